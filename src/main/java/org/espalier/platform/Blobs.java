@@ -1,0 +1,155 @@
+package org.espalier.platform;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+
+/**
+ * The film folder: bytes kept under the name of their own hash. What {@link #put} returned is on the disk, whole,
+ * whatever happens next; the same bytes are kept once.
+ */
+@Component
+public class Blobs {
+
+    private static final long SPARE_BYTES = 256L << 20;
+
+    private final Path root;
+    private final Path arriving;
+
+    Blobs(PlatformProperties properties) throws IOException {
+        root = Files.createDirectories(properties.data().resolve("films").toAbsolutePath());
+        arriving = Files.createDirectories(root.resolve("arriving"));
+    }
+
+    /** Thrown when the bytes are more than the limit. */
+    public static final class TooLarge extends IOException {
+        private static final long serialVersionUID = 1;
+
+        TooLarge(long limit) {
+            super("more than " + limit + " bytes");
+        }
+    }
+
+    /** Thrown before anything is acknowledged when the disk has no room left. */
+    public static final class DiskFull extends IOException {
+        private static final long serialVersionUID = 1;
+
+        DiskFull(long free) {
+            super("only " + free + " bytes free");
+        }
+    }
+
+    /** Keeps the bytes of the stream; they are on the disk when this returns. */
+    public BlobRef put(InputStream bytes, long limit) throws IOException {
+        refuseWhenFull();
+        var file = arriving.resolve(UUID.randomUUID().toString());
+        try {
+            var ref = copy(bytes, file, limit);
+            settle(file, ref);
+            return ref;
+        } finally {
+            Files.deleteIfExists(file);
+        }
+    }
+
+    /** The file that holds the bytes. */
+    public Path path(BlobRef ref) {
+        return shelf(ref).resolve(ref.sha256());
+    }
+
+    private Path shelf(BlobRef ref) {
+        return root.resolve(ref.sha256().substring(0, 2));
+    }
+
+    public InputStream open(BlobRef ref) throws IOException {
+        return Files.newInputStream(path(ref));
+    }
+
+    public boolean holds(BlobRef ref) {
+        return Files.exists(path(ref));
+    }
+
+    private void refuseWhenFull() throws IOException {
+        long free = Files.getFileStore(root).getUsableSpace();
+        if (free < SPARE_BYTES) {
+            throw new DiskFull(free);
+        }
+    }
+
+    private static BlobRef copy(InputStream bytes, Path file, long limit) throws IOException {
+        var digest = sha256();
+        try (var channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            var limited = new DigestInputStream(new Limited(bytes, limit), digest);
+            long size = limited.transferTo(Channels.newOutputStream(channel));
+            channel.force(true);
+            return new BlobRef(HexFormat.of().formatHex(digest.digest()), size);
+        }
+    }
+
+    private void settle(Path file, BlobRef ref) throws IOException {
+        var shelf = Files.createDirectories(shelf(ref));
+        Files.move(file, path(ref), StandardCopyOption.ATOMIC_MOVE);
+        force(shelf);
+        force(root);
+    }
+
+    /** Makes the renaming itself durable. */
+    private static void force(Path folder) throws IOException {
+        try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new UncheckedIOException(new IOException(e));
+        }
+    }
+
+    private static final class Limited extends FilterInputStream {
+
+        private final long limit;
+        private long seen;
+
+        Limited(InputStream in, long limit) {
+            super(in);
+            this.limit = limit;
+        }
+
+        @Override
+        public int read() throws IOException {
+            int value = super.read();
+            count(value < 0 ? 0 : 1);
+            return value;
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) throws IOException {
+            int count = super.read(buffer, offset, length);
+            count(Math.max(0, count));
+            return count;
+        }
+
+        private void count(int bytes) throws IOException {
+            seen += bytes;
+            if (seen > limit) {
+                throw new TooLarge(limit);
+            }
+        }
+    }
+}

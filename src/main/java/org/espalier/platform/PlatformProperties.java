@@ -1,0 +1,26 @@
+package org.espalier.platform;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+
+/**
+ * Settings of the house.
+ *
+ * @param data folder that holds films, and the database when it is embedded
+ * @param database where the database is
+ */
+@ConfigurationProperties("espalier")
+record PlatformProperties(Path data, @DefaultValue Database database) {
+
+    /**
+     * @param embedded whether the house runs its own PostgreSQL in the data folder
+     * @param durable whether the embedded server waits for the disk; only tests may say no
+     * @param url JDBC URL of an external server
+     */
+    record Database(
+            @DefaultValue("false") boolean embedded,
+            @DefaultValue("true") boolean durable,
+            @Nullable String url) {}
+}
