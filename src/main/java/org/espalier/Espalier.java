@@ -1,13 +1,38 @@
 package org.espalier;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.espalier.platform.BackupCommand;
+import org.espalier.platform.CommandWords;
+import org.espalier.platform.RestoreCommand;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
-/** Starts the application. */
+/** The door of the program: the first word names the command; the launcher {@code espalier} explains them all. */
 @SpringBootApplication
 public class Espalier {
 
-    public static void main(String[] args) {
-        SpringApplication.run(Espalier.class, args);
+    public static void main(String[] arguments) {
+        var words = Arrays.asList(arguments);
+        var command = words.isEmpty() ? "run" : words.getFirst();
+        var rest = words.isEmpty() ? words : words.subList(1, words.size());
+        switch (command) {
+            case "demo" -> serve(rest, "--espalier.data=var/demo", true, "demo");
+            case "run" -> serve(rest, "--espalier.data=var/data", rest.contains("--embedded"), "run");
+            case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
+            case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
+            default -> throw new IllegalArgumentException("there is no command " + command);
+        }
+    }
+
+    private static void serve(List<String> words, String data, boolean embedded, String profile) {
+        var asked = CommandWords.parse(words, Set.of("--port"), Set.of("--embedded", "--fresh"));
+        var application = new SpringApplication(Espalier.class);
+        application.setAdditionalProfiles(profile);
+        application.run(
+                data,
+                "--espalier.database.embedded=" + embedded,
+                "--server.port=" + asked.option("--port").orElse("8080"));
     }
 }

@@ -3,7 +3,6 @@ package org.espalier.platform;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -11,10 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.UUID;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
 /**
@@ -29,8 +27,13 @@ public class Blobs {
     private final Path root;
     private final Path arriving;
 
+    @Autowired
     Blobs(PlatformProperties properties) throws IOException {
-        root = Files.createDirectories(properties.data().resolve("films").toAbsolutePath());
+        this(properties.films());
+    }
+
+    Blobs(Path folder) throws IOException {
+        root = Files.createDirectories(folder.toAbsolutePath());
         arriving = Files.createDirectories(root.resolve("arriving"));
     }
 
@@ -90,7 +93,7 @@ public class Blobs {
     }
 
     private static BlobRef copy(InputStream bytes, Path file, long limit) throws IOException {
-        var digest = sha256();
+        var digest = Hashes.sha256();
         try (var channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             var limited = new DigestInputStream(new Limited(bytes, limit), digest);
             long size = limited.transferTo(Channels.newOutputStream(channel));
@@ -110,14 +113,6 @@ public class Blobs {
     private static void force(Path folder) throws IOException {
         try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new UncheckedIOException(new IOException(e));
         }
     }
 

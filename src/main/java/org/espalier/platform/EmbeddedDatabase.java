@@ -46,7 +46,7 @@ final class EmbeddedDatabase implements AutoCloseable {
                 discardHalfMade(cluster);
             }
             var server = launch(cluster, durable, Files.exists(ready) ? secrets.getProperty(SUPERUSER) : null);
-            var settings = settingsOf(server, secrets);
+            var settings = settingsOf(server.getPort(), secrets);
             if (!Files.exists(ready)) {
                 Bootstrap.run(server.getPostgresDatabase(), secrets.getProperty(SUPERUSER), settings, cluster);
                 Files.createFile(ready);
@@ -54,6 +54,22 @@ final class EmbeddedDatabase implements AutoCloseable {
             return new EmbeddedDatabase(server, settings);
         } catch (IOException | SQLException e) {
             throw new IllegalStateException("The embedded database in " + cluster + " did not start", e);
+        }
+    }
+
+    /** Reaches the server that runs in the folder now; empty when none does. */
+    static Optional<DatabaseSettings> running(Path folder) {
+        var cluster = folder.resolve("database").toAbsolutePath();
+        try {
+            if (leftover(cluster).isEmpty()) {
+                return Optional.empty();
+            }
+            int port = Integer.parseInt(
+                    Files.readAllLines(cluster.resolve("postmaster.pid")).get(3).strip());
+            return Optional.of(settingsOf(
+                    port, Secrets.keptIn(folder.resolve("database.secrets").toAbsolutePath(), secretNames())));
+        } catch (IOException e) {
+            throw new IllegalStateException("Cannot tell whether a database runs in " + folder, e);
         }
     }
 
@@ -88,12 +104,12 @@ final class EmbeddedDatabase implements AutoCloseable {
         return builder.start();
     }
 
-    private static DatabaseSettings settingsOf(EmbeddedPostgres server, Properties secrets) {
+    private static DatabaseSettings settingsOf(int port, Properties secrets) {
         Map<DatabaseRole, String> passwords = new EnumMap<>(DatabaseRole.class);
         for (var role : DatabaseRole.values()) {
             passwords.put(role, secrets.getProperty(role.user()));
         }
-        return new DatabaseSettings("jdbc:postgresql://localhost:" + server.getPort() + "/espalier", passwords);
+        return new DatabaseSettings("jdbc:postgresql://localhost:" + port + "/espalier", passwords);
     }
 
     private static List<String> secretNames() {

@@ -14,6 +14,15 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 @ConfigurationProperties("espalier")
 record PlatformProperties(Path data, @DefaultValue Database database) {
 
+    /** The folder of films inside the data folder. */
+    Path films() {
+        return films(data);
+    }
+
+    static Path films(Path data) {
+        return data.resolve("films");
+    }
+
     /**
      * @param embedded whether the house runs its own PostgreSQL in the data folder
      * @param durable whether the embedded server waits for the disk; only tests may say no

@@ -1,0 +1,77 @@
+package org.espalier.platform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class EmbeddedDatabaseIntegrationTests {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void asksForAPasswordEvenOfTheSuperuser() throws Exception {
+        try (var database = EmbeddedDatabase.start(folder, true)) {
+            assertThatThrownBy(() ->
+                            DriverManager.getConnection(database.settings().url(), "postgres", ""))
+                    .isInstanceOf(SQLException.class);
+        }
+    }
+
+    @Test
+    void waitsForTheDisk() throws Exception {
+        try (var database = EmbeddedDatabase.start(folder, true)) {
+            assertThat(show(database.settings(), "fsync")).isEqualTo("on");
+            assertThat(show(database.settings(), "synchronous_commit")).isEqualTo("on");
+        }
+    }
+
+    @Test
+    void keepsItsPasswordsWhereOnlyTheOwnerReads() throws Exception {
+        EmbeddedDatabase.start(folder, false).close();
+        var permissions = Files.getPosixFilePermissions(folder.resolve("database.secrets"));
+        assertThat(PosixFilePermissions.toString(permissions)).isEqualTo("rw-------");
+    }
+
+    @Test
+    void startsAgainByItselfAfterItsProgramWasKilled() throws Exception {
+        var killed = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        KilledHouse.class.getName(),
+                        folder.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("output").toFile())
+                .start();
+        assertThat(killed.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        assertThat(EmbeddedDatabase.running(folder))
+                .as("the server outlived its program")
+                .isPresent();
+        try (var database = EmbeddedDatabase.start(folder, true);
+                var connection = KilledHouse.connect(database.settings());
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery("select word from acknowledged")) {
+            assertThat(rows.next()).isTrue();
+            assertThat(rows.getString(1)).isEqualTo("kept");
+        }
+    }
+
+    private static String show(DatabaseSettings settings, String name) throws SQLException {
+        try (var connection = KilledHouse.connect(settings);
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery("show " + name)) {
+            rows.next();
+            return rows.getString(1);
+        }
+    }
+}
