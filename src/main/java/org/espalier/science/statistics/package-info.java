@@ -1,0 +1,7 @@
+/** Distributions that printed tables are written in. Nothing here knows what is being measured. */
+@NamedInterface("statistics")
+@NullMarked
+package org.espalier.science.statistics;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;
