@@ -1,0 +1,33 @@
+package org.espalier.access;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One entry of the access log.
+ *
+ * @param staff who; null for a job of the house and for a sign-in under a name that is not known
+ * @param site whose privacy officer may read it; null for what belongs to no site
+ * @param subject what was looked at or refused, naming nobody
+ */
+record AccessEntry(
+        UUID id,
+        Instant at,
+        @Nullable StaffId staff,
+        @Nullable SiteId site,
+        Deed deed,
+        String subject,
+        List<UUID> children,
+        @Nullable UUID film) {
+
+    enum Deed {
+        OPENED,
+        LISTED,
+        FILM,
+        DENIED,
+        SIGNED_IN,
+        SIGN_IN_FAILED
+    }
+}

@@ -1,0 +1,105 @@
+package org.espalier.access;
+
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.espalier.platform.Callers;
+import org.espalier.platform.Ids;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Writes down who looked at whose record. A look is written in the transaction that reads what is shown, so that neither
+ * stands without the other; such a transaction must not be read-only.
+ */
+@Component
+public class AccessLog {
+
+    private final JdbcAccessLogRepository entries;
+    private final CurrentStaff currentStaff;
+    private final Ids ids;
+    private final Clock clock;
+
+    AccessLog(JdbcAccessLogRepository entries, CurrentStaff currentStaff, Ids ids, Clock clock) {
+        this.entries = entries;
+        this.currentStaff = currentStaff;
+        this.ids = ids;
+        this.clock = clock;
+    }
+
+    /**
+     * A child's record was opened.
+     *
+     * @param subject what of it, in a word that names nobody: {@code course}, {@code identity}
+     */
+    @Transactional
+    public void opened(ChildRef child, String subject) {
+        add(AccessEntry.Deed.OPENED, child.site(), subject, List.of(child.child()), null);
+    }
+
+    /**
+     * A list of children was shown; one entry a site, with the children of that site.
+     *
+     * @param subject which list, in a word that names nobody
+     */
+    @Transactional
+    public void listed(String subject, Collection<ChildRef> shown) {
+        var bySite = shown.stream()
+                .collect(Collectors.groupingBy(
+                        ChildRef::site, Collectors.mapping(ChildRef::child, Collectors.toList())));
+        bySite.forEach((site, children) -> add(AccessEntry.Deed.LISTED, site, subject, children, null));
+    }
+
+    /** A film, or a part of it, was shown; one entry a person, film and hour. */
+    @Transactional
+    public void film(ChildRef child, UUID film) {
+        add(AccessEntry.Deed.FILM, child.site(), "film", List.of(child.child()), film);
+    }
+
+    /**
+     * The caller was refused. Stands although the refused work is rolled back; readable at every site the caller works at.
+     *
+     * @param subject what was refused: a service method, request or route, without what it was asked about
+     */
+    @Transactional(propagation = Propagation.REQUIRES_NEW)
+    public void denied(String subject) {
+        if (Callers.current().isPresent()) {
+            var sites = entries.sitesOfCaller();
+            sites.forEach(site -> add(AccessEntry.Deed.DENIED, site, subject, List.of(), null));
+            if (sites.isEmpty()) {
+                add(AccessEntry.Deed.DENIED, null, subject, List.of(), null);
+            }
+        }
+    }
+
+    /** Seals all entries whose transactions are over, and says how many. */
+    @Transactional
+    public long seal() {
+        return entries.seal(clock.instant());
+    }
+
+    /** Computes every seal again; the number of the first that does not hold. */
+    @Transactional
+    public OptionalLong firstBrokenSeal() {
+        return entries.firstBrokenSeal();
+    }
+
+    private void add(
+            AccessEntry.Deed deed, @Nullable SiteId site, String subject, List<UUID> children, @Nullable UUID film) {
+        entries.add(new AccessEntry(
+                ids.next(),
+                clock.instant().truncatedTo(ChronoUnit.MICROS),
+                currentStaff.find().orElse(null),
+                site,
+                deed,
+                subject,
+                children,
+                film));
+    }
+}

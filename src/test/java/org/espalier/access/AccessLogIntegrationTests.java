@@ -1,0 +1,159 @@
+package org.espalier.access;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.security.MessageDigest;
+import java.time.Clock;
+import java.util.List;
+import java.util.UUID;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+@IntegrationTest
+class AccessLogIntegrationTests {
+
+    @Autowired
+    AccessLog log;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    Clock clock;
+
+    private List<String> deedsSeenBy(UUID staff) {
+        return network.as(staff, () -> jdbc.sql("select deed || ' ' || subject from access_entry order by xid, id")
+                .query(String.class)
+                .list());
+    }
+
+    private void opens(UUID staff, ChildRef child) {
+        network.as(staff, () -> {
+            log.opened(child, "course");
+            return child;
+        });
+    }
+
+    @Test
+    void showsThePrivacyOfficerOfTheSiteAloneWhoLooked() {
+        var here = network.site();
+        var there = network.site();
+        var nurse = network.staff(here, "NURSE");
+        opens(nurse, new ChildRef(new SiteId(here), UUID.randomUUID()));
+        assertThat(deedsSeenBy(network.staff(here, "PRIVACY_OFFICER"))).containsExactly("OPENED course");
+        assertThat(deedsSeenBy(network.staff(there, "PRIVACY_OFFICER"))).isEmpty();
+        assertThat(deedsSeenBy(nurse)).isEmpty();
+    }
+
+    @Test
+    void writesAListOncePerSiteWithItsChildren() {
+        var here = network.site();
+        var there = network.site();
+        var surgeon = network.staff(here, "SURGEON", "PRIVACY_OFFICER");
+        network.member(surgeon, there, "SURGEON");
+        var mine = new ChildRef(new SiteId(here), UUID.randomUUID());
+        network.as(surgeon, () -> {
+            log.listed("search", List.of(mine, new ChildRef(new SiteId(there), UUID.randomUUID())));
+            return mine;
+        });
+        var children = network.as(surgeon, () -> jdbc.sql("select unnest(children) from access_entry")
+                .query(UUID.class)
+                .list());
+        assertThat(children).containsExactly(mine.child());
+    }
+
+    @Test
+    void writesAFilmOnceAnHour() {
+        var site = network.site();
+        var officer = network.staff(site, "PRIVACY_OFFICER", "RADIOGRAPHER");
+        var child = new ChildRef(new SiteId(site), UUID.randomUUID());
+        var film = UUID.randomUUID();
+        for (int tile = 0; tile < 3; tile++) {
+            network.as(officer, () -> {
+                log.film(child, film);
+                return film;
+            });
+        }
+        assertThat(deedsSeenBy(officer)).hasSizeBetween(1, 2).containsOnly("FILM film");
+    }
+
+    @Test
+    void keepsARefusalAlthoughTheWorkIsRolledBack() {
+        var site = network.site();
+        var officer = network.staff(site, "PRIVACY_OFFICER");
+        assertThatThrownBy(() -> network.as(officer, () -> {
+                    log.denied("FilmService.receive");
+                    throw new IllegalStateException("refused");
+                }))
+                .hasMessage("refused");
+        assertThat(deedsSeenBy(officer)).containsExactly("DENIED FilmService.receive");
+    }
+
+    @Test
+    void refusesAnEntryInSomebodyElsesName() {
+        var site = network.site();
+        var nurse = network.staff(site, "NURSE");
+        var other = network.staff(site, "NURSE");
+        assertThatThrownBy(() -> network.as(
+                        nurse, () -> jdbc.sql("insert into access_entry (id, at, staff_id, site_id, deed, subject)"
+                                        + " values (gen_random_uuid(), current_timestamp, ?, ?, 'DENIED', 'x')")
+                                .params(other, site)
+                                .update()))
+                .rootCause()
+                .hasMessageContaining("row-level security");
+    }
+
+    @Test
+    void findsARowThatWasTamperedWith() {
+        var site = network.site();
+        opens(network.staff(site, "NURSE"), new ChildRef(new SiteId(site), UUID.randomUUID()));
+        opens(network.staff(site, "NURSE"), new ChildRef(new SiteId(site), UUID.randomUUID()));
+        log.seal();
+        assertThat(log.firstBrokenSeal()).isEmpty();
+        var owner = network.owner();
+        owner.sql("alter table access_entry disable trigger access_entry_stays").update();
+        owner.sql("update access_entry set subject = 'search' where site_id = ?")
+                .param(site)
+                .update();
+        assertThat(log.firstBrokenSeal()).isPresent();
+        owner.sql("update access_entry set subject = 'course' where site_id = ?")
+                .param(site)
+                .update();
+        assertThat(log.firstBrokenSeal()).isEmpty();
+        owner.sql("alter table access_entry enable trigger access_entry_stays").update();
+        assertThatThrownBy(() -> owner.sql("delete from access_entry where site_id = ?")
+                        .param(site)
+                        .update())
+                .rootCause()
+                .hasMessageContaining("only ever added to");
+    }
+
+    @Test
+    void sealsAsSha256OverTheSealBeforeAndTheRowsSince() throws Exception {
+        var site = network.site();
+        var nurse = network.staff(site, "NURSE");
+        log.seal();
+        opens(nurse, new ChildRef(new SiteId(site), UUID.randomUUID()));
+        log.seal();
+        var seals = network.owner()
+                .sql("select hash from access_seal order by n desc limit 2")
+                .query((row, number) -> row.getBytes(1))
+                .list();
+        var bytes = network.owner()
+                .sql("select access_entry_bytes(e) from access_entry e where staff_id = ?")
+                .param(nurse)
+                .query((row, number) -> row.getBytes(1))
+                .single();
+        var sha = MessageDigest.getInstance("SHA-256");
+        var rows = sha.digest(bytes);
+        sha.update(seals.get(1));
+        assertThat(sha.digest(rows)).isEqualTo(seals.get(0));
+    }
+}
