@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -69,7 +68,7 @@ public class AccessLog {
      */
     @Transactional(propagation = Propagation.REQUIRES_NEW)
     public void denied(String subject) {
-        if (Callers.current().isPresent()) {
+        if (currentStaff.standing().isPresent()) {
             var sites = entries.sitesOfCaller();
             sites.forEach(site -> add(AccessEntry.Deed.DENIED, site, subject, List.of(), null));
             if (sites.isEmpty()) {
