@@ -1,10 +1,14 @@
 package org.espalier;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.espalier.platform.BackupCommand;
 import org.espalier.platform.CommandWords;
+import org.espalier.platform.DataFolder;
 import org.espalier.platform.RestoreCommand;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -18,20 +22,32 @@ public class Espalier {
         var command = words.isEmpty() ? "run" : words.getFirst();
         var rest = words.isEmpty() ? words : words.subList(1, words.size());
         switch (command) {
-            case "demo" -> serve(rest, "--espalier.data=var/demo", true, "demo");
-            case "run" -> serve(rest, "--espalier.data=var/data", rest.contains("--embedded"), "run");
+            case "demo" -> serve(rest, "var/demo", true, "demo");
+            case "run" -> serve(rest, "var/data", rest.contains("--embedded"), "run");
             case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
             case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
             default -> throw new IllegalArgumentException("there is no command " + command);
         }
     }
 
+    private static void forget(DataFolder folder) {
+        try {
+            folder.forget();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static void serve(List<String> words, String data, boolean embedded, String profile) {
         var asked = CommandWords.parse(words, Set.of("--port"), Set.of("--embedded", "--fresh"));
+        var folder = new DataFolder(Path.of(data));
+        if (asked.switches().contains("--fresh")) {
+            forget(folder);
+        }
         var application = new SpringApplication(Espalier.class);
         application.setAdditionalProfiles(profile);
         application.run(
-                data,
+                "--espalier.data=" + folder.root(),
                 "--espalier.database.embedded=" + embedded,
                 "--server.port=" + asked.option("--port").orElse("8080"));
     }

@@ -24,15 +24,15 @@ public final class BackupCommand {
                 throw new IllegalArgumentException("backup needs one file name");
             }
             var file = Path.of(asked.rest().getFirst()).toAbsolutePath();
-            var data = Path.of(asked.option(DATA).orElse(DEFAULT_DATA));
+            var data = new DataFolder(Path.of(asked.option(DATA).orElse(DEFAULT_DATA)));
             if (Files.exists(file)) {
                 throw new IllegalArgumentException(file + " exists already; name a new file");
             }
-            if (!Files.isDirectory(data)) {
-                throw new IllegalArgumentException("there is no data folder " + data + "; name it with " + DATA);
+            if (!Files.isDirectory(data.root())) {
+                throw new IllegalArgumentException("there is no data folder " + data.root() + "; name it with " + DATA);
             }
             try (var database = StandingDatabase.of(data)) {
-                new Backup(database.settings(), PlatformProperties.films(data)).write(file, out);
+                new Backup(database.settings(), data.films()).write(file, out);
             }
             out.println("Backup: " + file + ". It holds children's records: keep it encrypted.");
             return 0;

@@ -29,7 +29,7 @@ public class Blobs {
 
     @Autowired
     Blobs(PlatformProperties properties) throws IOException {
-        this(properties.films());
+        this(properties.folder().films());
     }
 
     Blobs(Path folder) throws IOException {
@@ -85,7 +85,7 @@ public class Blobs {
         return Files.exists(path(ref));
     }
 
-    private void refuseWhenFull() throws IOException {
+    void refuseWhenFull() throws IOException {
         long free = Files.getFileStore(root).getUsableSpace();
         if (free < SPARE_BYTES) {
             throw new DiskFull(free);

@@ -68,7 +68,7 @@ class DatabaseConfiguration {
         static DatabaseServer of(PlatformProperties properties) {
             if (properties.database().embedded()) {
                 var database = EmbeddedDatabase.start(
-                        properties.data(), properties.database().durable());
+                        properties.folder(), properties.database().durable());
                 return new DatabaseServer(database.settings(), Optional.of(database));
             }
             var url = properties.database().url();

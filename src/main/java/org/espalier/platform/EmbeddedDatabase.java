@@ -3,7 +3,6 @@ package org.espalier.platform;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -12,81 +11,60 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
+import org.jspecify.annotations.Nullable;
+import org.springframework.util.FileSystemUtils;
 
 /**
- * PostgreSQL run by the house itself in a folder: password-protected, durable, and able to start again after the program
- * that ran it was killed.
+ * PostgreSQL run by the house itself in its data folder: password-protected, durable, and able to start again after the
+ * program that ran it was killed.
  */
-final class EmbeddedDatabase implements AutoCloseable {
+record EmbeddedDatabase(EmbeddedPostgres server, DatabaseSettings settings, DataFolder.Lock lock)
+        implements AutoCloseable {
 
-    private static final Logger LOG = LoggerFactory.getLogger(EmbeddedDatabase.class);
     private static final String SUPERUSER = "postgres";
-    private static final Duration STOP_WAIT = Duration.ofSeconds(30);
-
-    private final EmbeddedPostgres server;
-    private final DatabaseSettings settings;
-
-    private EmbeddedDatabase(EmbeddedPostgres server, DatabaseSettings settings) {
-        this.server = server;
-        this.settings = settings;
-    }
 
     /** Starts the database kept in the folder, making it first when there is none. */
-    static EmbeddedDatabase start(Path folder, boolean durable) {
-        var cluster = folder.resolve("database").toAbsolutePath();
-        var ready = folder.resolve("database.ready").toAbsolutePath();
-        var secrets = Secrets.keptIn(folder.resolve("database.secrets").toAbsolutePath(), secretNames());
+    static EmbeddedDatabase start(DataFolder folder, boolean durable) {
         try {
-            Files.createDirectories(folder);
-            if (Files.exists(ready)) {
-                stopLeftover(cluster);
-            } else {
-                discardHalfMade(cluster);
+            var lock = folder.lock();
+            boolean ready = Files.exists(folder.ready());
+            LeftoverServer.stop(folder.cluster());
+            if (!ready) {
+                FileSystemUtils.deleteRecursively(folder.cluster());
             }
-            var server = launch(cluster, durable, Files.exists(ready) ? secrets.getProperty(SUPERUSER) : null);
-            var settings = settingsOf(server.getPort(), secrets);
-            if (!Files.exists(ready)) {
-                Bootstrap.run(server.getPostgresDatabase(), secrets.getProperty(SUPERUSER), settings, cluster);
-                Files.createFile(ready);
+            var secrets = secrets(folder);
+            var server = launch(folder, durable, ready ? secrets.getProperty(SUPERUSER) : null);
+            var settings = settings(server.getPort(), secrets);
+            if (!ready) {
+                Bootstrap.run(server.getPostgresDatabase(), secrets.getProperty(SUPERUSER), settings, folder.cluster());
+                Files.createFile(folder.ready());
             }
-            return new EmbeddedDatabase(server, settings);
+            return new EmbeddedDatabase(server, settings, lock);
         } catch (IOException | SQLException e) {
-            throw new IllegalStateException("The embedded database in " + cluster + " did not start", e);
+            throw new IllegalStateException("The embedded database did not start. " + e.getMessage(), e);
         }
     }
 
     /** Reaches the server that runs in the folder now; empty when none does. */
-    static Optional<DatabaseSettings> running(Path folder) {
-        var cluster = folder.resolve("database").toAbsolutePath();
+    static Optional<DatabaseSettings> running(DataFolder folder) {
         try {
-            if (leftover(cluster).isEmpty()) {
-                return Optional.empty();
-            }
-            int port = Integer.parseInt(
-                    Files.readAllLines(cluster.resolve("postmaster.pid")).get(3).strip());
-            return Optional.of(settingsOf(
-                    port, Secrets.keptIn(folder.resolve("database.secrets").toAbsolutePath(), secretNames())));
+            return LeftoverServer.of(folder.cluster()).map(server -> settings(server.port(), secrets(folder)));
         } catch (IOException e) {
-            throw new IllegalStateException("Cannot tell whether a database runs in " + folder, e);
+            throw new IllegalStateException("Cannot tell whether a database runs in " + folder.root(), e);
         }
-    }
-
-    DatabaseSettings settings() {
-        return settings;
     }
 
     @Override
     public void close() throws IOException {
         server.close();
+        lock.close();
     }
 
-    private static EmbeddedPostgres launch(
-            Path cluster, boolean durable, @org.jspecify.annotations.Nullable String password) throws IOException {
+    private static EmbeddedPostgres launch(DataFolder folder, boolean durable, @Nullable String password)
+            throws IOException {
         var onOff = durable ? "on" : "off";
         var builder = EmbeddedPostgres.builder()
-                .setDataDirectory(cluster)
+                .setDataDirectory(folder.cluster())
                 .setCleanDataDirectory(false)
                 .setPGStartupWait(Duration.ofSeconds(60))
                 .setServerConfig("fsync", onOff)
@@ -104,7 +82,7 @@ final class EmbeddedDatabase implements AutoCloseable {
         return builder.start();
     }
 
-    private static DatabaseSettings settingsOf(int port, Properties secrets) {
+    private static DatabaseSettings settings(int port, Properties secrets) {
         Map<DatabaseRole, String> passwords = new EnumMap<>(DatabaseRole.class);
         for (var role : DatabaseRole.values()) {
             passwords.put(role, secrets.getProperty(role.user()));
@@ -112,47 +90,12 @@ final class EmbeddedDatabase implements AutoCloseable {
         return new DatabaseSettings("jdbc:postgresql://localhost:" + port + "/espalier", passwords);
     }
 
-    private static List<String> secretNames() {
-        var names = new ArrayList<String>();
+    private static Properties secrets(DataFolder folder) {
+        List<String> names = new ArrayList<>();
         names.add(SUPERUSER);
         for (var role : DatabaseRole.values()) {
             names.add(role.user());
         }
-        return names;
-    }
-
-    /** A killed program leaves its server running; it is stopped so that this start finds the folder free. */
-    private static void stopLeftover(Path cluster) throws IOException {
-        var leftover = leftover(cluster);
-        if (leftover.isEmpty()) {
-            return;
-        }
-        LOG.info("Stopping the database server that an earlier run left behind");
-        new ProcessBuilder("kill", "-INT", Long.toString(leftover.get().pid())).start();
-        try {
-            leftover.get().onExit().get(STOP_WAIT.toSeconds(), java.util.concurrent.TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("Interrupted while the earlier database server stopped", e);
-        } catch (java.util.concurrent.ExecutionException | java.util.concurrent.TimeoutException e) {
-            throw new IOException("The earlier database server did not stop within " + STOP_WAIT, e);
-        }
-    }
-
-    private static Optional<ProcessHandle> leftover(Path cluster) throws IOException {
-        var file = cluster.resolve("postmaster.pid");
-        if (!Files.exists(file)) {
-            return Optional.empty();
-        }
-        var lines = Files.readAllLines(file);
-        boolean ours = lines.size() > 1 && Path.of(lines.get(1)).equals(cluster);
-        return ours ? ProcessHandle.of(Long.parseLong(lines.getFirst().strip())) : Optional.empty();
-    }
-
-    private static void discardHalfMade(Path cluster) throws IOException {
-        stopLeftover(cluster);
-        if (Files.exists(cluster)) {
-            org.springframework.util.FileSystemUtils.deleteRecursively(cluster);
-        }
+        return Secrets.keptIn(folder.secrets(), names);
     }
 }

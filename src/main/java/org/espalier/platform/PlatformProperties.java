@@ -14,13 +14,8 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 @ConfigurationProperties("espalier")
 record PlatformProperties(Path data, @DefaultValue Database database) {
 
-    /** The folder of films inside the data folder. */
-    Path films() {
-        return films(data);
-    }
-
-    static Path films(Path data) {
-        return data.resolve("films");
+    DataFolder folder() {
+        return new DataFolder(data);
     }
 
     /**

@@ -24,9 +24,9 @@ public final class RestoreCommand {
             if (!Files.isReadable(file)) {
                 throw new IllegalArgumentException("cannot read " + file);
             }
-            var data = Path.of(asked.option(BackupCommand.DATA).orElse(BackupCommand.DEFAULT_DATA));
+            var data = new DataFolder(Path.of(asked.option(BackupCommand.DATA).orElse(BackupCommand.DEFAULT_DATA)));
             try (var database = StandingDatabase.of(data)) {
-                new Restore(database.settings(), new Blobs(PlatformProperties.films(data))).read(file, out);
+                new Restore(database.settings(), new Blobs(data.films())).read(file, out);
             }
             return 0;
         } catch (IllegalArgumentException e) {

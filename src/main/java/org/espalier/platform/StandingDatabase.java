@@ -1,7 +1,6 @@
 package org.espalier.platform;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -10,17 +9,17 @@ import java.util.Optional;
  */
 record StandingDatabase(DatabaseSettings settings, Optional<EmbeddedDatabase> started) implements AutoCloseable {
 
-    static StandingDatabase of(Path data) {
+    static StandingDatabase of(DataFolder folder) {
         var url = Secrets.fromEnvironment("ESPALIER_DB_URL");
         if (url.isPresent()) {
             return new StandingDatabase(
                     new DatabaseSettings(url.get(), Secrets.rolesFromEnvironment()), Optional.empty());
         }
-        var running = EmbeddedDatabase.running(data);
+        var running = EmbeddedDatabase.running(folder);
         if (running.isPresent()) {
             return new StandingDatabase(running.get(), Optional.empty());
         }
-        var database = EmbeddedDatabase.start(data, true);
+        var database = EmbeddedDatabase.start(folder, true);
         return new StandingDatabase(database.settings(), Optional.of(database));
     }
 

@@ -36,7 +36,7 @@ class BackupIntegrationTests {
     static void fillAHouseAndBackItUp() throws Exception {
         var house = folder.resolve("house");
         backup = folder.resolve("house.backup");
-        try (var database = EmbeddedDatabase.start(house, false)) {
+        try (var database = EmbeddedDatabase.start(new DataFolder(house), false)) {
             migrate(database.settings());
             execute(
                     database.settings(),
@@ -48,7 +48,7 @@ class BackupIntegrationTests {
                     insert into espalier.membership
                     select staff.id, site.id, 'NURSE', '[2020-01-01,)' from espalier.staff, espalier.site
                     """);
-            film = new Blobs(PlatformProperties.films(house)).put(new ByteArrayInputStream(FILM), 100);
+            film = new Blobs(new DataFolder(house).films()).put(new ByteArrayInputStream(FILM), 100);
             var status =
                     BackupCommand.run(List.of(backup.toString(), "--data", house.toString()), System.out, System.err);
             assertThat(status).isZero();
@@ -59,13 +59,13 @@ class BackupIntegrationTests {
     void givesEveryRowAndEveryFilmBack() throws Exception {
         var again = folder.resolve("again");
         assertThat(restore(backup, again)).isZero();
-        try (var database = EmbeddedDatabase.start(again, false)) {
+        try (var database = EmbeddedDatabase.start(new DataFolder(again), false)) {
             assertThat(rows(database.settings(), "select code || ' ' || name from espalier.site"))
                     .containsExactly("ALDER Alder hospital");
             assertThat(rows(database.settings(), "select role || ' ' || valid from espalier.membership"))
                     .containsExactly("NURSE [2020-01-01,)");
         }
-        assertThat(new Blobs(PlatformProperties.films(again)).open(film)).hasBinaryContent(FILM);
+        assertThat(new Blobs(new DataFolder(again).films()).open(film)).hasBinaryContent(FILM);
     }
 
     @Test
@@ -75,7 +75,7 @@ class BackupIntegrationTests {
         var target = folder.resolve("not-filled");
         assertThat(restore(damaged, target)).isEqualTo(1);
         assertThat(said.toString(StandardCharsets.UTF_8)).contains("damaged");
-        try (var database = EmbeddedDatabase.start(target, false)) {
+        try (var database = EmbeddedDatabase.start(new DataFolder(target), false)) {
             assertThat(rows(database.settings(), "select code from espalier.site"))
                     .isEmpty();
         }

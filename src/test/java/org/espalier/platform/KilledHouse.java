@@ -11,7 +11,7 @@ final class KilledHouse {
     private KilledHouse() {}
 
     public static void main(String[] arguments) throws SQLException {
-        var database = EmbeddedDatabase.start(Path.of(arguments[0]), true);
+        var database = EmbeddedDatabase.start(new DataFolder(Path.of(arguments[0])), true);
         try (var connection = connect(database.settings());
                 var statement = connection.createStatement()) {
             statement.execute("create table acknowledged (word text)");
