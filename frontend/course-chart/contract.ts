@@ -3,7 +3,7 @@
  *
  * | property | type               | meaning                                                       |
  * |----------|--------------------|---------------------------------------------------------------|
- * | `model`  | CourseModel        | everything drawn, values and texts ready                      |
+ * | `model`  | CourseModel        | everything drawn, values and texts ready (`CourseModel.java`)  |
  * | `texts`  | Partial<Texts>     | the words of the chart in the reader's language               |
  *
  * Events: `point-chosen` {track, date, film} when a point is pressed and has no `href`; a point or film with `href` is a
@@ -32,12 +32,13 @@ export interface Quantity {
   label: string;
   /** e.g. "whole limb", "femur", "tibia". */
   part: string;
+  /** Written behind each number of the axis: "°". */
   unit: string;
   /** Lane's ends in the quantity's own unit. */
   min: number;
   max: number;
   /** Whether varus is the higher or the lower value: varus is drawn up in every lane. */
-  varus: 'higher' | 'lower';
+  varus: 'HIGHER' | 'LOWER';
   /** Words at the ends of the axis; default varus and valgus. */
   up?: string;
   down?: string;
@@ -62,9 +63,9 @@ export interface TrackPoint {
   error: number;
   /** All of it in words: "14-Jul-2025, age 6y 0m: mLDFA right 94.1° varus, ± 2.1°". */
   text: string;
-  /** Value as written at the mark: "94.1°". */
-  short: string;
-  kind: 'signed' | 'draft' | 'imported';
+  /** Value with its direction as written beside the newest mark: "94.1° varus". */
+  shortText: string;
+  kind: 'SIGNED' | 'DRAFT' | 'IMPORTED';
   /** Joined by a line to the point before. */
   join: boolean;
   /** "No measurable change" since the point before, as the server judged. */

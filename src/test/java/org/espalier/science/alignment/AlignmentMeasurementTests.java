@@ -25,7 +25,7 @@ class AlignmentMeasurementTests {
     private static final Calibration MILLIMETRES = Calibration.ofStated(PixelScale.ofSquare(1));
 
     /** Constructed limbs (invented, not children): the numbers were chosen first and the points follow from them. */
-    enum Limb {
+    private enum Limb {
         STRAIGHT("""
                 hip_centre 0 0
                 condyle_medial -28.68 401.72
@@ -72,7 +72,7 @@ class AlignmentMeasurementTests {
         }
     }
 
-    enum Laying {
+    private enum Laying {
         AS_MADE(UnaryOperator.identity()),
         MIRRORED(Limbs.mirrored()),
         TILTED(Limbs.tilted(7)),

@@ -1,0 +1,122 @@
+import { nothing, svg, type SVGTemplateResult } from 'lit';
+import type { Quantity, Side, Track, TrackPoint } from './contract.js';
+import type { TimeScale, ValueScale } from './scale.js';
+import type { Texts } from './texts.js';
+
+/** Right a little to the left and left a little to the right, as on the film, so that equal dates do not hide. */
+const APART: Record<Side, number> = { RIGHT: -4, LEFT: 4 };
+const REACH = 12;
+
+export interface Pointing {
+  /** The point that takes the keyboard. */
+  focusable: string;
+  choose: (track: Track, point: TrackPoint) => void;
+  show: (track: Track, point: TrackPoint, x: number, y: number) => void;
+  hide: () => void;
+  key: (event: KeyboardEvent, track: Track, index: number) => void;
+}
+
+export const pointKey = (track: Track, point: TrackPoint): string => `${track.id} ${point.date}`;
+
+/** Axis, normal band and zero of one quantity. */
+export function ground(quantity: Quantity, time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult {
+  const { band } = quantity;
+  const along = (pick: 'low' | 'high') => band.map(at => `${time.x(at.date)},${values.y(at[pick])}`);
+  const edge = time.left - 8;
+  return svg`
+    <rect class="lane" x=${time.left} y=${values.top} width=${time.right - time.left} height=${values.bottom - values.top}></rect>
+    ${band.length ? svg`<polygon class="band" points=${[...along('low'), ...along('high').reverse()].join(' ')}></polygon>` : nothing}
+    ${values.ticks().map(
+      tick => svg`
+        <line class=${tick.strong ? 'zero' : 'grid'} x1=${time.left} x2=${time.right} y1=${tick.at} y2=${tick.at}></line>
+        <text class="value" x=${edge} y=${tick.at + 4}>${tick.label}</text>`,
+    )}
+    ${time.narrow ? namesInside(quantity, time, values, texts) : namesBeside(quantity, values, texts)}`;
+}
+
+function namesBeside(quantity: Quantity, values: ValueScale, texts: Texts): SVGTemplateResult {
+  const middle = (values.top + values.bottom) / 2;
+  return svg`
+    <text class="direction" x="0" y=${values.top + 12}>▲ ${quantity.up ?? texts.varus}</text>
+    <text class="quantity" x="0" y=${middle - 3}>${quantity.label}</text>
+    <text class="part" x="0" y=${middle + 13}>${quantity.part}</text>
+    <text class="direction" x="0" y=${values.bottom - 3}>▼ ${quantity.down ?? texts.valgus}</text>`;
+}
+
+function namesInside(quantity: Quantity, time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult {
+  const x = time.left + 5;
+  return svg`
+    <text class="name" x="0" y=${values.top - 10}>
+      <tspan class="quantity">${quantity.label}</tspan> <tspan>${quantity.part}</tspan>
+    </text>
+    <text class="direction inside" x=${x} y=${values.top + 13}>▲ ${quantity.up ?? texts.varus}</text>
+    <text class="direction inside" x=${x} y=${values.bottom - 5}>▼ ${quantity.down ?? texts.valgus}</text>`;
+}
+
+/** One limb's points with their error, joined where the server says so. */
+export function line(track: Track, time: TimeScale, values: ValueScale, pointing: Pointing): SVGTemplateResult {
+  const at = track.points.map(point => [time.x(point.date) + APART[track.side], values.y(point.value)] as const);
+  return svg`
+    <g class="track ${track.side.toLowerCase()}">
+      ${track.points.map((point, i) =>
+        i > 0 && point.join
+          ? svg`<line class="joined" x1=${at[i - 1][0]} y1=${at[i - 1][1]} x2=${at[i][0]} y2=${at[i][1]}></line>`
+          : nothing,
+      )}
+      ${track.points.map((point, i) =>
+        i > 0 && point.unchanged
+          ? svg`<text class="unchanged" x=${(at[i - 1][0] + at[i][0]) / 2} y=${(at[i - 1][1] + at[i][1]) / 2 - 5}>≈</text>`
+          : nothing,
+      )}
+      ${track.points.map((point, i) => mark(track, point, i, at[i], values, pointing))}
+    </g>`;
+}
+
+function mark(
+  track: Track,
+  point: TrackPoint,
+  index: number,
+  [x, y]: readonly [number, number],
+  values: ValueScale,
+  pointing: Pointing,
+): SVGTemplateResult {
+  const high = values.y(point.value + point.error);
+  const low = values.y(point.value - point.error);
+  const key = pointKey(track, point);
+  return svg`
+    <a
+      class="point ${point.kind.toLowerCase()}"
+      href=${point.href ?? nothing}
+      role=${point.href ? nothing : 'button'}
+      tabindex=${key === pointing.focusable ? 0 : -1}
+      data-key=${key}
+      aria-label=${point.text}
+      @focus=${() => pointing.show(track, point, x, y)}
+      @blur=${pointing.hide}
+      @pointerenter=${() => pointing.show(track, point, x, y)}
+      @pointerleave=${pointing.hide}
+      @click=${() => point.href || pointing.choose(track, point)}
+      @keydown=${(event: KeyboardEvent) => pointing.key(event, track, index)}
+    >
+      <circle class="reach" cx=${x} cy=${y} r=${REACH}></circle>
+      <path class="error" d="M${x} ${low}V${high}M${x - 3} ${low}h6M${x - 3} ${high}h6"></path>
+      ${track.side === 'RIGHT'
+        ? svg`<circle class="dot" cx=${x} cy=${y} r="4.5"></circle>`
+        : svg`<rect class="dot" x=${x - 4} y=${y - 4} width="8" height="8"></rect>`}
+    </a>`;
+}
+
+/** The newest value of each limb, written beside its mark and kept from overlapping. */
+export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale): SVGTemplateResult[] {
+  const placed: number[] = [];
+  return tracks
+    .filter(track => track.points.length > 0)
+    .map(track => ({ track, point: track.points[track.points.length - 1] }))
+    .sort((one, other) => values.y(one.point.value) - values.y(other.point.value))
+    .map(({ track, point }) => {
+      const above = placed[placed.length - 1] ?? -Infinity;
+      const y = Math.max(values.y(point.value) + 5, above + 15);
+      placed.push(y);
+      return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>${point.shortText}</text>`;
+    });
+}

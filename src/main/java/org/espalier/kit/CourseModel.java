@@ -1,0 +1,90 @@
+package org.espalier.kit;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.espalier.science.quantity.Side;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a course chart draws, values and texts ready: the same words as {@code frontend/course-chart/contract.ts}.
+ *
+ * @param birth ages on the upper axis are counted from here
+ * @param from first day of the time axis
+ * @param to last day of the time axis
+ */
+public record CourseModel(
+        LocalDate birth,
+        LocalDate from,
+        LocalDate to,
+        LocalDate today,
+        List<Quantity> quantities,
+        List<Track> tracks,
+        List<FilmMark> films) {
+
+    /** Which end of a quantity's numbers is varus; varus is drawn up in every lane. */
+    public enum Varus {
+        HIGHER,
+        LOWER
+    }
+
+    /** What a point stands on; a draft is drawn hollow. */
+    public enum Kind {
+        SIGNED,
+        DRAFT,
+        IMPORTED
+    }
+
+    /**
+     * One lane.
+     *
+     * @param part e.g. "femur"
+     * @param unit written behind each number of the axis, e.g. "°"
+     * @param min lower end of the numbers shown
+     * @param max upper end of the numbers shown
+     * @param up word at the upper end instead of varus
+     * @param down word at the lower end instead of valgus
+     * @param band normal for age at dates, in order
+     */
+    public record Quantity(
+            String id,
+            String label,
+            String part,
+            String unit,
+            double min,
+            double max,
+            Varus varus,
+            @Nullable String up,
+            @Nullable String down,
+            List<Normal> band,
+            @Nullable String bandLabel) {}
+
+    /** The normal range on one day. */
+    public record Normal(LocalDate date, double low, double high) {}
+
+    /** One quantity of one limb over time. */
+    public record Track(String id, String quantity, Side side, List<Point> points) {}
+
+    /**
+     * One reading.
+     *
+     * @param error half length of the error bar
+     * @param text all of it in words
+     * @param shortText value and direction, written beside the newest point
+     * @param join whether a line joins it to the point before
+     * @param unchanged "no measurable change" since the point before
+     */
+    public record Point(
+            LocalDate date,
+            double value,
+            double error,
+            String text,
+            String shortText,
+            Kind kind,
+            boolean join,
+            boolean unchanged,
+            @Nullable String film,
+            @Nullable String href) {}
+
+    /** A film under the axis, as a small picture. */
+    public record FilmMark(String id, LocalDate date, String src, String href, String label) {}
+}

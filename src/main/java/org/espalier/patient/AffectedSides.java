@@ -1,8 +1,0 @@
-package org.espalier.patient;
-
-/** Which limbs a diagnosis is about. */
-public enum AffectedSides {
-    RIGHT,
-    LEFT,
-    BOTH
-}
