@@ -1,0 +1,10 @@
+/**
+ * The demonstration: invented hospitals, staff and children, told through the same services and doors as any other, with
+ * films that are drawn. Nothing here runs outside the profile {@code demo}, and nobody depends on it.
+ */
+@ApplicationModule(allowedDependencies = {"science::quantity", "science::alignment"})
+@NullMarked
+package org.espalier.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,8 +1,0 @@
-package org.espalier.patient;
-
-/** A long bone of the leg. */
-public enum Bone {
-    FEMUR,
-    TIBIA,
-    FIBULA
-}

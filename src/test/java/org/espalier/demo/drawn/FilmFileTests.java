@@ -1,0 +1,127 @@
+package org.espalier.demo.drawn;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Side;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FilmFileTests {
+
+    private static final Path DCMDUMP = Path.of("/usr/bin/dcmdump");
+    private static final Path PYTHON = Path.of("/usr/bin/python3");
+
+    private static DrawnFilm film;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeAll
+    static void draw() {
+        BodyProportions body = BodyProportions.at(BodyProportions.Build.GIRL, 6);
+        film = DrawnFilm.draw(new FilmOrder(
+                body,
+                DrawnLimb.straight(Side.RIGHT, body),
+                DrawnLimb.straight(Side.LEFT, body),
+                1,
+                FilmOrder.FilmSheet.ofPixel(new Length(1)),
+                5));
+    }
+
+    private static FilmLabel label(FilmLabel.Spacing spacing) {
+        return new FilmLabel(
+                "D-0042",
+                "Färnwald",
+                "Iske",
+                LocalDate.of(2017, 3, 9),
+                "F",
+                LocalDate.of(2023, 5, 4),
+                "Haven of the Two Rivers",
+                spacing);
+    }
+
+    private static byte[] written(FilmLabel label) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new FilmFile(film, label).writeTo(out);
+        return out.toByteArray();
+    }
+
+    @Test
+    void writesTheSameFileTwice() throws IOException {
+        assertThat(written(label(FilmLabel.Spacing.DETECTOR))).isEqualTo(written(label(FilmLabel.Spacing.DETECTOR)));
+    }
+
+    @Test
+    void saysThatItIsDrawn() throws IOException {
+        String text = new String(written(label(FilmLabel.Spacing.DETECTOR)), StandardCharsets.ISO_8859_1);
+        assertThat(text).contains("Drawn by a program", "Not a patient", "(drawn)");
+    }
+
+    @Test
+    void isReadByAGeneralPurposeToolkit() throws Exception {
+        assumeTrue(Files.isExecutable(DCMDUMP), "dcmdump is not installed; the file was not read by another program");
+        String dump = run(DCMDUMP.toString(), stored(FilmLabel.Spacing.FIDUCIAL).toString());
+        assertThat(dump)
+                .contains("DigitalXRayImageStorageForPresentation")
+                .contains("[D-0042]")
+                .contains("[1\\1]")
+                .contains("[0.952381\\0.952381]")
+                .contains("[FIDUCIAL]")
+                .contains("[MONOCHROME2]")
+                .doesNotContain("W: ")
+                .doesNotContain("E: ");
+    }
+
+    @Test
+    void givesEveryPixelToAnotherReader() throws Exception {
+        assumeTrue(Files.isExecutable(PYTHON), "python3 is not installed; pixels were not read by another program");
+        assumeTrue(
+                run(PYTHON.toString(), "-c", "import pydicom, numpy").isBlank(), "pydicom with numpy is not installed");
+        String script = """
+                import pydicom, sys
+                d = pydicom.dcmread(sys.argv[1])
+                print(d.PatientName.family_name, d.Rows, d.Columns, d.BitsStored, int(d.pixel_array.astype('int64').sum()))
+                """;
+        long sum = 0;
+        for (short value : film.stored()) {
+            sum += value;
+        }
+        assertThat(run(
+                        PYTHON.toString(),
+                        "-c",
+                        script,
+                        stored(FilmLabel.Spacing.DETECTOR).toString()))
+                .isEqualTo("Färnwald " + film.height() + " " + film.width() + " 12 " + sum + "\n");
+    }
+
+    private Path stored(FilmLabel.Spacing spacing) throws IOException {
+        return Files.write(folder.resolve("film.dcm"), written(label(spacing)));
+    }
+
+    private static String run(String... command) throws Exception {
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        builder.environment().put("PYTHONIOENCODING", "utf-8");
+        Process process = builder.start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        return out;
+    }
+
+    @Test
+    void refusesALabelThatWouldBreakTheFile() {
+        assertThatThrownBy(() -> new FilmLabel(
+                        "A\\B", "X", "Y", LocalDate.EPOCH, "F", LocalDate.EPOCH, "Z", FilmLabel.Spacing.DETECTOR))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("A\\B");
+    }
+}
