@@ -1,13 +1,15 @@
 -- What a person is in the middle of typing or drawing. It is theirs alone, and outlives a dropped connection.
 
 create table draft (
+    id uuid primary key,
     staff_id uuid not null references staff,
     kind text not null check (kind ~ '^[a-z]+(-[a-z]+)*$'),
     subject uuid not null,
     revision bigint not null check (revision > 0),
     content jsonb not null,
+    started_at timestamptz not null,
     saved_at timestamptz not null,
-    primary key (staff_id, kind, subject)
+    unique (staff_id, kind, subject)
 );
 
 alter table draft enable row level security;

@@ -3,6 +3,7 @@ package org.espalier.platform;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -20,51 +21,62 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class Drafts {
 
+    private static final String START = """
+            insert into draft (id, staff_id, kind, subject, revision, content, started_at, saved_at)
+            values (:id, current_staff(), :kind, :subject, 1, cast(:content as jsonb), :now, :now)
+            on conflict (staff_id, kind, subject) do nothing
+            """;
     private static final String SAVE = """
-            insert into draft (staff_id, kind, subject, revision, content, saved_at)
-            values (current_staff(), :kind, :subject, :revision, cast(:content as jsonb), :savedAt)
-            on conflict (staff_id, kind, subject) do update
-            set revision = excluded.revision, content = excluded.content, saved_at = excluded.saved_at
-            where draft.revision < excluded.revision
+            update draft set revision = :revision, content = cast(:content as jsonb), saved_at = :now
+            where id = :id and staff_id = current_staff() and revision < :revision
             """;
-    private static final String FIND = """
-            select kind, subject, revision, content, saved_at from draft
-            where staff_id = current_staff() and kind = :kind and subject = :subject
+    private static final String COLUMNS = """
+            select id, kind, subject, revision, content, started_at, saved_at from draft
+            where staff_id = current_staff()
             """;
-    private static final String MINE = """
-            select kind, subject, revision, content, saved_at from draft
-            where staff_id = current_staff() and kind = :kind order by saved_at desc limit 200
-            """;
-    private static final String DISCARD = """
-            delete from draft where staff_id = current_staff() and kind = :kind and subject = :subject
-            """;
+    private static final String FIND = COLUMNS + "and kind = :kind and subject = :subject";
+    private static final String BY_ID = COLUMNS + "and id = :id";
+    private static final String MINE = COLUMNS + "and kind = :kind order by saved_at desc limit 200";
+    private static final String DISCARD = "delete from draft where staff_id = current_staff() and id = :id";
 
     private final JdbcClient jdbc;
+    private final Ids ids;
     private final Clock clock;
 
-    Drafts(JdbcClient jdbc, Clock clock) {
+    Drafts(JdbcClient jdbc, Ids ids, Clock clock) {
         this.jdbc = jdbc;
+        this.ids = ids;
         this.clock = clock;
     }
 
+    /** Starts the caller's draft of the kind about the subject, as revision 1, or goes on with the one there is. */
+    public Draft start(String kind, UUID subject, String json) {
+        jdbc.sql(START)
+                .param("id", ids.next())
+                .param("kind", kind)
+                .param("subject", subject)
+                .param("content", json)
+                .param("now", now())
+                .update();
+        return find(kind, subject).orElseThrow();
+    }
+
     /**
-     * Keeps a revision.
+     * Keeps a revision of the caller's draft.
      *
-     * @return false when the same or a newer revision is kept already; nothing is changed then
+     * @return false when nothing was changed: the same or a newer revision is kept, or the draft is gone
      */
-    public boolean save(String kind, UUID subject, long revision, String json) {
+    public boolean save(UUID id, long revision, String json) {
         return jdbc.sql(SAVE)
-                        .param("kind", kind)
-                        .param("subject", subject)
+                        .param("id", id)
                         .param("revision", revision)
                         .param("content", json)
-                        .param("savedAt", OffsetDateTime.now(clock.withZone(ZoneOffset.UTC)))
+                        .param("now", now())
                         .update()
                 == 1;
     }
 
     /** The caller's own draft of the kind about the subject. */
-    @Transactional(readOnly = true)
     public Optional<Draft> find(String kind, UUID subject) {
         return jdbc.sql(FIND)
                 .param("kind", kind)
@@ -73,23 +85,37 @@ public class Drafts {
                 .optional();
     }
 
+    /** The caller's own draft by its id. */
+    public Optional<Draft> byId(UUID id) {
+        return jdbc.sql(BY_ID).param("id", id).query(Drafts::draft).optional();
+    }
+
     /** The caller's own drafts of the kind, the last touched first. */
-    @Transactional(readOnly = true)
     public List<Draft> mine(String kind) {
         return jdbc.sql(MINE).param("kind", kind).query(Drafts::draft).list();
     }
 
-    /** Forgets the caller's draft; nothing happens when there is none. */
-    public void discard(String kind, UUID subject) {
-        jdbc.sql(DISCARD).param("kind", kind).param("subject", subject).update();
+    /** Forgets the caller's draft; nothing happens when it is gone. */
+    public void discard(UUID id) {
+        jdbc.sql(DISCARD).param("id", id).update();
+    }
+
+    private OffsetDateTime now() {
+        return clock.instant().atOffset(ZoneOffset.UTC);
     }
 
     private static Draft draft(ResultSet row, int number) throws SQLException {
         return new Draft(
+                row.getObject("id", UUID.class),
                 row.getString("kind"),
                 row.getObject("subject", UUID.class),
                 row.getLong("revision"),
                 row.getString("content"),
-                row.getObject("saved_at", OffsetDateTime.class).toInstant());
+                instant(row, "started_at"),
+                instant(row, "saved_at"));
+    }
+
+    private static Instant instant(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, OffsetDateTime.class).toInstant();
     }
 }

@@ -35,44 +35,49 @@ class DraftsIntegrationTests {
 
     @Test
     void givesBackWhatWasSavedLast() {
-        save(1, "A");
-        save(2, "B");
+        var started = start("A");
+        assertThat(save(started, 2, "B")).isTrue();
         var draft = network.as(nurse, () -> drafts.find(KIND, subject)).orElseThrow();
+        assertThat(draft.id()).isEqualTo(started.id());
         assertThat(draft.revision()).isEqualTo(2);
-        assertThat(draft.content()).isEqualTo("{\"text\": \"B\"}");
+        assertThat(draft.content()).isEqualTo(json("B"));
+    }
+
+    @Test
+    void goesOnWithTheDraftThereIs() {
+        var first = start("A");
+        assertThat(start("other")).isEqualTo(first);
     }
 
     @Test
     void refusesOlderAndRepeatedRevisions() {
-        assertThat(save(5, "newest")).isTrue();
-        assertThat(save(4, "late")).isFalse();
-        assertThat(save(5, "again")).isFalse();
-        assertThat(network.as(nurse, () -> drafts.find(KIND, subject))
+        var draft = start("first");
+        assertThat(save(draft, 5, "newest")).isTrue();
+        assertThat(save(draft, 4, "late")).isFalse();
+        assertThat(save(draft, 5, "again")).isFalse();
+        assertThat(network.as(nurse, () -> drafts.byId(draft.id()))
                         .orElseThrow()
                         .content())
-                .contains("newest");
+                .isEqualTo(json("newest"));
     }
 
     @Test
     void keepsTheDraftOfOneFromAnotherAtTheSameSite() {
-        save(1, "mine");
+        var mine = start("mine");
         var colleague = network.staff(site, "NURSE");
-        assertThat(network.as(colleague, () -> drafts.find(KIND, subject))).isEmpty();
+        assertThat(network.as(colleague, () -> drafts.byId(mine.id()))).isEmpty();
         assertThat(network.as(colleague, () -> drafts.mine(KIND))).isEmpty();
-        network.as(colleague, () -> {
-            drafts.discard(KIND, subject);
-            return subject;
-        });
-        assertThat(network.as(nurse, () -> drafts.mine(KIND))).hasSize(1);
+        assertThat(network.as(colleague, () -> drafts.save(mine.id(), 2, json("theirs"))))
+                .isFalse();
+        discard(colleague, mine);
+        assertThat(network.as(nurse, () -> drafts.mine(KIND))).containsExactly(mine);
     }
 
     @Test
-    void forgetsADiscardedDraft() {
-        save(1, "gone");
-        network.as(nurse, () -> {
-            drafts.discard(KIND, subject);
-            return subject;
-        });
+    void forgetsADiscardedDraftAndKeepsNothingThatArrivesLater() {
+        var draft = start("gone");
+        discard(nurse, draft);
+        assertThat(save(draft, 2, "late")).isFalse();
         assertThat(network.as(nurse, () -> drafts.find(KIND, subject))).isEmpty();
     }
 
@@ -84,7 +89,22 @@ class DraftsIntegrationTests {
                         SQLException.class, e -> assertThat(e.getSQLState()).isEqualTo("ES001"));
     }
 
-    private boolean save(long revision, String text) {
-        return network.as(nurse, () -> drafts.save(KIND, subject, revision, "{\"text\": \"" + text + "\"}"));
+    private Draft start(String text) {
+        return network.as(nurse, () -> drafts.start(KIND, subject, json(text)));
+    }
+
+    private boolean save(Draft draft, long revision, String text) {
+        return network.as(nurse, () -> drafts.save(draft.id(), revision, json(text)));
+    }
+
+    private void discard(UUID staff, Draft draft) {
+        network.as(staff, () -> {
+            drafts.discard(draft.id());
+            return draft;
+        });
+    }
+
+    private static String json(String text) {
+        return "{\"text\": \"" + text + "\"}";
     }
 }

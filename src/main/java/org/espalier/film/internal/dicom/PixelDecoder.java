@@ -3,6 +3,9 @@ package org.espalier.film.internal.dicom;
 import java.nio.ByteBuffer;
 import java.util.Locale;
 import org.espalier.film.internal.dicom.codec.CodeStreamException;
+import org.espalier.film.internal.dicom.codec.Jpeg2000Decoder;
+import org.espalier.film.internal.dicom.codec.JpegDecoder;
+import org.espalier.film.internal.dicom.codec.JpegLsDecoder;
 import org.espalier.film.internal.dicom.codec.RleDecoder;
 
 /** Decodes the first frame of a file into stored values, or says why it cannot. */
@@ -56,6 +59,10 @@ public final class PixelDecoder {
             throws RefusedException, CodeStreamException {
         return switch (file.transferSyntax()) {
             case RLE_LOSSLESS -> RleDecoder.decode(stream, description.shape(), description.bytesAllocated());
+            case JPEG_BASELINE, JPEG_EXTENDED, JPEG_LOSSLESS, JPEG_LOSSLESS_FIRST_ORDER ->
+                JpegDecoder.decode(stream, description.shape());
+            case JPEG_LS_LOSSLESS, JPEG_LS_NEAR_LOSSLESS -> JpegLsDecoder.decode(stream, description.shape());
+            case JPEG_2000_LOSSLESS, JPEG_2000 -> Jpeg2000Decoder.decode(stream, description.shape());
             default ->
                 throw new RefusedException(
                         Refusal.TRANSFER_SYNTAX_UNSUPPORTED,

@@ -67,7 +67,6 @@ public record Tag(int value) implements Comparable<Tag> {
     public static final Tag LUT_EXPLANATION = new Tag(0x00283003);
     public static final Tag LUT_DATA = new Tag(0x00283006);
     public static final Tag VOI_LUT_SEQUENCE = new Tag(0x00283010);
-    public static final Tag PRESENTATION_LUT_SHAPE = new Tag(0x20500020);
     public static final Tag PIXEL_DATA = new Tag(0x7FE00010);
 
     static final Tag ITEM = new Tag(0xFFFEE000);

@@ -1,0 +1,62 @@
+package org.espalier.kit;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.i18n.I18NProvider;
+import java.text.MessageFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import org.springframework.stereotype.Component;
+
+/**
+ * The words of every screen. Each module keeps its own in {@code org/espalier/<module>/messages.properties}; a key begins
+ * with the module's name. A missing text is an error: a screen that shows keys is not readable.
+ */
+@Component
+public class Texts implements I18NProvider {
+
+    private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH);
+
+    /** The text of a key in the reader's language. */
+    public static String text(String key, Object... arguments) {
+        return lookUp(key, language(), arguments);
+    }
+
+    /** The text of a constant: {@code <module>.<Type>.<CONSTANT>}; those of science are in the words of the kit. */
+    public static String of(Enum<?> constant) {
+        return text(key(constant));
+    }
+
+    /** The language the reader asked for, among those there are. */
+    public static Locale language() {
+        var ui = UI.getCurrent();
+        var wanted = ui == null ? Locale.ENGLISH : ui.getLocale();
+        return LANGUAGES.stream()
+                .filter(one -> one.getLanguage().equals(wanted.getLanguage()))
+                .findFirst()
+                .orElse(Locale.ENGLISH);
+    }
+
+    static String key(Enum<?> constant) {
+        var type = constant.getDeclaringClass();
+        var module = type.getPackageName().split("\\.")[2];
+        return (module.equals("science") ? "kit" : module) + "." + type.getSimpleName() + "." + constant.name();
+    }
+
+    @Override
+    public List<Locale> getProvidedLocales() {
+        return LANGUAGES;
+    }
+
+    @Override
+    public String getTranslation(String key, Locale locale, Object... arguments) {
+        return lookUp(key, locale, arguments);
+    }
+
+    private static String lookUp(String key, Locale locale, Object... arguments) {
+        var module = key.substring(0, key.indexOf('.'));
+        var pattern = ResourceBundle.getBundle("org.espalier." + module + ".messages", locale)
+                .getString(key);
+        return new MessageFormat(pattern, locale).format(arguments);
+    }
+}

@@ -1,0 +1,36 @@
+package org.espalier.kit;
+
+import java.util.UUID;
+
+/** Where each screen is. Screens link to each other by these alone. */
+public final class Urls {
+
+    public static final String TODAY = "";
+    public static final String CHILDREN = "children";
+    public static final String NEW_CHILD = "children/new";
+    public static final String FILMS = "films";
+    public static final String ADMINISTRATION = "admin";
+    public static final String LOGIN = "login";
+
+    private Urls() {}
+
+    /** The course of a child. */
+    public static String course(UUID child) {
+        return "course/" + child;
+    }
+
+    /** Who the child is: the form to change it. */
+    public static String editChild(UUID child) {
+        return "child/" + child + "/edit";
+    }
+
+    /** What was measured and found on the child. */
+    public static String examination(UUID child) {
+        return "child/" + child + "/examination";
+    }
+
+    /** The film room. */
+    public static String film(UUID film) {
+        return "film/" + film;
+    }
+}

@@ -1,0 +1,6 @@
+package org.espalier.patient;
+
+import java.util.UUID;
+
+/** Names one leg of a child. */
+public record LimbId(UUID value) {}
