@@ -1,0 +1,47 @@
+package org.espalier.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Side;
+import org.espalier.science.quantity.Weight;
+import org.junit.jupiter.api.Test;
+
+class QuantityTextTests {
+
+    @Test
+    void saysSideAndDirectionOfADeviation() {
+        assertThat(QuantityText.ofDeviation(Side.RIGHT, new Angle(7.24))).isEqualTo("Right 7.2° varus");
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-3.26))).isEqualTo("Left 3.3° valgus");
+    }
+
+    @Test
+    void callsADeviationThatIsShownAsZeroStraight() {
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(0.04))).isEqualTo("Left 0.0° straight");
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-0.04))).isEqualTo("Left 0.0° straight");
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-0.05))).isEqualTo("Left 0.1° valgus");
+    }
+
+    @Test
+    void saysOnWhichSideOfTheKneeTheAxisPasses() {
+        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(-12.4))).isEqualTo("Right 12 mm medial");
+        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(12.5))).isEqualTo("Right 13 mm lateral");
+        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(0.3))).isEqualTo("Right 0 mm at the knee centre");
+    }
+
+    @Test
+    void saysFromWhichEdgeAShareIsCounted() {
+        assertThat(QuantityText.ofAxisShare(Side.LEFT, 34.6)).isEqualTo("Left 35 % from the medial edge");
+        assertThat(QuantityText.ofAxisShare(Side.LEFT, -8)).isEqualTo("Left \u22128 % from the medial edge");
+        assertThat(QuantityText.ofAxisShare(Side.LEFT, -0.2)).isEqualTo("Left 0 % from the medial edge");
+    }
+
+    @Test
+    void writesTheUnitOfEveryQuantity() {
+        assertThat(QuantityText.of(Side.LEFT, new Angle(87.36))).isEqualTo("Left 87.4°");
+        assertThat(QuantityText.of(new Length(342.4))).isEqualTo("342 mm");
+        assertThat(QuantityText.ofHeight(Length.ofCentimetres(112.5))).isEqualTo("112.5 cm");
+        assertThat(QuantityText.of(Weight.ofKilograms(19.4))).isEqualTo("19.4 kg");
+    }
+}
