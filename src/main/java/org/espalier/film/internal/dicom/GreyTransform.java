@@ -39,6 +39,17 @@ public final class GreyTransform {
                 : Optional.empty();
     }
 
+    /** The transform of a grey image, from its tags alone; empty for colours. */
+    public static Optional<GreyTransform> of(DataSet dataSet) {
+        return dataSet.string(Tag.PHOTOMETRIC_INTERPRETATION)
+                .flatMap(Photometric::ofDecoded)
+                .filter(Photometric::isGrey)
+                .map(photometric -> new GreyTransform(
+                        dataSet,
+                        dataSet.integer(Tag.PIXEL_REPRESENTATION).orElse(0) == 1,
+                        photometric == Photometric.MONOCHROME1));
+    }
+
     /** The windows and tables the sender proposes, windows first; may be empty. */
     public List<Voi> presets() {
         return presets;

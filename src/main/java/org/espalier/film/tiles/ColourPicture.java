@@ -1,0 +1,63 @@
+package org.espalier.film.tiles;
+
+import java.nio.ByteBuffer;
+
+/**
+ * A picture in 8-bit red, green and blue, as it is to be shown.
+ *
+ * @param width pixels
+ * @param height pixels
+ * @param samples three a pixel; not copied
+ */
+public record ColourPicture(int width, int height, byte[] samples) implements Picture {
+
+    static final int CHANNELS = 3;
+
+    public ColourPicture {
+        if (width < 1 || height < 1 || samples.length != width * height * CHANNELS) {
+            throw new IllegalArgumentException(samples.length + " samples for " + width + " x " + height);
+        }
+    }
+
+    ColourPicture(int width, int height) {
+        this(width, height, new byte[width * height * CHANNELS]);
+    }
+
+    int value(int x, int y, int channel) {
+        return samples[(y * width + x) * CHANNELS + channel] & 0xFF;
+    }
+
+    @Override
+    public ColourPicture halved() {
+        var half = new ColourPicture((width + 1) / 2, (height + 1) / 2);
+        int target = 0;
+        for (int y = 0; y < half.height; y++) {
+            int lower = Math.min(2 * y + 1, height - 1);
+            for (int x = 0; x < half.width; x++) {
+                int right = Math.min(2 * x + 1, width - 1);
+                for (int c = 0; c < CHANNELS; c++) {
+                    int sum = value(2 * x, 2 * y, c)
+                            + value(right, 2 * y, c)
+                            + value(2 * x, lower, c)
+                            + value(right, lower, c);
+                    half.samples[target++] = (byte) (sum + 2 >> 2);
+                }
+            }
+        }
+        return half;
+    }
+
+    @Override
+    public void copyTo(ByteBuffer target, Part part) {
+        for (int y = part.y(); y < part.y() + part.height(); y++) {
+            target.put(samples, (y * width + part.x()) * CHANNELS, part.width() * CHANNELS);
+        }
+    }
+
+    @Override
+    public void copyFrom(ByteBuffer source, Part part) {
+        for (int y = part.y(); y < part.y() + part.height(); y++) {
+            source.get(samples, (y * width + part.x()) * CHANNELS, part.width() * CHANNELS);
+        }
+    }
+}
