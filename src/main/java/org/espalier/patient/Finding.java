@@ -1,0 +1,10 @@
+package org.espalier.patient;
+
+import java.time.LocalDate;
+
+/** What is measured or found on a child on a day. */
+public sealed interface Finding permits BodySize, BoneAge, Diagnosis {
+
+    /** The day it was measured or found. */
+    LocalDate on();
+}
