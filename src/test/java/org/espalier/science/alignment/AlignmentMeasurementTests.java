@@ -15,6 +15,7 @@ import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class AlignmentMeasurementTests {
@@ -281,6 +282,70 @@ class AlignmentMeasurementTests {
                 plateau_lateral 60 0
                 """);
         assertThat(reason(limb, Quantity.JLCA)).isEqualTo(Measured.Reason.LATERAL_UNCLEAR);
+    }
+
+    /**
+     * Means of Jamali and others, J Orthop Surg Res 2017;12:77 (mLDFA 85.6, mMPTA 86.1, 0.7 varus, offset of the femoral
+     * axes 5.4; aLDFA printed as 80.2, aTFA as 4.8 where arithmetic gives 4.7); Bone Jt Open 2021;2(5) (bony 0.87, knee
+     * 1.33 varus); Feucht and others, Knee Surg Sports Traumatol Arthrosc 2021;29:3299, Fig. 3 (10 varus; the tibia
+     * corrected to 90 leaves 4.4, to 95 about none).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "85.6, 86.1, 1.2, 0.7, -0.5",
+        "90.0, 89.13, 0.46, 1.33, 0.87",
+        "94.4, 84.4, 0, 10, 10",
+        "94.4, 90, 0, 4.4, 4.4",
+        "94.4, 95, 0, -0.6, -0.6"
+    })
+    void addsUpAsPublishedMeansDo(double mldfa, double mmpta, double jlca, double hka, double bony) {
+        LimbNumbers numbers = AlignmentMeasurement.measure(Side.RIGHT, built(mldfa, mmpta, jlca), MILLIMETRES);
+        assertThat(numbers.value(Quantity.JLCA)).hasValueCloseTo(jlca, offset(1e-9));
+        assertThat(numbers.value(Quantity.HKA)).hasValueCloseTo(hka, offset(1e-9));
+        assertThat(numbers.value(Quantity.BONY_HKA)).hasValueCloseTo(bony, offset(1e-9));
+    }
+
+    @Test
+    void separatesShaftAndMechanicalAxisAsPublishedMeansDo() {
+        LimbLandmarks whole = built(85.6, 86.1, 1.2)
+                .with(Landmark.FEMUR_SHAFT_PROXIMAL, new PixelPoint(0, 0))
+                .with(Landmark.FEMUR_SHAFT_DISTAL, Limbs.tilted(5.4).apply(new PixelPoint(0, 100)))
+                .with(Landmark.TIBIA_SHAFT_PROXIMAL, new PixelPoint(0, 0))
+                .with(Landmark.TIBIA_SHAFT_DISTAL, Limbs.tilted(0.7).apply(new PixelPoint(0, 100)));
+        assertThat(value(whole, Quantity.ALDFA)).isCloseTo(80.2, within(1e-9));
+        assertThat(value(whole, Quantity.ATFA)).isCloseTo(4.7, within(1e-9));
+    }
+
+    /** By the formula F T sin d / √(F² + T² + 2 F T cos d); varus passes medially. */
+    @ParameterizedTest
+    @CsvSource({"400, 340, 32.03", "250, 200, 19.37"})
+    void deviatesByLengthsAndAngle(double femur, double tibia, double deviation) {
+        LimbLandmarks limb = built(90, 80, 0, femur, tibia);
+        assertThat(AlignmentMeasurement.measure(Side.LEFT, limb, MILLIMETRES).value(Quantity.MAD))
+                .hasValueCloseTo(-deviation, offset(0.006));
+    }
+
+    private static LimbLandmarks built(double mldfa, double mmpta, double jlca) {
+        return built(mldfa, mmpta, jlca, 400, 340);
+    }
+
+    /** A limb with one knee centre, hip above it at the origin, x lateral and y distal. */
+    private static LimbLandmarks built(double mldfa, double mmpta, double jlca, double femur, double tibia) {
+        double condyles = mldfa - 90;
+        double plateau = condyles + jlca;
+        double axis = plateau - mmpta + 90;
+        PixelPoint ankle = Limbs.tilted(axis).apply(new PixelPoint(0, tibia));
+        LimbLandmarks limb = LimbLandmarks.none().with(Landmark.HIP_CENTRE, new PixelPoint(0, 0));
+        limb = withLine(limb, Landmark.CONDYLE_MEDIAL, Landmark.CONDYLE_LATERAL, 0, femur, condyles);
+        limb = withLine(limb, Landmark.PLATEAU_MEDIAL, Landmark.PLATEAU_LATERAL, 0, femur, plateau);
+        return withLine(limb, Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL, ankle.x(), femur + ankle.y(), axis);
+    }
+
+    private static LimbLandmarks withLine(
+            LimbLandmarks limb, Landmark medial, Landmark lateral, double x, double y, double slope) {
+        PixelPoint half = Limbs.tilted(slope).apply(new PixelPoint(30, 0));
+        return limb.with(medial, new PixelPoint(x - half.x(), y - half.y()))
+                .with(lateral, new PixelPoint(x + half.x(), y + half.y()));
     }
 
     private static double value(LimbLandmarks limb, Quantity quantity) {

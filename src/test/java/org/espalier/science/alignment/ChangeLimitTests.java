@@ -69,15 +69,20 @@ class ChangeLimitTests {
 
     /** Feucht and others, Knee Surg Sports Traumatol Arthrosc 2021;29:3299, Table 3. */
     @Test
-    void knowsTheRangeFromSevenYears() {
-        NormalRange range = NormalRange.of(Quantity.MLDFA, Age.ofYears(7)).orElseThrow();
+    void knowsTheRangeOfOlderChildren() {
+        NormalRange range = NormalRange.of(Quantity.MLDFA, Age.ofYears(5)).orElseThrow();
         assertThat(range.low()).isEqualTo(85);
         assertThat(range.high()).isEqualTo(90);
         assertThat(range.contains(90)).isTrue();
         assertThat(range.contains(90.1)).isFalse();
         assertThat(range.checking().isUnverified()).isFalse();
         assertThat(range.source()).contains("Feucht");
-        assertThat(NormalRange.of(Quantity.MLDFA, Age.ofMonths(83))).isEmpty();
+        assertThat(NormalRange.of(Quantity.MLDFA, Age.ofMonths(59))
+                        .orElseThrow()
+                        .low())
+                .isEqualTo(82.8);
+        assertThat(NormalRange.of(Quantity.MLDFA, Age.ofMonths(47))).isEmpty();
+        assertThat(NormalRange.of(Quantity.MMPTA, Age.ofMonths(95))).isEmpty();
         assertThat(NormalRange.of(Quantity.MLDFA, Age.ofYears(21))).isEmpty();
     }
 
