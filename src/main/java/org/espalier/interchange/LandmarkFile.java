@@ -82,7 +82,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
                         SCALE_X,
                         "film " + row.film() + " has another scale in line " + first.line()
                                 + ". A film has one scale across and one down.");
-            } else if (same != row) {
+            } else if (same.line() != row.line()) {
                 refuse(row.line(), LANDMARK, row.landmark().code() + " is already set in line " + same.line() + ".");
             } else {
                 rows.add(row);

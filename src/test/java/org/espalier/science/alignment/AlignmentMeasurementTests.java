@@ -26,7 +26,7 @@ class AlignmentMeasurementTests {
     private static final Calibration MILLIMETRES = Calibration.ofStated(PixelScale.ofSquare(1));
 
     /** Constructed limbs (invented, not children): the numbers were chosen first and the points follow from them. */
-    private enum Limb {
+    enum Limb {
         STRAIGHT("""
                 hip_centre 0 0
                 condyle_medial -28.68 401.72
@@ -73,7 +73,7 @@ class AlignmentMeasurementTests {
         }
     }
 
-    private enum Laying {
+    enum Laying {
         AS_MADE(UnaryOperator.identity()),
         MIRRORED(Limbs.mirrored()),
         TILTED(Limbs.tilted(7)),
