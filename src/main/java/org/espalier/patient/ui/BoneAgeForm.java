@@ -1,0 +1,49 @@
+package org.espalier.patient.ui;
+
+import com.vaadin.flow.component.select.Select;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.espalier.kit.Texts;
+import org.espalier.patient.BoneAge;
+import org.espalier.patient.BoneAgeMethod;
+import org.espalier.platform.Ids;
+
+/** Bone age with the method it was read by. */
+final class BoneAgeForm extends FindingForm<BoneAge> {
+
+    private static final int OLDEST_YEARS = 20;
+
+    private final AgeFields age = new AgeFields("patient.bone-age", OLDEST_YEARS);
+    private final Select<BoneAgeMethod> method = new Select<>();
+
+    BoneAgeForm(LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
+        super(BoneAge.class, birth, today, ids, draft);
+        method.setLabel(Texts.text("patient.method"));
+        method.setItems(BoneAgeMethod.values());
+        method.setItemLabelGenerator(Texts::of);
+        add(age);
+        add(method);
+        remember("years", age.years());
+        remember("months", age.months());
+        remember("method", method, BoneAgeMethod.class);
+        binder().forField(age)
+                .withValidator(age.readable())
+                .asRequired(Texts.text("patient.bone-age.missing"))
+                .bind("age");
+        binder().forField(method)
+                .asRequired(Texts.text("patient.method.missing"))
+                .bind("method");
+        goOn();
+    }
+
+    @Override
+    void fill(BoneAge boneAge) {
+        age.setValue(boneAge.age());
+        method.setValue(boneAge.method());
+    }
+
+    @Override
+    Optional<String> problem() {
+        return Optional.empty();
+    }
+}

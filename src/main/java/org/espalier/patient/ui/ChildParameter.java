@@ -1,0 +1,37 @@
+package org.espalier.patient.ui;
+
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.NotFoundException;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.patient.Child;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+
+/** The child an address names. A child that is not there and one behind a wall look the same. */
+final class ChildParameter {
+
+    private static final String NAME = "child";
+
+    private ChildParameter() {}
+
+    static Optional<UUID> parse(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Opens the record of the child that the address names, or shows that nothing is there. */
+    static Optional<Child> open(BeforeEnterEvent event, PatientService patients, String part) {
+        var child = event.getRouteParameters()
+                .get(NAME)
+                .flatMap(ChildParameter::parse)
+                .flatMap(id -> patients.open(new ChildId(id), part));
+        if (child.isEmpty()) {
+            event.rerouteToError(NotFoundException.class);
+        }
+        return child;
+    }
+}

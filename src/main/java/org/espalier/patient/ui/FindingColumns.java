@@ -1,0 +1,63 @@
+package org.espalier.patient.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
+import org.espalier.kit.Texts;
+import org.espalier.patient.BodySize;
+import org.espalier.patient.BoneAge;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.Diagnosis;
+import org.espalier.patient.ui.FactTable.Column;
+import org.espalier.science.quantity.Age;
+
+/** What the tables of findings show. */
+final class FindingColumns {
+
+    private FindingColumns() {}
+
+    static List<Column<Diagnosis>> diagnosis() {
+        return List.of(
+                new Column<>("patient.diagnosis", FindingColumns::kind),
+                new Column<>("patient.sides", diagnosis -> Texts.of(diagnosis.sides())),
+                new Column<>("patient.onset", FindingColumns::onset));
+    }
+
+    static List<Column<BodySize>> size(ChildData child) {
+        return List.of(
+                new Column<>("patient.age", size -> DateText.of(Age.between(child.birthDate(), size.on()))),
+                new Column<>(
+                        "patient.height",
+                        size -> orNotKnown(Optional.ofNullable(size.height()).map(QuantityText::ofHeight))),
+                new Column<>(
+                        "patient.weight",
+                        size -> orNotKnown(Optional.ofNullable(size.weight()).map(QuantityText::of))));
+    }
+
+    static List<Column<BoneAge>> boneAge(ChildData child) {
+        return List.of(
+                new Column<>("patient.age", boneAge -> DateText.of(Age.between(child.birthDate(), boneAge.on()))),
+                new Column<>("patient.bone-age", boneAge -> DateText.of(boneAge.age())),
+                new Column<>("patient.method", boneAge -> Texts.of(boneAge.method())));
+    }
+
+    private static String kind(Diagnosis diagnosis) {
+        var kind = Texts.of(diagnosis.kind());
+        return diagnosis.note() == null ? kind : Texts.text("patient.diagnosis.noted", kind, diagnosis.note());
+    }
+
+    private static String onset(Diagnosis diagnosis) {
+        var group = Optional.ofNullable(diagnosis.onset()).map(Texts::of);
+        var age = Optional.ofNullable(diagnosis.onsetAge())
+                .map(value -> Texts.text("patient.onset.at", DateText.of(value)));
+        if (group.isPresent() && age.isPresent()) {
+            return Texts.text("patient.onset.both", group.get(), age.get());
+        }
+        return orNotKnown(group.or(() -> age));
+    }
+
+    private static String orNotKnown(Optional<String> text) {
+        return text.orElseGet(() -> Texts.text("kit.not-known"));
+    }
+}
