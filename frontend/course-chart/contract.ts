@@ -42,8 +42,8 @@ export interface Quantity {
   /** Words at the ends of the axis; default varus and valgus. */
   up?: string;
   down?: string;
-  /** Normal for age: low and high at dates, in order; drawn as one band. */
-  band: { date: string; low: number; high: number }[];
+  /** Normal for age: low and high at dates, in order; one band for each stretch of age with a known norm. */
+  bands: { date: string; low: number; high: number }[][];
   /** e.g. "normal for age", with the source. */
   bandLabel?: string;
 }

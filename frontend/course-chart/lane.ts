@@ -20,18 +20,21 @@ export const pointKey = (track: Track, point: TrackPoint): string => `${track.id
 
 /** Axis, normal band and zero of one quantity. */
 export function ground(quantity: Quantity, time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult {
-  const { band } = quantity;
-  const along = (pick: 'low' | 'high') => band.map(at => `${time.x(at.date)},${values.y(at[pick])}`);
   const edge = time.left - 8;
   return svg`
     <rect class="lane" x=${time.left} y=${values.top} width=${time.right - time.left} height=${values.bottom - values.top}></rect>
-    ${band.length ? svg`<polygon class="band" points=${[...along('low'), ...along('high').reverse()].join(' ')}></polygon>` : nothing}
+    ${quantity.bands.map(normal => svg`<polygon class="band" points=${outline(normal, time, values)}></polygon>`)}
     ${values.ticks().map(
       tick => svg`
         <line class=${tick.strong ? 'zero' : 'grid'} x1=${time.left} x2=${time.right} y1=${tick.at} y2=${tick.at}></line>
         <text class="value" x=${edge} y=${tick.at + 4}>${tick.label}</text>`,
     )}
     ${time.narrow ? namesInside(quantity, time, values, texts) : namesBeside(quantity, values, texts)}`;
+}
+
+function outline(normal: Quantity['bands'][number], time: TimeScale, values: ValueScale): string {
+  const along = (pick: 'low' | 'high') => normal.map(at => `${time.x(at.date)},${values.y(at[pick])}`);
+  return [...along('low'), ...along('high').reverse()].join(' ');
 }
 
 function namesBeside(quantity: Quantity, values: ValueScale, texts: Texts): SVGTemplateResult {

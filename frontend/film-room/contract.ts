@@ -18,13 +18,15 @@
  * | `answer`   | Measured                 | numbers and lines to show before the first answer, or of a signed reading |
  * | `texts`    | Partial<Texts>           | the words of the room in the reader's language (`texts.ts` has English)   |
  *
+ * Another `draft` or `fixed` starts the room over. Other `points` or `edges` of the same draft are taken when everything
+ * here is saved, else what is here stays. Another `guide`, `revision` or `answer` changes nothing that is placed.
+ *
  * Events (all bubble, composed):
  *
  * | event            | detail                            | when                                                    |
  * |------------------|-----------------------------------|---------------------------------------------------------|
  * | `points-changed` | {placed, total, revision}         | half a second after the last committed answer           |
  * | `sign-requested` | {revision}                        | the Sign button; only while everything placed is saved   |
- * | `draft-conflict` | {revision}                        | the server holds a newer draft; the room shows the choice|
  *
  * `GET  /api/films/{film}/info` → FilmFacts.
  * `GET  /api/films/{film}/rendered?viewport=vw,vh,sx,sy,sw,sh&window=c,w,fn&quality=q` → image/jpeg.
@@ -82,6 +84,8 @@ export interface FilmFacts {
   maxValue: number;
   /** How lengths come about on this film, in words. */
   calibration?: string;
+  /** Whether windows have an effect; absent means yes. */
+  grey?: boolean;
 }
 
 /** A grey-scale window: centre and width in stored values, and the function of PS3.3 C.11.2. */

@@ -100,8 +100,23 @@ export class Draft implements ReactiveController {
       this.measuring.revision = unsaved.revision;
       this.measuring.change(true);
     } else if (!answer && draft && this.placed.handles.length) {
-      this.measuring.change(false);
+      this.measuring.measure();
     }
+  }
+
+  /** Takes points the server has newly given, unless this room holds newer ones. */
+  takeNewer(): void {
+    if (this.measuring.settled) this.adopt();
+    else this.settle();
+  }
+
+  /** Goes on under another guide, revision or answer: what is placed stays. */
+  settle(): void {
+    const { guide, revision, answer } = this.room.given;
+    this.placed.follow(guide);
+    this.measuring.goOnFrom(revision);
+    if (answer && !this.waiting) this.measured = answer;
+    else this.measuring.measure();
   }
 
   place(point: Point): Handle | undefined {
@@ -168,7 +183,8 @@ export class Draft implements ReactiveController {
   /** Of two states of the draft keeps the one on the screen: it becomes the next revision of the other. */
   readonly keepMine = (): void => {
     if (this.saving.state !== 'conflict') return;
-    this.measuring.adoptRevision(this.saving.conflict.revision);
+    this.measuring.goOnFrom(this.saving.conflict.revision);
+    this.measuring.saving = { state: 'saving' };
     this.change(true);
   };
 
@@ -178,7 +194,7 @@ export class Draft implements ReactiveController {
     forget(this.room.given.draft);
     this.placed.adopt(conflict);
     this.measuring.start(conflict.revision);
-    this.measuring.change(false);
+    this.measuring.measure();
     this.room.requestUpdate();
   };
 

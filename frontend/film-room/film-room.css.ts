@@ -43,7 +43,7 @@ export const styles = css`
     cursor: pointer;
   }
 
-  button:hover:not([aria-disabled='true']) {
+  button:hover:not(.mark, [aria-disabled='true']) {
     background: #3b3b34;
   }
 
@@ -190,11 +190,13 @@ export const styles = css`
   }
 
   .mark {
+    --size: 28px;
+    --ring: 14px;
     position: absolute;
-    left: -14px;
-    top: -14px;
-    width: 28px;
-    height: 28px;
+    left: calc(var(--size) / -2);
+    top: calc(var(--size) / -2);
+    width: var(--size);
+    height: var(--size);
     min-height: 0;
     padding: 0;
     border: 0;
@@ -204,8 +206,11 @@ export const styles = css`
     cursor: grab;
   }
 
-  .mark:hover {
-    background: none;
+  /* Seen small, marks give way to the bone and to the next press; the table holds the same landmarks. */
+  .small .mark,
+  .mark.edge {
+    --size: 16px;
+    --ring: 9px;
   }
 
   .mark::before,
@@ -216,7 +221,7 @@ export const styles = css`
   }
 
   .mark::before {
-    inset: 7px;
+    inset: calc((var(--size) - var(--ring)) / 2);
     border: 2px solid var(--limb, var(--straw, #e9dcae));
     box-shadow:
       0 0 0 1px #141412,
@@ -224,7 +229,7 @@ export const styles = css`
   }
 
   .mark::after {
-    inset: 13px;
+    inset: calc(var(--size) / 2 - 1px);
     background: var(--limb, var(--straw, #e9dcae));
   }
 
@@ -237,19 +242,10 @@ export const styles = css`
     border-style: dashed;
   }
 
-  .small .mark::before {
-    inset: 9px;
-    border-width: 1.5px;
-  }
-
-  .small .mark::after {
-    inset: 13.5px;
-  }
-
-  .small .mark.edge::before,
+  .small .mark::before,
   .mark.edge::before {
-    inset: 10px;
     border-width: 1.5px;
+    border-style: solid;
   }
 
   .mark.held {
@@ -266,8 +262,8 @@ export const styles = css`
   .mark .name {
     display: none;
     position: absolute;
-    left: 26px;
-    top: 2px;
+    left: calc(var(--size) - 2px);
+    top: calc(var(--size) / 2 - 0.75rem);
     padding: 0 0.4rem;
     border-radius: 3px;
     background: #141412d9;
@@ -321,11 +317,11 @@ export const styles = css`
     left: 3.6rem;
     bottom: 0.5rem;
     max-width: 60%;
+    padding: 0.15rem 0.4rem;
+    border-radius: 4px;
+    background: #141412b8;
     color: var(--night-ink-2, #b5b2a5);
     font-size: var(--text-s, 0.875rem);
-    text-shadow:
-      0 0 2px #141412,
-      0 0 4px #141412;
     pointer-events: none;
   }
 
@@ -561,7 +557,7 @@ export const styles = css`
   }
 
   .numbers .out .value::after {
-    content: ' ◆';
+    content: '\\a0◆';
     font-size: 0.7em;
     vertical-align: 0.1em;
   }

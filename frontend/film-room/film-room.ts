@@ -3,20 +3,19 @@
  * Properties, events, addresses and JSON are in `contract.ts`.
  */
 import { html, LitElement, nothing, render, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
-import type { EdgePoints, FilmFacts, FilmWindow, Measured, PlacedPoint, Step } from './contract.js';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { EdgePoints, Measured, PlacedPoint, Step } from './contract.js';
 import { Draft, type Given } from './draft.js';
 import { styles } from './film-room.css.js';
 import { Hand } from './hand.js';
-import { draggedWindow, stageKey } from './keys.js';
+import { stageKey } from './keys.js';
+import { Looking } from './looking.js';
 import { drawn, marks } from './overlay.js';
 import { landmarkTable, numbers, savingState, stepCard, warnings } from './panel.js';
-import type { Stage } from './stage.js';
-import { ENGLISH, fill, type Texts } from './texts.js';
-import { toolbar, windowBox } from './tools.js';
+import { ENGLISH, type Texts } from './texts.js';
+import { failure, toolbar, windowBox } from './tools.js';
 
 const TELL_AFTER_MS = 500;
-const DRAFT_PROPERTIES = ['draft', 'revision', 'points', 'edges', 'guide', 'answer', 'fixed'] as const;
 
 @customElement('film-room')
 export class FilmRoom extends LitElement {
@@ -33,23 +32,19 @@ export class FilmRoom extends LitElement {
   @property({ attribute: false }) answer?: Measured;
   @property({ attribute: false }) texts: Partial<Texts> = {};
 
-  @state() private facts?: FilmFacts;
-  @state() private failed = false;
-  @state() private window?: FilmWindow;
-  @state() private windowing = false;
-  @state() private flipped = false;
-  @state() private turned = 0;
-
   @query('.stage') private stageElement!: HTMLElement;
-  @query('.film') private filmElement!: HTMLElement;
+  @query('.film') filmElement!: HTMLElement;
   @query('.overlay') private overlay!: HTMLElement;
   @query('.loupe') private loupe!: HTMLCanvasElement;
 
   private readonly reading = new Draft(this, () => this.tellLater());
-  private stage?: Stage;
+  private readonly looking = new Looking(this, {
+    moved: () => this.drawOverlay(),
+    pressed: point => this.pressed(point),
+  });
   private readonly hand = new Hand(this.reading, {
-    stage: () => this.stage,
-    idle: () => this.fixed || this.windowing,
+    stage: () => this.looking.stage,
+    idle: () => this.fixed || this.looking.windowing,
     overlay: () => this.overlay,
     glass: () => this.loupe,
     leave: () => this.stageElement.focus(),
@@ -71,18 +66,10 @@ export class FilmRoom extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('film') && this.film) void this.open();
-    if (DRAFT_PROPERTIES.some(name => changed.has(name))) this.reading.adopt();
-  }
-
-  protected override async firstUpdated(): Promise<void> {
-    const { Stage } = await import('./stage.js');
-    this.stage = new Stage(this.filmElement, {
-      moved: () => this.drawOverlay(),
-      pressed: point => this.pressed(point),
-      tiles: shown => (this.dataset.tiles = shown),
-    });
-    this.showFilm();
+    if (changed.has('film') && this.film) void this.looking.open();
+    if (changed.has('draft') || changed.has('fixed')) this.reading.adopt();
+    else if (changed.has('points') || changed.has('edges')) this.reading.takeNewer();
+    else if (changed.has('guide') || changed.has('revision') || changed.has('answer')) this.reading.settle();
   }
 
   protected override updated(): void {
@@ -90,24 +77,6 @@ export class FilmRoom extends LitElement {
     this.dataset.answered = String(this.reading.answered);
     this.dataset.saved = String(this.reading.settled);
     this.drawOverlay();
-  }
-
-  private readonly open = async (): Promise<void> => {
-    this.dataset.tiles = 'loading';
-    this.failed = false;
-    try {
-      const response = await fetch(`/api/films/${this.film}/info`, { headers: { Accept: 'application/json' } });
-      if (!response.ok) throw new Error(String(response.status));
-      this.facts = (await response.json()) as FilmFacts;
-      this.window = this.facts.windows[0];
-      this.showFilm();
-    } catch {
-      this.failed = true;
-    }
-  };
-
-  private showFilm(): void {
-    if (this.stage && this.facts && this.window) this.stage.open(this.film, this.facts, this.window);
   }
 
   /** Tells the page once the hand has been still for a moment. */
@@ -124,57 +93,33 @@ export class FilmRoom extends LitElement {
   }
 
   private pressed(point: [number, number]): void {
-    if (this.windowing) return;
+    if (this.looking.windowing) return;
     const handle = this.reading.place(point);
     if (handle) void this.updateComplete.then(() => this.hand.focus(handle));
   }
 
   private readonly stageKey = (event: KeyboardEvent): void => {
-    if (event.target !== event.currentTarget || !this.stage) return;
-    const acted = stageKey(event, this.stage, {
+    const { stage, flip, turn, nudge } = this.looking;
+    if (event.target !== event.currentTarget || !stage) return;
+    const acted = stageKey(event, stage, {
       place: this.placeAtCross,
       undo: () => this.reading.undo(),
       next: () => this.reading.go(1),
       back: () => this.reading.go(-1),
-      flip: this.flip,
-      turn: this.turn,
-      nudgeWindow: (dx, dy) => this.window && this.facts && this.show(draggedWindow(this.window, this.facts, dx, dy)),
+      flip,
+      turn,
+      nudgeWindow: nudge,
     });
     if (acted) event.preventDefault();
   };
 
   private readonly placeAtCross = (): void => {
-    const point = this.stage?.centre;
+    const point = this.looking.stage?.centre;
     if (point) this.reading.place(point);
   };
 
-  private readonly flip = (): void => {
-    this.flipped = this.stage?.flip() ?? false;
-  };
-
-  private readonly turn = (degrees: number): void => {
-    this.turned = this.stage?.rotate(degrees) ?? 0;
-  };
-
-  private readonly show = (window: FilmWindow): void => {
-    this.window = window;
-    this.stage?.show(window);
-  };
-
-  /** The right button, or any press while windowing, changes the window instead of moving the film. */
-  private readonly windowByDrag = (event: PointerEvent): void => {
-    const { window, facts } = this;
-    if (!window || !facts || !(event.button === 2 || (this.windowing && event.button === 0))) return;
-    event.stopPropagation();
-    const film = event.currentTarget as HTMLElement;
-    film.setPointerCapture(event.pointerId);
-    film.onpointermove = move =>
-      this.show(draggedWindow(window, facts, move.clientX - event.clientX, move.clientY - event.clientY));
-    film.onpointerup = film.onpointercancel = () => (film.onpointermove = film.onpointerup = null);
-  };
-
   private drawOverlay(): void {
-    const placing = this.stage?.placing;
+    const placing = this.looking.stage?.placing;
     const { reading, words: texts, fixed, hand } = this;
     const { label, held, measured, placed, waiting } = reading;
     const { grab, key, released } = hand;
@@ -192,44 +137,26 @@ export class FilmRoom extends LitElement {
   }
 
   private stageTemplate(): TemplateResult {
-    const { words, facts, window } = this;
+    const { words, looking } = this;
+    const { facts, window, windowing } = looking;
     return html`
       <div class="stage" tabindex="0" role="group" aria-label=${words.stage} @keydown=${this.stageKey}>
         <div
-          class="film ${this.windowing ? 'windowing' : ''}"
-          @pointerdown=${{ handleEvent: this.windowByDrag, capture: true }}
+          class="film ${windowing ? 'windowing' : ''}"
+          @pointerdown=${{ handleEvent: looking.byDrag, capture: true }}
           @contextmenu=${(event: Event) => event.preventDefault()}
         ></div>
         <div class="overlay"></div>
         <div class="cross" aria-hidden="true"></div>
         <canvas class="loupe" width="150" height="150" hidden aria-hidden="true"></canvas>
         <div class="caption">
-          ${this.caption.map(line => html`<p>${line}</p>`)}
-          ${facts?.calibration ? html`<p>${facts.calibration}</p>` : nothing}
-          <p class=${this.flipped ? 'soon' : ''}>${this.flipped ? words.flipped : words.facing}</p>
-          ${this.turned ? html`<p class="soon">${fill(words.turned, this.turned)}</p>` : nothing}
+          ${[...this.caption, facts?.calibration].map(line => (line ? html`<p>${line}</p>` : nothing))}
+          <p class=${looking.flipped || looking.turned ? 'soon' : ''}>${looking.facing(words)}</p>
         </div>
-        ${this.toolsTemplate()}
-        ${this.windowing && facts && window ? windowBox(words, facts, window, this.show) : nothing}
-        ${this.failed
-          ? html`<div class="failed" role="alert">
-              <p>${words.filmFailed}</p>
-              <button @click=${this.open}>${words.again}</button>
-            </div>`
-          : nothing}
+        ${toolbar(words, looking, this.fixed ? undefined : () => this.reading.undo())}
+        ${windowing && facts && window ? windowBox(words, facts, window, looking.show) : nothing}
+        ${looking.failed ? failure(words, looking.open) : nothing}
       </div>`;
-  }
-
-  private toolsTemplate(): TemplateResult {
-    const { windowing, flipped, fixed } = this;
-    return toolbar(this.words, { windowing, flipped, fixed }, {
-      zoom: direction => this.stage?.zoom(direction),
-      fit: () => this.stage?.fit(),
-      toggleWindow: () => (this.windowing = !this.windowing),
-      flip: this.flip,
-      turn: this.turn,
-      undo: () => this.reading.undo(),
-    });
   }
 
   private panelTemplate(): TemplateResult {

@@ -37,6 +37,8 @@ export class Measuring {
   revision = 0;
   saving: Saving = { state: 'saved' };
 
+  /** What is placed differs from the draft the server holds. */
+  private dirty = false;
   private wanted = false;
   private commitWanted = false;
   private busy = false;
@@ -51,7 +53,7 @@ export class Measuring {
     this.stop();
     this.revision = revision;
     this.sent = this.answered = 0;
-    this.wanted = this.commitWanted = false;
+    this.dirty = this.wanted = this.commitWanted = false;
     this.saving = { state: 'saved' };
   }
 
@@ -64,16 +66,21 @@ export class Measuring {
 
   /** The points have changed; `commit` when the hand let go of them. */
   change(commit: boolean): void {
+    this.dirty = true;
+    this.commitWanted ||= commit;
+    this.measure();
+  }
+
+  /** Asks for the numbers of what is placed. */
+  measure(): void {
     this.sent++;
     this.wanted = true;
-    this.commitWanted ||= commit;
     this.askNow();
   }
 
-  /** Goes on from another revision of the draft. */
-  adoptRevision(revision: number): void {
-    this.revision = revision;
-    this.saving = { state: 'saving' };
+  /** Goes on from a newer revision of the draft. */
+  goOnFrom(revision: number): void {
+    this.revision = Math.max(this.revision, revision);
   }
 
   /** Asks at once instead of at the end of a pause. */
@@ -84,7 +91,7 @@ export class Measuring {
   }
 
   get settled(): boolean {
-    return this.saving.state === 'saved' && !this.wanted && !this.busy;
+    return this.saving.state === 'saved' && !this.dirty && !this.wanted && !this.busy;
   }
 
   private async ask(): Promise<void> {
@@ -135,11 +142,13 @@ export class Measuring {
       this.revision = measured.revision;
       this.asking.answered(measured, request.commit === true);
     }
-    return request.commit && !this.commitWanted ? { state: 'saved' } : this.saving;
+    if (request.commit && request.seq === this.sent) this.dirty = false;
+    return { state: this.dirty ? 'saving' : 'saved' };
   }
 
   private conclude(outcome: Saving, commit: boolean): void {
-    if (outcome.state === 'saved' || outcome.state === 'saving' || outcome === this.saving) {
+    if (outcome.state === 'saved' || outcome.state === 'saving') {
+      this.pause = 0;
       this.say(outcome);
       void this.ask();
       return;

@@ -24,13 +24,19 @@ export class Points {
   current = 0;
   private points = new Map<string, PlacedPoint>();
   private edges = new Map<string, EdgePoints>();
-  private past: Placed[] = [];
+  private past: (Placed & { current: number })[] = [];
 
   /** Takes what is placed from elsewhere; nothing of it can be undone. */
   adopt(placed: Placed): void {
     this.take(placed);
     this.past = [];
-    this.current = this.firstOpen(0);
+    this.current = this.handles.length ? this.firstOpen(0, true) : 0;
+  }
+
+  /** Takes another guided order; what is placed stays, even what the order no longer asks for. */
+  follow(guide: Step[]): void {
+    this.guide = guide;
+    this.current = this.handles.length ? this.firstOpen(0, true) : 0;
   }
 
   get placed(): Placed {
@@ -112,7 +118,7 @@ export class Points {
 
   /** Keeps the present state for `undo`. */
   remember(): void {
-    this.past.push(structuredClone(this.placed));
+    this.past.push({ ...structuredClone(this.placed), current: this.current });
     if (this.past.length > UNDO_DEPTH) this.past.shift();
   }
 
@@ -120,7 +126,7 @@ export class Points {
     const before = this.past.pop();
     if (!before) return false;
     this.take(before);
-    this.current = this.firstOpen(0);
+    this.current = before.current;
     return true;
   }
 
@@ -145,8 +151,8 @@ export class Points {
   }
 
   /** The first step not done from here on; after the last, the end of the guide. */
-  private firstOpen(from: number): number {
-    const index = this.guide.findIndex((step, i) => i >= from && !this.isDone(step));
+  private firstOpen(from: number, needed = false): number {
+    const index = this.guide.findIndex((step, i) => i >= from && !this.isDone(step) && !(needed && step.optional));
     return index < 0 ? this.guide.length : index;
   }
 }

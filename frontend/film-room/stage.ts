@@ -72,16 +72,18 @@ export class Stage {
     });
   }
 
+  /** Mirrors the picture about its upright middle as seen, however it is turned. */
   flip(): boolean {
-    this.viewer.viewport.toggleFlip();
-    return this.viewer.viewport.getFlip();
+    const { viewport } = this.viewer;
+    viewport.toggleFlip();
+    return viewport.getFlip();
   }
 
-  /** Turns the picture, clockwise as seen. */
+  /** Turns the picture, clockwise as seen; says by how much it now is turned, 0 to 359°. */
   rotate(degrees: number): number {
     const { viewport } = this.viewer;
     viewport.setRotation(viewport.getRotation() + (viewport.getFlip() ? -degrees : degrees), true);
-    return viewport.getRotation();
+    return ((viewport.getFlip() ? -viewport.getRotation() : viewport.getRotation()) + 360) % 360;
   }
 
   zoom(direction: 1 | -1): void {

@@ -22,6 +22,7 @@ export const ENGLISH = {
   facing: 'Seen as if facing the child: their right is on your left.',
   flipped: 'Shown flipped: their right is now on your right. The film itself is unchanged.',
   turned: 'Shown turned by {0}°. The film itself is unchanged.',
+  flippedAndTurned: 'Shown flipped and turned by {0}°. The film itself is unchanged.',
   landmarks: 'Landmarks on the film',
   step: 'Landmark {0} of {1}',
   back: 'Back',

@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { FilmFacts, FilmWindow } from './contract.js';
+import type { Looking } from './looking.js';
 import type { Texts } from './texts.js';
 
 const ICONS = {
@@ -12,15 +13,6 @@ const ICONS = {
   turnRight: 'M19 8a8 8 0 1 0 1 6M19 3v5h-5',
   undo: 'M4 10h10a5 5 0 0 1 0 10H9M8 6l-4 4 4 4',
 };
-
-interface Tooling {
-  zoom: (direction: 1 | -1) => void;
-  fit: () => void;
-  toggleWindow: () => void;
-  flip: () => void;
-  turn: (degrees: number) => void;
-  undo: () => void;
-}
 
 function tool(icon: keyof typeof ICONS, label: string, act: () => void, pressed?: boolean): TemplateResult {
   return html`<button
@@ -35,22 +27,26 @@ function tool(icon: keyof typeof ICONS, label: string, act: () => void, pressed?
 }
 
 /** How the film is shown; nothing here changes the film. */
-export function toolbar(
-  texts: Texts,
-  shown: { windowing: boolean; flipped: boolean; fixed: boolean },
-  tooling: Tooling,
-): TemplateResult {
+export function toolbar(texts: Texts, looking: Looking, undo: (() => void) | undefined): TemplateResult {
+  const { stage, facts, windowing, flipped, toggleWindow, flip, turn } = looking;
   return html`
     <div class="tools" role="group" aria-label=${texts.tools}>
-      ${tool('closer', texts.zoomIn, () => tooling.zoom(1))}
-      ${tool('farther', texts.zoomOut, () => tooling.zoom(-1))}
-      ${tool('whole', texts.fit, tooling.fit)}
-      ${tool('window', texts.window, tooling.toggleWindow, shown.windowing)}
-      ${tool('flip', texts.flip, tooling.flip, shown.flipped)}
-      ${tool('turnLeft', texts.turnLeft, () => tooling.turn(-90))}
-      ${tool('turnRight', texts.turnRight, () => tooling.turn(90))}
-      ${shown.fixed ? nothing : tool('undo', texts.undo, tooling.undo)}
+      ${tool('closer', texts.zoomIn, () => stage?.zoom(1))}
+      ${tool('farther', texts.zoomOut, () => stage?.zoom(-1))}
+      ${tool('whole', texts.fit, () => stage?.fit())}
+      ${facts?.grey === false ? nothing : tool('window', texts.window, toggleWindow, windowing)}
+      ${tool('flip', texts.flip, flip, flipped)}
+      ${tool('turnLeft', texts.turnLeft, () => turn(-90))}
+      ${tool('turnRight', texts.turnRight, () => turn(90))}
+      ${undo ? tool('undo', texts.undo, undo) : nothing}
     </div>`;
+}
+
+export function failure(texts: Texts, again: () => void): TemplateResult {
+  return html`<div class="failed" role="alert">
+    <p>${texts.filmFailed}</p>
+    <button @click=${again}>${texts.again}</button>
+  </div>`;
 }
 
 /** The grey-scale window by name and by numbers. */

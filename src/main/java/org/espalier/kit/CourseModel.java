@@ -43,7 +43,7 @@ public record CourseModel(
      * @param max upper end of the numbers shown
      * @param up word at the upper end instead of varus
      * @param down word at the lower end instead of valgus
-     * @param band normal for age at dates, in order
+     * @param bands normal for age at dates, in order, one list for each stretch of age with a known norm
      */
     public record Quantity(
             String id,
@@ -55,7 +55,7 @@ public record CourseModel(
             Varus varus,
             @Nullable String up,
             @Nullable String down,
-            List<Normal> band,
+            List<List<Normal>> bands,
             @Nullable String bandLabel) {}
 
     /** The normal range on one day. */
