@@ -18,9 +18,9 @@ public final class FilmFile {
             "Drawn by a program from invented geometry. Not a patient, not for diagnosis.";
 
     private final DrawnFilm film;
-    private final FilmLabel label;
+    private final DrawnLabel label;
 
-    public FilmFile(DrawnFilm film, FilmLabel label) {
+    public FilmFile(DrawnFilm film, DrawnLabel label) {
         this.film = film;
         this.label = label;
     }
@@ -98,7 +98,7 @@ public final class FilmFile {
         set.text(0x00280004, "CS", "MONOCHROME2");
         set.uint16(0x00280010, film.height());
         set.uint16(0x00280011, film.width());
-        if (label.spacing() == FilmLabel.Spacing.FIDUCIAL) {
+        if (label.spacing() == DrawnLabel.Spacing.FIDUCIAL) {
             String pixel = number(film.bonePixel().millimetres());
             set.text(0x00280030, "DS", pixel + "\\" + pixel);
         }
@@ -107,7 +107,7 @@ public final class FilmFile {
         set.uint16(0x00280102, 11);
         set.uint16(0x00280103, 0);
         set.text(0x00280301, "CS", "YES");
-        if (label.spacing() == FilmLabel.Spacing.FIDUCIAL) {
+        if (label.spacing() == DrawnLabel.Spacing.FIDUCIAL) {
             set.text(0x00280A02, "CS", "FIDUCIAL");
             set.text(
                     0x00280A04, "LO", "Ball of " + number(film.ball().diameter().millimetres()) + " mm");

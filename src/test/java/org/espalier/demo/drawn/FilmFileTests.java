@@ -38,8 +38,8 @@ class FilmFileTests {
                 5));
     }
 
-    private static FilmLabel label(FilmLabel.Spacing spacing) {
-        return new FilmLabel(
+    private static DrawnLabel label(DrawnLabel.Spacing spacing) {
+        return new DrawnLabel(
                 "D-0042",
                 "Färnwald",
                 "Iske",
@@ -50,7 +50,7 @@ class FilmFileTests {
                 spacing);
     }
 
-    private static byte[] written(FilmLabel label) throws IOException {
+    private static byte[] written(DrawnLabel label) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new FilmFile(film, label).writeTo(out);
         return out.toByteArray();
@@ -58,19 +58,20 @@ class FilmFileTests {
 
     @Test
     void writesTheSameFileTwice() throws IOException {
-        assertThat(written(label(FilmLabel.Spacing.DETECTOR))).isEqualTo(written(label(FilmLabel.Spacing.DETECTOR)));
+        assertThat(written(label(DrawnLabel.Spacing.DETECTOR))).isEqualTo(written(label(DrawnLabel.Spacing.DETECTOR)));
     }
 
     @Test
     void saysThatItIsDrawn() throws IOException {
-        String text = new String(written(label(FilmLabel.Spacing.DETECTOR)), StandardCharsets.ISO_8859_1);
+        String text = new String(written(label(DrawnLabel.Spacing.DETECTOR)), StandardCharsets.ISO_8859_1);
         assertThat(text).contains("Drawn by a program", "Not a patient", "(drawn)");
     }
 
     @Test
     void isReadByAGeneralPurposeToolkit() throws Exception {
         assumeTrue(Files.isExecutable(DCMDUMP), "dcmdump is not installed; the file was not read by another program");
-        String dump = run(DCMDUMP.toString(), stored(FilmLabel.Spacing.FIDUCIAL).toString());
+        String dump =
+                run(DCMDUMP.toString(), stored(DrawnLabel.Spacing.FIDUCIAL).toString());
         assertThat(dump)
                 .contains("DigitalXRayImageStorageForPresentation")
                 .contains("[D-0042]")
@@ -100,11 +101,11 @@ class FilmFileTests {
                         PYTHON.toString(),
                         "-c",
                         script,
-                        stored(FilmLabel.Spacing.DETECTOR).toString()))
+                        stored(DrawnLabel.Spacing.DETECTOR).toString()))
                 .isEqualTo("Färnwald " + film.height() + " " + film.width() + " 12 " + sum + "\n");
     }
 
-    private Path stored(FilmLabel.Spacing spacing) throws IOException {
+    private Path stored(DrawnLabel.Spacing spacing) throws IOException {
         return Files.write(folder.resolve("film.dcm"), written(label(spacing)));
     }
 
@@ -119,8 +120,8 @@ class FilmFileTests {
 
     @Test
     void refusesALabelThatWouldBreakTheFile() {
-        assertThatThrownBy(() -> new FilmLabel(
-                        "A\\B", "X", "Y", LocalDate.EPOCH, "F", LocalDate.EPOCH, "Z", FilmLabel.Spacing.DETECTOR))
+        assertThatThrownBy(() -> new DrawnLabel(
+                        "A\\B", "X", "Y", LocalDate.EPOCH, "F", LocalDate.EPOCH, "Z", DrawnLabel.Spacing.DETECTOR))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("A\\B");
     }

@@ -12,7 +12,7 @@ import java.time.LocalDate;
  * @param institution invented hospital
  * @param spacing which plane the pixel spacing speaks of
  */
-public record FilmLabel(
+public record DrawnLabel(
         String patientId,
         String familyName,
         String givenName,
@@ -30,7 +30,7 @@ public record FilmLabel(
         FIDUCIAL
     }
 
-    public FilmLabel {
+    public DrawnLabel {
         for (String text : new String[] {patientId, familyName, givenName, institution}) {
             if (text.length() > 60 || text.matches(".*[\\\\^=\\p{Cntrl}].*")) {
                 throw new IllegalArgumentException("not writable into a film's label: " + text);

@@ -1,0 +1,71 @@
+package org.espalier.demo;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import org.espalier.demo.drawn.BodyProportions;
+import org.espalier.demo.drawn.DrawnFilm;
+import org.espalier.demo.drawn.DrawnLabel;
+import org.espalier.demo.drawn.DrawnLimb;
+import org.espalier.demo.drawn.FilmFile;
+import org.espalier.demo.drawn.FilmOrder;
+import org.espalier.science.quantity.Age;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
+
+/** Draws the film of a visit, the same one each time. */
+final class DemoFilms {
+
+    private static final Length FINE = new Length(0.25);
+    private static final Length COARSE = new Length(0.33);
+    private static final Length BALL = new Length(25);
+    private static final int LARGE_CHILD_MONTHS = 84;
+
+    private DemoFilms() {}
+
+    static DrawnFilm draw(DemoStory story, DemoVisit visit) {
+        BodyProportions body = BodyProportions.at(
+                story.sex() == Sex.FEMALE ? BodyProportions.Build.GIRL : BodyProportions.Build.BOY,
+                Age.ofMonths(visit.ageMonths()));
+        Length pixel = visit.ageMonths() < LARGE_CHILD_MONTHS ? FINE : COARSE;
+        double magnification = story.hospital().magnification();
+        return DrawnFilm.draw(new FilmOrder(
+                body,
+                limb(Side.RIGHT, body, visit.right(), story.build().legShare()),
+                limb(Side.LEFT, body, visit.left(), story.build().legShare()),
+                story.build().plump(),
+                new FilmOrder.FilmSheet(pixel, magnification, magnification, BALL),
+                story.number().hashCode() + visit.ageMonths()));
+    }
+
+    private static DrawnLimb limb(Side side, BodyProportions body, DemoKnee knee, double share) {
+        return DrawnLimb.straight(side, body)
+                .withKnee(knee.mLDFA(), knee.mMPTA(), knee.jlca())
+                .withLengths(
+                        new Length(body.femurMm() * share + knee.femurLonger().millimetres()),
+                        new Length(body.tibiaMm() * share + knee.tibiaLonger().millimetres()))
+                .withPlates(knee.plates());
+    }
+
+    /** The film as the X-ray machine sends it. */
+    static byte[] file(DrawnFilm film, DemoStory story, DemoVisit visit, LocalDate firstDay) {
+        DrawnLabel label = new DrawnLabel(
+                story.number(),
+                story.familyName(),
+                story.givenName(),
+                story.birthDate(firstDay),
+                story.sex() == Sex.FEMALE ? "F" : "M",
+                story.dayOf(visit, firstDay),
+                story.hospital().title(),
+                story.hospital().spacing());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            new FilmFile(film, label).writeTo(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,58 @@
+package org.espalier.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.espalier.science.quantity.Sex;
+
+/**
+ * The course of one invented child.
+ *
+ * @param number local number at the hospital
+ * @param ageNowMonths age on the day the demonstration was first started
+ * @param build how plump it is drawn, and what share of the usual length its legs have
+ */
+record DemoStory(
+        DemoHospital hospital,
+        String number,
+        String familyName,
+        String givenName,
+        Sex sex,
+        int ageNowMonths,
+        DemoDiagnosis diagnosis,
+        Build build,
+        List<DemoVisit> visits) {
+
+    private static final int SPREAD_DAYS = 19;
+
+    /**
+     * @param plump 1 slim to 1.8 very heavy
+     * @param legShare 1 for legs of the usual length
+     */
+    record Build(double plump, double legShare) {
+
+        static final Build USUAL = new Build(1.1, 1);
+    }
+
+    DemoStory {
+        visits = List.copyOf(visits);
+    }
+
+    /** Born so that the child has the told age on the first day of the demonstration. */
+    LocalDate birthDate(LocalDate firstDay) {
+        return firstDay.minusMonths(ageNowMonths).minusDays(spread(0));
+    }
+
+    /** The day of a visit: always a weekday. */
+    LocalDate dayOf(DemoVisit visit, LocalDate firstDay) {
+        LocalDate day = birthDate(firstDay).plusMonths(visit.ageMonths()).plusDays(spread(visit.ageMonths()));
+        return switch (day.getDayOfWeek()) {
+            case SATURDAY -> day.minusDays(1);
+            case SUNDAY -> day.plusDays(1);
+            default -> day;
+        };
+    }
+
+    private int spread(int salt) {
+        return Math.floorMod(number.hashCode() * 31 + salt * 7, SPREAD_DAYS);
+    }
+}
