@@ -22,9 +22,11 @@ final class BowelGas {
         if (inside <= 0) {
             return 0;
         }
-        double loops = 0.7 * Grain.hills(x / (0.3 * unit), y / (0.24 * unit), seed + 9)
-                + 0.4 * Grain.hills(x / (0.11 * unit), y / (0.1 * unit), seed + 10);
-        double cloud = Math.clamp((loops - 0.12) * 2.2, 0, 1);
-        return Math.min(0.5 * muscle, 0.42 * unit * cloud * Math.min(1, 2.5 * inside));
+        double bentX = 0.8 * x + 0.6 * y + 0.2 * unit * Grain.hills(x / (0.2 * unit), y / (0.2 * unit), seed + 11);
+        double bentY = 0.8 * y - 0.6 * x + 0.2 * unit * Grain.hills(y / (0.2 * unit), x / (0.2 * unit), seed + 12);
+        double loops = 0.75 * Grain.hills(bentX / (0.34 * unit), bentY / (0.26 * unit), seed + 9)
+                + 0.25 * Grain.hills(bentY / (0.13 * unit), bentX / (0.13 * unit), seed + 10);
+        double cloud = Math.clamp((loops - 0.16) * 1.5, 0, 1);
+        return Math.min(0.5 * muscle, 0.34 * unit * cloud * (2 - cloud) * Math.min(1, 2.5 * inside));
     }
 }

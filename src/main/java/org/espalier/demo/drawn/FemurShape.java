@@ -15,6 +15,7 @@ final class FemurShape {
     private final double width;
     private final double shaft;
     private final double length;
+    private final double reach;
     private final double neckMm;
     private final Point2D neckBase;
     private final AffineTransform neck;
@@ -26,6 +27,7 @@ final class FemurShape {
         this.width = body.kneeWidthMm();
         this.shaft = 0.17 * width;
         this.length = geometry.limb().femur().millimetres();
+        this.reach = Math.min(width, length / 4.1);
         this.neckMm = Math.max(0.19 * width, 0.7 * body.headRadiusMm());
         Point2D beside = geometry.femoralAxis(length);
         this.neckBase = geometry.femoralAxis(length - 0.95 * beside.getX());
@@ -54,18 +56,17 @@ final class FemurShape {
 
     private BonePart diaphysis() {
         Outline outline = new Outline();
-        Outline otherSide = new Outline();
         double[] above = {0.44, 0.5, 0.6, 0.74, 0.94, 1.2, 1.55};
         double[] half = {0.494, 0.478, 0.43, 0.36, 0.292, 0.238, 0.2};
         List<Point2D> medial = new ArrayList<>();
         List<Point2D> lateral = new ArrayList<>();
         double rise = geometry.femoralEpiphysisMm() - 0.37 * width;
         for (int i = 0; i < above.length; i++) {
-            medial.add(wall(above[i] * width + rise, -half[i] * width));
-            lateral.add(wall(above[i] * width + rise, half[i] * width));
+            medial.add(wall(0.44 * width + (above[i] - 0.44) * reach + rise, -half[i] * width));
+            lateral.add(wall(0.44 * width + (above[i] - 0.44) * reach + rise, half[i] * width));
         }
         double top = length - neckBase.getY() > 0 ? axisHeight(neckBase) : length;
-        double low = (above[above.length - 1]) * width + rise;
+        double low = 0.44 * width + 1.11 * reach + rise;
         for (double share : new double[] {0.2, 0.45, 0.7}) {
             medial.add(wall(low + share * (top - 1.5 * neckMm - low), -shaft * (1.03 + 0.03 * share)));
             lateral.add(wall(low + share * (top - 1.5 * neckMm - low), shaft * (1.03 + 0.05 * share)));
@@ -143,10 +144,10 @@ final class FemurShape {
                 new double[] {-0.3 * width, neckMm, neckMm * 0.9, 0.009 * width, 0.2},
                 new double[] {hip - 0.2 * width, neckMm, neckMm * 1.1, 0.014 * width, 0.2},
                 new double[] {hip + 0.25 * width, shaft * 1.2, shaft * 1.2, wall * 0.7, 0.13},
-                new double[] {hip + 0.6 * width, shaft, shaft * 1.03, wall, 0.06},
-                new double[] {length - 2.1 * width, shaft, shaft * 1.03, wall * 0.95, 0.05},
-                new double[] {length - 1.5 * width, 0.2 * width, 0.19 * width, wall * 0.6, 0.09},
-                new double[] {length - 1.0 * width, 0.26 * width, 0.24 * width, wall * 0.28, 0.15},
+                new double[] {hip + 0.6 * reach, shaft, shaft * 1.03, wall, 0.06},
+                new double[] {length - 2.1 * reach, shaft, shaft * 1.03, wall * 0.95, 0.05},
+                new double[] {length - 1.5 * reach, 0.2 * width, 0.19 * width, wall * 0.6, 0.09},
+                new double[] {length - 1.0 * reach, 0.26 * width, 0.24 * width, wall * 0.28, 0.15},
                 new double[] {knee - 0.15 * width, 0.3 * width, 0.3 * width, 0.008 * width, 0.2},
                 new double[] {knee + 0.05 * width, 0.3 * width, 0.32 * width, 0.006 * width, 0.22});
     }

@@ -25,6 +25,7 @@ final class TibiaShape {
     private final double length;
     private final double axis;
     private final double shaft;
+    private final double reach;
 
     TibiaShape(LimbGeometry geometry) {
         this.geometry = geometry;
@@ -33,6 +34,7 @@ final class TibiaShape {
         this.length = geometry.limb().tibia().millimetres();
         this.axis = geometry.tibialAxisX();
         this.shaft = 0.155 * width;
+        this.reach = Math.min(width, length / 3.6);
     }
 
     List<BonePart> parts() {
@@ -53,16 +55,18 @@ final class TibiaShape {
         double[] half = {0.33, 0.265, 0.212, 0.175};
         List<Point2D> medial = new ArrayList<>();
         for (int i = 0; i < below.length; i++) {
-            outline.add(new Point2D.Double(axis + half[i] * width, below[i] * width));
-            medial.add(new Point2D.Double(axis - half[i] * width * 0.97, below[i] * width));
+            outline.add(new Point2D.Double(axis + half[i] * width, below[i] * reach));
+            medial.add(new Point2D.Double(axis - half[i] * width * 0.97, below[i] * reach));
         }
         for (double share : new double[] {0.5, 0.65, 0.78}) {
             double s = shaft * (1.06 - 0.2 * share);
             outline.add(new Point2D.Double(axis + s, share * length));
             medial.add(new Point2D.Double(axis - s, share * length));
         }
-        outline.add(geometry.plafond(), width, 0.17, 0.62, 0.215, 0.36, 0.255, 0.2, 0.25, 0.06, 0.1, 0.02, -0.2, 0.02);
-        outline.add(geometry.plafond(), width, -0.29, 0.06, -0.3, 0.2, -0.25, 0.36, -0.19, 0.62);
+        double part = reach / width;
+        outline.add(geometry.plafond(), width, 0.17, 0.62 * part, 0.215, 0.36 * part, 0.255, 0.2 * part);
+        outline.add(geometry.plafond(), width, 0.25, 0.06, 0.1, 0.02, -0.2, 0.02);
+        outline.add(geometry.plafond(), width, -0.29, 0.06, -0.3, 0.2 * part, -0.25, 0.36 * part, -0.19, 0.62 * part);
         medial.reversed().forEach(outline::add);
         outline.add(beaks, width, -0.46, 0.07, -0.487, 0, -0.47, -0.13);
         Path2D keep = closed(physisLine(keepGap()), geometry.tibialPhysis(), 8);
@@ -84,13 +88,13 @@ final class TibiaShape {
         double wall = shaft * 0.42;
         return Profile.of(
                 new double[] {0, 0.26 * width, 0.3 * width, 0.007 * width, 0.22},
-                new double[] {0.35 * width, 0.26 * width, 0.28 * width, 0.008 * width, 0.2},
-                new double[] {0.7 * width, 0.24 * width, 0.22 * width, wall * 0.45, 0.13},
-                new double[] {1.15 * width, 0.19 * width, 0.18 * width, wall * 0.85, 0.07},
+                new double[] {0.35 * reach, 0.26 * width, 0.28 * width, 0.008 * width, 0.2},
+                new double[] {0.7 * reach, 0.24 * width, 0.22 * width, wall * 0.45, 0.13},
+                new double[] {1.15 * reach, 0.19 * width, 0.18 * width, wall * 0.85, 0.07},
                 new double[] {0.5 * length, shaft, shaft * 1.15, wall, 0.05},
                 new double[] {0.74 * length, shaft * 0.92, shaft, wall * 0.9, 0.06},
-                new double[] {length - 0.6 * width, 0.18 * width, 0.17 * width, wall * 0.4, 0.13},
-                new double[] {length - 0.25 * width, 0.2 * width, 0.21 * width, 0.008 * width, 0.2},
+                new double[] {length - 0.6 * reach, 0.18 * width, 0.17 * width, wall * 0.4, 0.13},
+                new double[] {length - 0.25 * reach, 0.2 * width, 0.21 * width, 0.008 * width, 0.2},
                 new double[] {length, 0.2 * width, 0.22 * width, 0.008 * width, 0.22});
     }
 
