@@ -10,6 +10,8 @@ import org.espalier.access.AccessLog;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Who;
+import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -91,6 +93,18 @@ public class PatientService {
         return children.find(id).map(child -> look(child, part));
     }
 
+    /**
+     * How old a child was on a day, for a screen that has opened the child already: not written down again. Empty when
+     * there is no such child that the caller may see, and for a day before birth.
+     */
+    @Transactional(readOnly = true)
+    public Optional<Age> ageOn(ChildId id, LocalDate day) {
+        return children.find(id)
+                .map(Child::who)
+                .filter(who -> !bornFrom(who).isAfter(day))
+                .map(who -> who.ageOn(day));
+    }
+
     /** The children of a hospital, a page from the given place on. */
     public List<Child> list(SiteId site, ChildOrder order, int from) {
         return look(children.list(site, order, from, PAGE), "children");
@@ -133,6 +147,13 @@ public class PatientService {
         limbs.addPhysis(child, side, bone, end);
         return limbs.find(child, side, bone, end)
                 .orElseThrow(() -> new IllegalArgumentException("no such child: " + child));
+    }
+
+    private static LocalDate bornFrom(Who who) {
+        return switch (who) {
+            case Who.Named named -> named.birthDate();
+            case Who.Initialled initialled -> initialled.birthMonth().atDay(1);
+        };
     }
 
     private void addLimb(SiteId site, ChildId child, Side side) {

@@ -1,0 +1,64 @@
+package org.espalier.course;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.espalier.film.Film;
+import org.espalier.film.FilmState;
+import org.espalier.kit.Who;
+import org.espalier.patient.Child;
+import org.espalier.reading.Reading;
+import org.espalier.science.quantity.Age;
+
+/**
+ * Everything that is known of one child's limbs over time.
+ *
+ * @param today the day it was looked at, by the hospital's zone
+ * @param zone the hospital's zone
+ * @param films every film of the child, the earliest first; those without a day last
+ */
+public record Course(Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films) {
+
+    /**
+     * One film with what was read from it.
+     *
+     * @param readings every signed reading, the newest first, superseded ones too
+     */
+    public record FilmOfCourse(Film film, List<Reading> readings) {
+
+        public FilmOfCourse {
+            readings = List.copyOf(readings);
+        }
+
+        public Optional<LocalDate> day() {
+            return film.takenOn();
+        }
+
+        /** The readings that stand, the newest first. */
+        public List<Reading> standing() {
+            return readings.stream().filter(reading -> !reading.isSuperseded()).toList();
+        }
+
+        public boolean isShown() {
+            return film.state() == FilmState.READY;
+        }
+    }
+
+    public Course {
+        films = List.copyOf(films);
+    }
+
+    /** From when ages are counted; for a reader who may not know the day, the first of the month. */
+    public LocalDate birth() {
+        return switch (child.who()) {
+            case Who.Named named -> named.birthDate();
+            case Who.Initialled initialled -> initialled.birthMonth().atDay(1);
+        };
+    }
+
+    /** The age on a day; empty before birth. */
+    public Optional<Age> ageOn(LocalDate day) {
+        return day.isBefore(birth()) ? Optional.empty() : Optional.of(Age.between(birth(), day));
+    }
+}

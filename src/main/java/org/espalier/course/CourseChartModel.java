@@ -1,0 +1,111 @@
+package org.espalier.course;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.espalier.kit.CourseModel;
+import org.espalier.kit.Urls;
+import org.espalier.reading.NumberText;
+import org.espalier.science.alignment.Quantity;
+import org.espalier.science.alignment.ReaderError;
+import org.espalier.science.quantity.Side;
+
+/** Lays a course out for the chart: lanes, bands, tracks and films, with every text. */
+final class CourseChartModel {
+
+    /** So many days stand free at both ends of the time axis. */
+    private static final int MARGIN_DAYS = 45;
+
+    private final Course course;
+    private final CoursePoints points;
+    private final LocalDate from;
+    private final LocalDate to;
+
+    private CourseChartModel(Course course) {
+        this.course = course;
+        points = new CoursePoints(course);
+        var days = course.films().stream().flatMap(film -> film.day().stream()).toList();
+        from = days.stream().min(LocalDate::compareTo).orElse(course.today()).minusDays(MARGIN_DAYS);
+        to = Stream.concat(days.stream(), Stream.of(course.today()))
+                .max(LocalDate::compareTo)
+                .orElseThrow()
+                .plusDays(MARGIN_DAYS);
+    }
+
+    static CourseModel of(Course course) {
+        return new CourseChartModel(course).model();
+    }
+
+    private CourseModel model() {
+        var quantities = Lane.inOrder(points.quantities());
+        return new CourseModel(
+                course.birth(),
+                from,
+                to,
+                course.today(),
+                quantities.stream().map(this::lane).toList(),
+                quantities.stream().flatMap(this::tracks).toList(),
+                course.films().stream()
+                        .filter(Course.FilmOfCourse::isShown)
+                        .flatMap(film -> film.day().map(day -> mark(film, day)).stream())
+                        .toList());
+    }
+
+    private CourseModel.Quantity lane(Quantity quantity) {
+        var lane = Lane.of(quantity);
+        var band = NeutralBand.of(quantity, course.birth(), from, to);
+        var shown = DoubleStream.concat(
+                        Stream.of(Side.values())
+                                .flatMap(side -> points.of(side, quantity).stream())
+                                .mapToDouble(CoursePoint::value),
+                        band.stretches().stream()
+                                .flatMap(List::stream)
+                                .flatMapToDouble(day -> DoubleStream.of(day.low(), day.high())))
+                .summaryStatistics();
+        return new CourseModel.Quantity(
+                quantity.code(),
+                NumberText.label(quantity),
+                lane.part(),
+                lane.unit(),
+                lane.roundDown(shown.getMin()),
+                lane.roundUp(shown.getMax()),
+                lane.varus(),
+                lane.up(),
+                lane.down(),
+                band.stretches(),
+                band.label().orElse(null));
+    }
+
+    private Stream<CourseModel.Track> tracks(Quantity quantity) {
+        return Stream.of(Side.values())
+                .filter(side -> !points.of(side, quantity).isEmpty())
+                .map(side -> new CourseModel.Track(
+                        quantity.code() + "-" + side.letter(),
+                        quantity.code(),
+                        side,
+                        points.of(side, quantity).stream().map(this::point).toList()));
+    }
+
+    private CourseModel.Point point(CoursePoint point) {
+        var words = new CourseText(course);
+        return new CourseModel.Point(
+                point.day(),
+                point.value(),
+                ReaderError.halfWidth95(point.quantity()).orElse(0),
+                words.of(point),
+                words.value(point),
+                CourseModel.Kind.SIGNED,
+                point.since().isPresent(),
+                point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent(),
+                point.film().value().toString(),
+                Urls.film(point.film().value()));
+    }
+
+    private CourseModel.FilmMark mark(Course.FilmOfCourse film, LocalDate day) {
+        var id = film.film().id().value();
+        var words = new CourseText(course);
+        return new CourseModel.FilmMark(
+                id.toString(), day, words.thumbnail(film), words.address(film), words.film(film));
+    }
+}

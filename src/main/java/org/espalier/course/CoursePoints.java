@@ -1,0 +1,104 @@
+package org.espalier.course;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.espalier.course.Course.FilmOfCourse;
+import org.espalier.film.FilmId;
+import org.espalier.reading.ReadNumber;
+import org.espalier.reading.Reading;
+import org.espalier.science.alignment.ChangeLimit;
+import org.espalier.science.alignment.Quantity;
+import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Side;
+
+/**
+ * Brings films and readings on the time axis: of each film and limb the latest reading that stands, each value against the
+ * one before it that was read in the same way. Standing and lying films are two ways.
+ */
+final class CoursePoints {
+
+    /** The limit is known up to this flexion. */
+    private static final double MOST_FLEXION = 60;
+
+    private final Map<Quantity, Map<Side, List<CoursePoint>>> series = new EnumMap<>(Quantity.class);
+    private final Map<FilmId, List<CoursePoint>> byFilm = new HashMap<>();
+
+    CoursePoints(Course course) {
+        course.films().stream()
+                .filter(film -> film.day().isPresent())
+                .sorted(Comparator.comparing(film -> film.day().orElseThrow()))
+                .forEach(film -> List.of(Side.values()).forEach(side -> add(film, side)));
+    }
+
+    /** The values of a quantity of a limb, the earliest first. */
+    List<CoursePoint> of(Side side, Quantity quantity) {
+        return series.getOrDefault(quantity, Map.of()).getOrDefault(side, List.of());
+    }
+
+    /** The values on a film, right before left, in listing order. */
+    List<CoursePoint> on(FilmId film) {
+        return byFilm.getOrDefault(film, List.of());
+    }
+
+    /** The quantities of which there is a value of either limb, in listing order. */
+    List<Quantity> quantities() {
+        return List.copyOf(series.keySet());
+    }
+
+    private void add(FilmOfCourse film, Side side) {
+        film.standing().stream()
+                .filter(reading -> reading.limbs().contains(side))
+                .findFirst()
+                .ifPresent(reading -> reading.numbers().stream()
+                        .filter(number -> number.side() == side)
+                        .sorted(Comparator.comparing(ReadNumber::quantity))
+                        .forEach(number -> add(film, reading, number)));
+    }
+
+    private void add(FilmOfCourse film, Reading reading, ReadNumber number) {
+        var before = series.computeIfAbsent(number.quantity(), quantity -> new EnumMap<>(Side.class))
+                .computeIfAbsent(number.side(), side -> new ArrayList<>());
+        var point = new CoursePoint(
+                number.side(),
+                number.quantity(),
+                film.day().orElseThrow(),
+                film.film().id(),
+                reading,
+                number.value().orElseThrow(),
+                number.doubtful(),
+                change(reading, number, before));
+        before.add(point);
+        byFilm.computeIfAbsent(point.film(), id -> new ArrayList<>()).add(point);
+    }
+
+    private static Optional<CoursePoint.Change> change(Reading reading, ReadNumber number, List<CoursePoint> before) {
+        double value = number.value().orElseThrow();
+        return before.reversed().stream()
+                .filter(earlier -> isSupine(earlier.reading()) == isSupine(reading))
+                .findFirst()
+                .map(earlier -> new CoursePoint.Change(
+                        earlier.day(), value - earlier.value(), judged(earlier, reading, number.quantity(), value)));
+    }
+
+    private static Optional<CoursePoint.Judged> judged(
+            CoursePoint earlier, Reading reading, Quantity quantity, double value) {
+        var before = earlier.reading().positioning().flexion();
+        var now = reading.positioning().flexion();
+        int larger = Math.max(before.orElse(0), now.orElse(0));
+        var reckoned = Angle.ofDegrees(Math.clamp(larger, ChangeLimit.STRAIGHT.degrees(), MOST_FLEXION));
+        return ChangeLimit.of(quantity, reckoned)
+                .map(limit -> new CoursePoint.Judged(
+                        limit,
+                        limit.of(Angle.ofDegrees(earlier.value()), Angle.ofDegrees(value)),
+                        before.isPresent() && now.isPresent()));
+    }
+
+    private static boolean isSupine(Reading reading) {
+        return reading.positioning().isSupine();
+    }
+}

@@ -1,0 +1,53 @@
+package org.espalier.course;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.espalier.access.SiteService;
+import org.espalier.film.FilmId;
+import org.espalier.film.FilmService;
+import org.espalier.patient.Child;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.reading.Reading;
+import org.espalier.reading.ReadingService;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Reads the course of a child in few statements and writes the look down once. */
+@Service
+@Transactional
+public class CourseService {
+
+    private final PatientService patients;
+    private final FilmService films;
+    private final ReadingService readings;
+    private final SiteService sites;
+    private final Clock clock;
+
+    CourseService(PatientService patients, FilmService films, ReadingService readings, SiteService sites, Clock clock) {
+        this.patients = patients;
+        this.films = films;
+        this.readings = readings;
+        this.sites = sites;
+        this.clock = clock;
+    }
+
+    /** The course of a child; empty when there is none that the caller may see. */
+    public Optional<Course> open(ChildId id) {
+        return patients.open(id, "course").map(this::course);
+    }
+
+    private Course course(Child child) {
+        Map<FilmId, List<Reading>> read =
+                readings.ofChild(child.site(), child.id()).stream().collect(Collectors.groupingBy(Reading::film));
+        var shown = films.of(child.id()).stream()
+                .map(film -> new Course.FilmOfCourse(film, read.getOrDefault(film.id(), List.of())))
+                .toList();
+        var site = sites.get(child.site());
+        return new Course(child, LocalDate.ofInstant(clock.instant(), site.zone()), site.zone(), shown);
+    }
+}

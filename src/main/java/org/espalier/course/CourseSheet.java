@@ -1,0 +1,102 @@
+package org.espalier.course;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.espalier.kit.CourseModel;
+import org.espalier.kit.Texts;
+import org.espalier.reading.NumberText;
+import org.espalier.reading.Reading;
+import org.espalier.science.quantity.Side;
+
+/**
+ * A course ready to be shown: what the chart draws, and the same facts as a list, the newest film first, every text
+ * included.
+ *
+ * @param radiation how many films were taken so far
+ */
+public record CourseSheet(CourseModel chart, List<FilmEntry> films, String radiation) {
+
+    /**
+     * One film of the list.
+     *
+     * @param text day, age and how it was taken
+     * @param href the film room
+     * @param picture a small picture; empty while there is none
+     * @param rows what stands of each limb
+     * @param readings every signed reading, the newest first
+     */
+    public record FilmEntry(
+            String text, String href, Optional<String> picture, List<Row> rows, List<ReadingEntry> readings) {
+
+        public boolean isRead() {
+            return !readings.isEmpty();
+        }
+    }
+
+    /**
+     * One quantity of one limb on a film.
+     *
+     * @param since what became of it since the film before; empty for the first, or where no limit is established
+     * @param unchanged whether that is "no measurable change"
+     */
+    public record Row(Side side, String label, String value, Optional<String> since, boolean unchanged) {}
+
+    /**
+     * One signed reading.
+     *
+     * @param superseded why it was superseded; empty while it stands
+     */
+    public record ReadingEntry(String text, String href, Optional<String> superseded) {}
+
+    /** Lays out a course. */
+    public static CourseSheet of(Course course) {
+        var words = new CourseText(course);
+        var points = new CoursePoints(course);
+        var films = course.films().stream()
+                .sorted(Comparator.comparing(
+                        (Course.FilmOfCourse film) -> film.day().orElse(LocalDate.MAX), Comparator.reverseOrder()))
+                .map(film -> entry(film, points, words))
+                .toList();
+        return new CourseSheet(CourseChartModel.of(course), films, Texts.text("course.radiation", films.size()));
+    }
+
+    /** Whether nothing was read yet. */
+    public boolean isEmpty() {
+        return chart.tracks().isEmpty();
+    }
+
+    private static FilmEntry entry(Course.FilmOfCourse film, CoursePoints points, CourseText words) {
+        return new FilmEntry(
+                words.film(film),
+                words.address(film),
+                film.isShown() ? Optional.of(words.thumbnail(film)) : Optional.empty(),
+                points.on(film.film().id()).stream()
+                        .map(point -> row(point, words))
+                        .toList(),
+                film.readings().stream()
+                        .map(reading -> reading(reading, film, words))
+                        .toList());
+    }
+
+    private static Row row(CoursePoint point, CourseText words) {
+        return new Row(
+                point.side(),
+                NumberText.label(point.quantity()),
+                words.valueWithError(point),
+                point.since().flatMap(change -> words.since(point, change)),
+                point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent());
+    }
+
+    private static ReadingEntry reading(Reading reading, Course.FilmOfCourse film, CourseText words) {
+        var later = film.readings().stream()
+                .flatMap(other -> other.supersedes().stream())
+                .filter(superseding -> superseding.reading().equals(reading.id()))
+                .findFirst();
+        return new ReadingEntry(
+                words.reading(reading),
+                words.address(film) + "?reading=" + reading.id().value(),
+                later.map(superseding -> Texts.text("course.superseded", superseding.reason())));
+    }
+}

@@ -1,0 +1,78 @@
+package org.espalier.course;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.espalier.kit.CourseModel;
+import org.espalier.kit.Texts;
+import org.espalier.science.alignment.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/** How one quantity lies in the chart: which end is varus, what stands at the ends of its axis, how far it reaches. */
+record Lane(
+        String part,
+        String unit,
+        CourseModel.Varus varus,
+        @Nullable String up,
+        @Nullable String down,
+        double step) {
+
+    /** Shown first, in this order; HKA and bony HKA side by side. */
+    private static final List<Quantity> FIRST =
+            List.of(Quantity.HKA, Quantity.BONY_HKA, Quantity.MLDFA, Quantity.MMPTA);
+
+    private static final Set<Quantity> WIDE = EnumSet.of(
+            Quantity.MAD,
+            Quantity.WBL,
+            Quantity.FEMUR_LENGTH,
+            Quantity.TIBIA_LENGTH,
+            Quantity.LIMB_LENGTH,
+            Quantity.FEMUR_PHYSIS_WIDTH,
+            Quantity.TIBIA_PHYSIS_WIDTH);
+
+    static Lane of(Quantity quantity) {
+        var unit = Texts.text("course.unit." + quantity.unit().name());
+        double step = WIDE.contains(quantity) ? 10 : 5;
+        var part = Texts.text("course.part." + part(quantity));
+        return switch (quantity) {
+            case JLCA ->
+                new Lane(part, unit, CourseModel.Varus.HIGHER, word("opens-lateral"), word("opens-medial"), step);
+            case MAD, WBL -> new Lane(part, unit, CourseModel.Varus.LOWER, word("medial"), word("lateral"), step);
+            case KNEE_OFFSET -> new Lane(part, unit, CourseModel.Varus.HIGHER, word("lateral"), word("medial"), step);
+            case MMPTA, TIBIA_PHYSIS_ANGLE, ATFA -> new Lane(part, unit, CourseModel.Varus.LOWER, null, null, step);
+            case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH, FEMUR_PHYSIS_WIDTH, TIBIA_PHYSIS_WIDTH ->
+                new Lane(part, unit, CourseModel.Varus.HIGHER, word("longer"), word("shorter"), step);
+            default -> new Lane(part, unit, CourseModel.Varus.HIGHER, null, null, step);
+        };
+    }
+
+    /** Those shown first, then the others as they are listed. */
+    static List<Quantity> inOrder(List<Quantity> quantities) {
+        var ordered = new ArrayList<>(FIRST);
+        ordered.retainAll(quantities);
+        quantities.stream().filter(quantity -> !FIRST.contains(quantity)).forEach(ordered::add);
+        return List.copyOf(ordered);
+    }
+
+    double roundDown(double value) {
+        return Math.floor(value / step - 0.2) * step;
+    }
+
+    double roundUp(double value) {
+        return Math.ceil(value / step + 0.2) * step;
+    }
+
+    private static String part(Quantity quantity) {
+        return switch (quantity) {
+            case MLDFA, LPFA, ALDFA, FMDA, FEMUR_PHYSIS_ANGLE, FEMUR_LENGTH, FEMUR_PHYSIS_WIDTH -> "femur";
+            case MMPTA, LDTA, MDA, TIBIA_PHYSIS_ANGLE, TIBIA_LENGTH, TIBIA_PHYSIS_WIDTH -> "tibia";
+            case JLCA, KNEE_OFFSET -> "knee";
+            case HKA, BONY_HKA, ATFA, MAD, WBL, LIMB_LENGTH -> "limb";
+        };
+    }
+
+    private static String word(String name) {
+        return Texts.text("course.end." + name);
+    }
+}

@@ -1,0 +1,85 @@
+package org.espalier.course.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.Route;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.course.Course;
+import org.espalier.course.CourseService;
+import org.espalier.course.CourseSheet;
+import org.espalier.kit.CourseChart;
+import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.Texts;
+import org.espalier.patient.ChildId;
+
+/** Where does each limb stand? One child on one time axis, and the same facts as a list. */
+@Route("course/:child")
+@StyleSheet("themes/course-page.css")
+class CourseView extends Composite<Main> implements BeforeEnterObserver, HasDynamicTitle {
+
+    private final CourseService courses;
+
+    CourseView(CourseService courses) {
+        this.courses = courses;
+        getContent().addClassName("course-page");
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("course.title");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        var child = event.getRouteParameters()
+                .get("child")
+                .flatMap(CourseView::uuid)
+                .map(ChildId::new);
+        show(child.flatMap(courses::open).orElseThrow(NotFoundException::new));
+    }
+
+    private void show(Course course) {
+        var page = getContent();
+        page.removeAll();
+        var heading = new H1(Texts.text("course.title"));
+        heading.addClassName("screen-reader-only");
+        page.add(heading, new IdentityBanner(course.child().who(), course.today()));
+        var sheet = CourseSheet.of(course);
+        page.add(sheet.isEmpty() ? nothing() : chart(sheet));
+        page.add(paragraph("radiation", sheet.radiation()), new CourseList(sheet));
+        page.add(paragraph("caution", Texts.text("course.caution")));
+    }
+
+    private static Component chart(CourseSheet sheet) {
+        var chart = new CourseChart();
+        chart.show(sheet.chart());
+        return chart;
+    }
+
+    private static Component nothing() {
+        return paragraph("empty", Texts.text("course.empty"));
+    }
+
+    private static Paragraph paragraph(String className, String text) {
+        var paragraph = new Paragraph(text);
+        paragraph.addClassName(className);
+        return paragraph;
+    }
+
+    private static Optional<UUID> uuid(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException notAnId) {
+            return Optional.empty();
+        }
+    }
+}

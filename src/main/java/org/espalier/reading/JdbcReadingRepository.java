@@ -1,0 +1,171 @@
+package org.espalier.reading;
+
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.access.SiteId;
+import org.espalier.film.FilmId;
+import org.espalier.patient.ChildId;
+import org.espalier.science.quantity.Length;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Signed readings with their numbers. */
+@Repository
+@Transactional
+class JdbcReadingRepository {
+
+    private static final String ADD = """
+            insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at, marks, limbs,
+                calibration, mm_per_px_x, mm_per_px_y, ball_diameter_mm, ball_diameter_px, stance, patella,
+                knee_flexion_deg, supersedes, reason)
+            values (:id, :site, :site, :child, :film, :reader, :startedAt, :signedAt, cast(:marks as jsonb), :limbs,
+                :calibration, :scaleX, :scaleY, :ballMm, :ballPx, :stance, :patella, :flexion, :supersedes, :reason)
+            on conflict (id) do nothing
+            """;
+    private static final String ADD_NUMBERS = """
+            insert into reading_number
+                (reading_id, site_id, recorded_site, child_id, side, quantity, value, unit, doubtful)
+            select :reading, :site, :site, :child, side, quantity, value, unit, doubtful
+            from unnest(:sides, :quantities, :values, :units, :doubtful)
+                as number (side, quantity, value, unit, doubtful)
+            """;
+    private static final String READINGS = """
+            select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name as reader_name, r.started_at, r.signed_at,
+                r.limbs, r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px,
+                r.stance, r.patella, r.knee_flexion_deg, r.supersedes, r.reason, later.id as superseded_by,
+                n.side, n.quantity, n.value, n.doubtful
+            from reading r
+            join staff s on s.id = r.reader
+            left join reading later on later.supersedes = r.id
+            left join reading_number n on n.reading_id = r.id and n.site_id = r.site_id
+            """;
+    private static final String BY_ID = READINGS + "where r.id = :id";
+    private static final String OF_FILM = READINGS + """
+            where r.site_id = :site and r.film_id = :film
+            order by r.signed_at desc, r.id desc
+            """;
+    private static final String OF_CHILD = READINGS + """
+            where r.site_id = :site and r.child_id = :child
+            order by r.signed_at desc, r.id desc
+            """;
+    private static final String MARKS = "select marks from reading where id = :id";
+
+    private final JdbcClient jdbc;
+    private final JsonMapper json;
+
+    JdbcReadingRepository(JdbcClient jdbc, JsonMapper json) {
+        this.jdbc = jdbc;
+        this.json = json;
+    }
+
+    /** Keeps a reading with its numbers; false when it is kept already. */
+    boolean add(Reading reading, Marks marks) {
+        var scale = reading.calibration().scale();
+        boolean added = jdbc.sql(ADD)
+                        .param("id", reading.id().value())
+                        .param("site", reading.site().value())
+                        .param("child", reading.child().value())
+                        .param("film", reading.film().value())
+                        .param("reader", reading.reader().value())
+                        .param("startedAt", reading.startedAt().atOffset(ZoneOffset.UTC))
+                        .param("signedAt", reading.signedAt().atOffset(ZoneOffset.UTC))
+                        .param("marks", json.writeValueAsString(marks))
+                        .param("limbs", ReadingRow.limbs(reading.limbs()))
+                        .param("calibration", reading.calibration().origin().name())
+                        .param(
+                                "scaleX",
+                                scale.map(s -> s.millimetresPerPixelX()).orElse(null))
+                        .param(
+                                "scaleY",
+                                scale.map(s -> s.millimetresPerPixelY()).orElse(null))
+                        .param(
+                                "ballMm",
+                                reading.calibration()
+                                        .ballDiameter()
+                                        .map(Length::millimetres)
+                                        .orElse(null))
+                        .param("ballPx", reading.ballPixels().orElse(null))
+                        .param("stance", reading.positioning().stance().name())
+                        .param("patella", reading.positioning().patella().name())
+                        .param("flexion", reading.positioning().kneeFlexion())
+                        .param(
+                                "supersedes",
+                                reading.supersedes()
+                                        .map(before -> before.reading().value())
+                                        .orElse(null))
+                        .param(
+                                "reason",
+                                reading.supersedes()
+                                        .map(Reading.Superseding::reason)
+                                        .orElse(null))
+                        .update()
+                == 1;
+        if (added) {
+            addNumbers(reading);
+        }
+        return added;
+    }
+
+    Optional<Reading> find(ReadingId id) {
+        return readings(jdbc.sql(BY_ID).param("id", id.value())).stream().findFirst();
+    }
+
+    List<Reading> ofFilm(SiteId site, FilmId film) {
+        return readings(jdbc.sql(OF_FILM).param("site", site.value()).param("film", film.value()));
+    }
+
+    List<Reading> ofChild(SiteId site, ChildId child) {
+        return readings(jdbc.sql(OF_CHILD).param("site", site.value()).param("child", child.value()));
+    }
+
+    Marks marks(ReadingId id) {
+        return json.readValue(
+                jdbc.sql(MARKS).param("id", id.value()).query(String.class).single(), Marks.class);
+    }
+
+    private void addNumbers(Reading reading) {
+        var numbers = reading.numbers();
+        jdbc.sql(ADD_NUMBERS)
+                .param("reading", reading.id().value())
+                .param("site", reading.site().value())
+                .param("child", reading.child().value())
+                .param("sides", numbers.stream().map(n -> n.side().name()).toArray(String[]::new))
+                .param(
+                        "quantities",
+                        numbers.stream().map(n -> n.quantity().code()).toArray(String[]::new))
+                .param(
+                        "values",
+                        numbers.stream().map(n -> n.value().getAsDouble()).toArray(Double[]::new))
+                .param(
+                        "units",
+                        numbers.stream().map(n -> n.quantity().unit().code()).toArray(String[]::new))
+                .param("doubtful", numbers.stream().map(ReadNumber::doubtful).toArray(Boolean[]::new))
+                .update();
+    }
+
+    /** One row a number; the rows of a reading become one reading, in the order they come. */
+    private static List<Reading> readings(JdbcClient.StatementSpec statement) {
+        Map<UUID, Collected> readings = new LinkedHashMap<>();
+        statement.query(row -> {
+            var id = row.getObject("id", UUID.class);
+            var collected = readings.get(id);
+            if (collected == null) {
+                collected = new Collected(ReadingRow.reading(row), new ArrayList<>());
+                readings.put(id, collected);
+            }
+            ReadingRow.number(row).ifPresent(collected.numbers()::add);
+        });
+        return readings.values().stream()
+                .map(collected -> collected.reading().withNumbers(collected.numbers()))
+                .toList();
+    }
+
+    private record Collected(Reading reading, List<ReadNumber> numbers) {}
+}

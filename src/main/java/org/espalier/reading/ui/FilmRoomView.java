@@ -1,0 +1,187 @@
+package org.espalier.reading.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.NotFoundException;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.Route;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.access.SiteService;
+import org.espalier.film.FilmId;
+import org.espalier.film.FilmState;
+import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.reading.GuideStep;
+import org.espalier.reading.Reading;
+import org.espalier.reading.ReadingDraft;
+import org.espalier.reading.ReadingId;
+import org.espalier.reading.ReadingSettings;
+
+/** The film room: which film is in the address; which signed reading of it, when one is asked for, too. */
+@Route("film/:film")
+@StyleSheet("themes/film-room-page.css")
+class FilmRoomView extends Composite<Main> implements BeforeEnterObserver, HasDynamicTitle {
+
+    private static final String READING = "reading";
+
+    private final ReadingPresenter presenter;
+    private final SiteService sites;
+    private final FilmRoom room = new FilmRoom();
+
+    FilmRoomView(ReadingPresenter presenter, SiteService sites) {
+        this.presenter = presenter;
+        this.sites = sites;
+        getContent().addClassName("film-room-page");
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("reading.title");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        var film = event.getRouteParameters()
+                .get("film")
+                .flatMap(FilmRoomView::uuid)
+                .map(FilmId::new);
+        var asked = event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(READING)
+                .flatMap(FilmRoomView::uuid)
+                .map(ReadingId::new);
+        build(film.flatMap(id -> presenter.open(id, asked)).orElseThrow(NotFoundException::new));
+    }
+
+    private void build(FilmRoomState state) {
+        var page = getContent();
+        page.removeAll();
+        state.child()
+                .ifPresentOrElse(
+                        child -> page.add(new IdentityBanner(
+                                child.who(), sites.today(state.film().site()))),
+                        () -> page.add(notice("reading.in-tray")));
+        if (state.film().state() != FilmState.READY) {
+            page.add(notice("reading.film." + state.film().state().name()));
+            return;
+        }
+        page.add(head(state), room, caution());
+        room.show(
+                state.film().id(),
+                FilmCaption.of(state, sites.today(state.film().site())));
+        state.draft().ifPresent(this::showDraft);
+        state.shown().ifPresent(this::showSigned);
+        room.onSignRequested(event -> openSigning(state.film().id()));
+    }
+
+    private Div head(FilmRoomState state) {
+        var head = new Div();
+        head.addClassName("room-head");
+        state.child()
+                .map(child -> new Anchor(Urls.course(child.id().value()), Texts.text("reading.to-course")))
+                .ifPresent(head::add);
+        head.add(standing(state));
+        state.draft().ifPresent(draft -> {
+            head.add(new SettingsPanel(
+                    draft.settings(), change -> choose(state.film().id(), change)));
+            head.add(new Button(Texts.text("reading.discard"), click -> openDiscarding(draft)));
+        });
+        if (state.draft().isEmpty() && state.mayCorrect()) {
+            head.add(new Button(
+                    Texts.text("reading.correct"),
+                    click -> correct(state.shown().orElseThrow())));
+        }
+        if (!state.signed().isEmpty()) {
+            head.add(new ReadingHistory(state, sites.get(state.film().site()).zone()));
+        }
+        return head;
+    }
+
+    private Span standing(FilmRoomState state) {
+        var key = state.draft()
+                .map(draft -> draft.supersedes().isPresent() ? "reading.standing.correcting" : "reading.standing.draft")
+                .orElseGet(() -> state.shown()
+                        .map(shown -> shown.isSuperseded() ? "reading.standing.superseded" : "reading.standing.signed")
+                        .orElse("reading.standing.unread"));
+        var standing = new Span(Texts.text(key));
+        standing.addClassName("standing");
+        return standing;
+    }
+
+    private void showDraft(ReadingDraft draft) {
+        room.show(draft, presenter.answer(draft));
+    }
+
+    private void showSigned(Reading reading) {
+        room.show(presenter.marks(reading), GuideStep.of(ReadingSettings.ofFilm()), presenter.answer(reading));
+    }
+
+    private void choose(FilmId film, java.util.function.UnaryOperator<ReadingSettings> change) {
+        presenter.choose(film, change).ifPresentOrElse(this::showDraft, this::reload);
+    }
+
+    private void correct(Reading signed) {
+        presenter.correct(signed.id());
+        UI.getCurrent().navigate(Urls.film(signed.film().value()));
+        reload();
+    }
+
+    private void openSigning(FilmId film) {
+        presenter
+                .summary(film)
+                .ifPresentOrElse(
+                        summary ->
+                                new SignDialog(summary, presenter, reading -> show(film, Optional.of(reading))).open(),
+                        this::reload);
+    }
+
+    private void openDiscarding(ReadingDraft draft) {
+        new DiscardDialog(() -> {
+                    presenter.discard(draft.id());
+                    show(draft.film(), Optional.empty());
+                })
+                .open();
+    }
+
+    private void show(FilmId film, Optional<ReadingId> reading) {
+        var query = reading.map(id -> QueryParameters.of(READING, id.value().toString()))
+                .orElseGet(QueryParameters::empty);
+        UI.getCurrent().navigate(Urls.film(film.value()), query);
+    }
+
+    private void reload() {
+        UI.getCurrent().refreshCurrentRoute(false);
+    }
+
+    private static Paragraph notice(String key) {
+        var notice = new Paragraph(Texts.text(key));
+        notice.addClassNames("notice", "soon");
+        return notice;
+    }
+
+    private static Paragraph caution() {
+        var caution = new Paragraph(Texts.text("reading.caution"));
+        caution.addClassName("caution");
+        return caution;
+    }
+
+    private static Optional<UUID> uuid(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException notAnId) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package org.espalier.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.espalier.science.quantity.Side;
+
+/**
+ * A limb of known geometry as a reader would mark it. The case is constructed, C2 of the table of coordinate cases: tibia
+ * vara with mLDFA 89.99, mMPTA 72.00, JLCA 4.01 and HKA 22.00 degrees, MAD −39.06 mm; x lateral, y distal, millimetres.
+ */
+final class ReferenceLimb {
+
+    static final double MLDFA = 89.99;
+    static final double MMPTA = 72.00;
+    static final double JLCA = 4.01;
+    static final double HKA = 22.00;
+    static final double MAD = -39.06;
+
+    private static final double HEAD_RADIUS = 11;
+
+    private final Side side;
+    private final double x;
+    private final double mmPerPixelX;
+    private final double mmPerPixelY;
+
+    /** The limb of the side with its hip centre at the place given, on a film that faces the reader. */
+    ReferenceLimb(Side side, double x, double mmPerPixelX, double mmPerPixelY) {
+        this.side = side;
+        this.x = x;
+        this.mmPerPixelX = mmPerPixelX;
+        this.mmPerPixelY = mmPerPixelY;
+    }
+
+    List<PlacedPoint> points() {
+        return List.of(
+                point("condyle_medial", 13.91, 230.94),
+                point("condyle_lateral", 63.21, 222.55),
+                point("plateau_medial", 14.69, 235.12),
+                point("plateau_lateral", 64.44, 230.20),
+                point("plafond_medial", -14.65, 410.17),
+                point("plafond_lateral", 14.65, 416.59));
+    }
+
+    /** Points on the edge of the femoral head over the arc given. */
+    EdgePoints head(double arcDegrees) {
+        var edge = new ArrayList<EdgePoints.EdgePoint>();
+        for (int i = 0; i < 9; i++) {
+            double turn = Math.toRadians(180 + i * arcDegrees / 8);
+            var point = point("", HEAD_RADIUS * Math.cos(turn), HEAD_RADIUS * Math.sin(turn));
+            edge.add(new EdgePoints.EdgePoint(point.x(), point.y()));
+        }
+        return new EdgePoints(side, "hip_centre", edge);
+    }
+
+    PlacedPoint point(String landmark, double lateral, double distal) {
+        double toTheRight = side == Side.RIGHT ? -lateral : lateral;
+        return new PlacedPoint(side, landmark, x + toTheRight / mmPerPixelX, 300 + distal / mmPerPixelY);
+    }
+
+    Marks marks() {
+        return new Marks(points(), List.of(head(240)));
+    }
+}

@@ -1,0 +1,112 @@
+package org.espalier.reading;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.espalier.TestNetwork;
+import org.espalier.film.FilmId;
+import org.espalier.film.FilmService;
+import org.espalier.film.TestDoor;
+import org.espalier.film.TestFilm;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Ids;
+import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
+import org.springframework.stereotype.Component;
+
+/** Surgeons at sites of their own, with children, films and readings of known geometry. */
+@Component
+public class TestReader {
+
+    private static final AtomicInteger COUNT = new AtomicInteger();
+
+    private final TestNetwork network;
+    private final TestDoor door;
+    private final PatientService patients;
+    private final FilmService films;
+    private final DraftService drafts;
+    private final ReadingService readings;
+    private final Ids ids;
+
+    TestReader(
+            TestNetwork network,
+            TestDoor door,
+            PatientService patients,
+            FilmService films,
+            DraftService drafts,
+            ReadingService readings,
+            Ids ids) {
+        this.network = network;
+        this.door = door;
+        this.patients = patients;
+        this.films = films;
+        this.drafts = drafts;
+        this.readings = readings;
+        this.ids = ids;
+    }
+
+    /** A surgeon at a new site. */
+    public TestDoor.Sender surgeon() {
+        return door.at("SURGEON");
+    }
+
+    /** Another surgeon at the same site. */
+    public TestDoor.Sender colleague(TestDoor.Sender surgeon) {
+        return new TestDoor.Sender(network.staff(surgeon.site().value(), "SURGEON"), surgeon.site());
+    }
+
+    /** A child born on the day. */
+    public ChildId child(TestDoor.Sender surgeon, LocalDate birth) {
+        var id = new ChildId(ids.next());
+        var number = "R" + COUNT.incrementAndGet();
+        surgeon.does(() ->
+                patients.register(surgeon.site(), id, new ChildData("Invented", "Child", birth, Sex.FEMALE, number)));
+        return id;
+    }
+
+    /** A film of the child, 0.2 mm a pixel at the detector, once it can be shown. */
+    public FilmId film(TestDoor.Sender surgeon, ChildId child, LocalDate takenOn) {
+        var bytes = TestFilm.of(60, 80).text(0x00181164, "DS", "0.2\\0.2").bytes();
+        var id = TestDoor.taken(door.send(surgeon, bytes, "legs.dcm"));
+        var settled = door.settled(surgeon, id);
+        return surgeon.does(() -> films.assign(id, settled.version(), child, takenOn, null))
+                .orElseThrow()
+                .id();
+    }
+
+    /** A film in the tray. */
+    public FilmId filmOfNobody(TestDoor.Sender surgeon) {
+        var id = TestDoor.taken(door.send(surgeon, TestFilm.of(60, 80).bytes(), "legs.dcm"));
+        door.settled(surgeon, id);
+        return id;
+    }
+
+    /** A signed reading of both limbs of a film, of the reference limb. */
+    public ReadingId signed(TestDoor.Sender surgeon, FilmId film) {
+        return surgeon.does(() -> {
+            var draft = drafts.begin(film);
+            drafts.measure(draft.id(), commit(draft.revision(), bothLimbs()));
+            readings.sign(draft.id(), draft.revision() + 1, null);
+            return draft.id();
+        });
+    }
+
+    static Marks bothLimbs() {
+        var right = new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2);
+        var left = new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2);
+        return new Marks(
+                Stream.concat(right.points().stream(), left.points().stream()).toList(),
+                List.of(right.head(240), left.head(240)));
+    }
+
+    static MeasureRequest commit(long revision, Marks marks) {
+        return new MeasureRequest(1, revision, marks.points(), marks.edges(), true);
+    }
+
+    static MeasureRequest ask(long revision, Marks marks) {
+        return new MeasureRequest(1, revision, marks.points(), marks.edges(), null);
+    }
+}
