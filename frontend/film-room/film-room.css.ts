@@ -101,7 +101,7 @@ export const styles = css`
   .stage {
     position: relative;
     min-width: 0;
-    overflow: hidden;
+    overflow: clip;
   }
 
   .stage:focus-visible {
@@ -126,7 +126,7 @@ export const styles = css`
 
   .overlay {
     pointer-events: none;
-    overflow: hidden;
+    overflow: clip;
   }
 
   .drawn {

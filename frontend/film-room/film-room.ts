@@ -122,8 +122,8 @@ export class FilmRoom extends LitElement {
     const placing = this.looking.stage?.placing;
     const { reading, words: texts, fixed, hand } = this;
     const { label, held, measured, placed, waiting } = reading;
-    const { grab, key, released } = hand;
-    const holding = { texts, label, held, fixed, grab, key, released };
+    const { reached, grab, key, released } = hand;
+    const holding = { texts, label, held, fixed, reached, grab, key, released };
     render(
       html`${drawn(measured, placed.handles, placing, { waiting, texts })}${marks(placed.handles, placing, holding)}`,
       this.overlay,
@@ -178,6 +178,7 @@ export class FilmRoom extends LitElement {
             fixed,
             typed: (handle, x, y) => reading.typed(handle, x, y),
             remove: handle => reading.remove(handle),
+            reached: this.hand.reached,
           })}
         </section>
         ${fixed ? nothing : this.footTemplate()}

@@ -49,6 +49,13 @@ export class Hand {
     mark?.focus({ preventScroll: true });
   }
 
+  /** A landmark reached by keys, on the film or in the table, is in hand and in sight. */
+  readonly reached = (handle: Handle): void => {
+    if (Number.isNaN(handle.x)) return;
+    this.reading.hold(handle);
+    this.room.stage()?.show([handle.x, handle.y]);
+  };
+
   readonly grab = (event: PointerEvent, handle: Handle): void => {
     const from = this.room.stage()?.at(event);
     if (this.room.idle() || !from || event.button !== 0) return;

@@ -75,7 +75,7 @@ export class Looking implements ReactiveController {
 
   readonly show = (window: FilmWindow): void => {
     this.window = window;
-    this.stage?.show(window);
+    this.stage?.look(window);
     this.room.requestUpdate();
   };
 

@@ -60,6 +60,7 @@ interface Holding {
   /** Key of the handle in hand. */
   held: string | undefined;
   fixed: boolean;
+  reached: (handle: Handle) => void;
   grab: (event: PointerEvent, handle: Handle) => void;
   key: (event: KeyboardEvent, handle: Handle) => void;
   released: (event: KeyboardEvent, handle: Handle) => void;
@@ -85,6 +86,7 @@ function mark(handle: Handle, placing: Placing, holding: Holding): TemplateResul
       data-key=${handle.key}
       aria-label=${fill(holding.texts.at, name, handle.x.toFixed(1), handle.y.toFixed(1))}
       aria-disabled=${holding.fixed}
+      @focus=${() => holding.reached(handle)}
       @pointerdown=${(event: PointerEvent) => holding.grab(event, handle)}
       @keydown=${(event: KeyboardEvent) => holding.key(event, handle)}
       @keyup=${(event: KeyboardEvent) => holding.released(event, handle)}

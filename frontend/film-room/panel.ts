@@ -100,6 +100,7 @@ interface Tabling {
   /** A number was typed; the other may still be missing. */
   typed: (handle: Handle, x: number, y: number) => void;
   remove: (handle: Handle) => void;
+  reached: (handle: Handle) => void;
 }
 
 /** Every landmark with its x and y, placed or still to be placed: the way without dragging. */
@@ -121,7 +122,7 @@ export function landmarkTable(rows: Handle[], texts: Texts, tabling: Tabling): T
     </details>`;
 }
 
-function landmarkRow(row: Handle, texts: Texts, { label, fixed, typed, remove }: Tabling): TemplateResult {
+function landmarkRow(row: Handle, texts: Texts, { label, fixed, typed, remove, reached }: Tabling): TemplateResult {
   const name = label(row);
   const input = (axis: 'x' | 'y', set: (value: number) => void) => html`
     <input
@@ -130,6 +131,7 @@ function landmarkRow(row: Handle, texts: Texts, { label, fixed, typed, remove }:
       ?readonly=${fixed}
       aria-label="${name}, ${axis === 'x' ? texts.x : texts.y}"
       .value=${Number.isNaN(row[axis]) ? '' : row[axis].toFixed(1)}
+      @focus=${() => reached(row)}
       @change=${(event: Event) => set((event.target as HTMLInputElement).valueAsNumber)}
     />`;
   const empty = Number.isNaN(row.x) && Number.isNaN(row.y);

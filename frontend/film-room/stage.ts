@@ -56,11 +56,11 @@ export class Stage {
     this.viewer.world.removeAll();
     this.image = undefined;
     this.opening = false;
-    this.show(window);
+    this.look(window);
   }
 
   /** Shows the film through another window; the newest wins, and the old picture stays until the new one is whole. */
-  show(window: FilmWindow): void {
+  look(window: FilmWindow): void {
     this.wanted = window;
     this.watching.tiles('loading');
     if (this.opening) return;
@@ -102,12 +102,14 @@ export class Stage {
     viewport.applyConstraints(true);
   }
 
-  /** Brings a film pixel into view, closer when the film is seen whole. */
-  lookAt([x, y]: Point, leastZoom = 0): void {
-    const { viewport } = this.viewer;
-    if (!this.image) return;
-    viewport.panTo(this.image.imageToViewportCoordinates(x, y));
-    if (viewport.getZoom() < leastZoom) viewport.zoomTo(leastZoom);
+  /** Brings a film pixel into view when it is not. */
+  show(point: Point): void {
+    const { image, placing } = this;
+    if (!image || !placing) return;
+    const [x, y] = placing.toScreen(point);
+    const { clientWidth, clientHeight } = this.element;
+    if (x >= 0 && y >= 0 && x <= clientWidth && y <= clientHeight) return;
+    this.viewer.viewport.panTo(image.imageToViewportCoordinates(...point));
   }
 
   /** Where film pixels stand on the screen now. */
@@ -157,7 +159,7 @@ export class Stage {
     const settle = () => {
       if (before) this.viewer.world.removeItem(before);
       this.opening = false;
-      if (this.wanted !== shown) this.show(this.wanted!);
+      if (this.wanted !== shown) this.look(this.wanted!);
       else this.watching.tiles(image.getFullyLoaded() ? 'settled' : 'loading');
     };
     image.addHandler('fully-loaded-change', event => {
