@@ -1,4 +1,4 @@
--- Who looked at whose record, who signed in, who was refused. Rows are only ever added, and sealed in batches: a seal is
+-- Who looked at whose record, who signed in, who was refused, what the operator changed. Rows are only ever added, and sealed in batches: a seal is
 -- a hash over the seal before it and the rows since, so that a row changed, taken out or slipped in later breaks it.
 
 create table access_entry (
@@ -7,11 +7,13 @@ create table access_entry (
     at timestamptz not null,
     staff_id uuid references staff,
     site_id uuid references site,
-    deed text not null check (deed in ('OPENED', 'LISTED', 'FILM', 'DENIED', 'SIGNED_IN', 'SIGN_IN_FAILED')),
+    deed text not null check (deed in ('OPENED', 'LISTED', 'FILM', 'DENIED', 'SIGNED_IN', 'SIGN_IN_FAILED',
+        'MANAGED')),
     subject text not null,
     children uuid[] not null default '{}',
     film_id uuid,
     film_hour timestamptz,
+    about_staff uuid references staff,
     check ((deed = 'FILM') = (film_id is not null and film_hour is not null)),
     check (deed not in ('OPENED', 'FILM') or cardinality(children) = 1),
     unique (staff_id, film_id, film_hour)
@@ -28,8 +30,8 @@ create policy access_entry_read on access_entry for select
 create policy access_entry_add on access_entry for insert
     with check (staff_id is not distinct from (select current_staff()));
 grant select on access_entry to espalier_app;
-grant insert (id, at, staff_id, site_id, deed, subject, children, film_id, film_hour) on access_entry
-    to espalier_app, espalier_job;
+grant insert (id, at, staff_id, site_id, deed, subject, children, film_id, film_hour, about_staff)
+    on access_entry to espalier_app, espalier_job;
 
 -- Not the wall, which is the missing grant, but a guard against the owner's own mistakes.
 create function refuse_change() returns trigger
@@ -62,7 +64,7 @@ as $$
     from unnest(array[
         e.xid::text, e.id::text, ((extract(epoch from e.at) * 1000000)::bigint)::text, e.staff_id::text, e.site_id::text,
         e.deed, e.subject, array_to_string(e.children, ','), e.film_id::text,
-        ((extract(epoch from e.film_hour) * 1000000)::bigint)::text
+        ((extract(epoch from e.film_hour) * 1000000)::bigint)::text, e.about_staff::text
     ]) with ordinality as parts(part, place)
 $$;
 

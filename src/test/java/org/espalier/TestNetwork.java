@@ -1,15 +1,23 @@
 package org.espalier;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
+import org.espalier.access.SignedInStaff;
+import org.espalier.access.SiteId;
+import org.espalier.access.SiteTokenService;
+import org.espalier.access.StaffId;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -22,11 +30,17 @@ public class TestNetwork {
     private final JdbcClient owner;
     private final Ids ids;
     private final TransactionTemplate transactions;
+    private final SiteTokenService tokens;
 
-    TestNetwork(@Qualifier("ownerDataSource") DataSource ownerDataSource, Ids ids, TransactionTemplate transactions) {
+    TestNetwork(
+            @Qualifier("ownerDataSource") DataSource ownerDataSource,
+            Ids ids,
+            TransactionTemplate transactions,
+            SiteTokenService tokens) {
         owner = JdbcClient.create(ownerDataSource);
         this.ids = ids;
         this.transactions = transactions;
+        this.tokens = tokens;
     }
 
     /** A new site; its name and code are its own. */
@@ -54,6 +68,62 @@ public class TestNetwork {
         owner.sql("insert into membership (staff_id, site_id, role, valid) values (?, ?, ?, '[2000-01-01,)')")
                 .params(staff, site, role)
                 .update();
+    }
+
+    /** A person who runs the network and works at no site. */
+    public UUID operator() {
+        var id = ids.next();
+        owner.sql("insert into staff (id, login, name, kind, operator) values (?, ?, ?, 'person', true)")
+                .params(id, "operator-" + id, "Test operator")
+                .update();
+        return id;
+    }
+
+    public String login(UUID staff) {
+        return owner.sql("select login from staff where id = ?")
+                .param(staff)
+                .query(String.class)
+                .single();
+    }
+
+    /** Gives the member of staff a password of their own; hashed at a low cost, for tests sign in often. */
+    public String password(UUID staff) {
+        var password = "garden wall " + ids.next();
+        owner.sql("insert into staff_password (staff_id, hash, must_change, changed_at)"
+                        + " values (?, ?, false, current_timestamp)"
+                        + " on conflict (staff_id) do update set hash = excluded.hash, must_change = false")
+                .params(staff, "{bcrypt}" + new BCryptPasswordEncoder(4).encode(password))
+                .update();
+        return password;
+    }
+
+    /** The secret of a new token for the site's archive, to be sent as {@code Authorization: Bearer}. */
+    public String token(UUID site) {
+        return Callers.callAs(new Caller.Staff(operator()), () -> tokens.issue(new SiteId(site), "Test archive"))
+                .value();
+    }
+
+    /** The member of staff as a signed-in principal, for requests that do not pass the door. */
+    public Authentication authentication(UUID staff) {
+        return UsernamePasswordAuthenticationToken.authenticated(new SignedIn(staff), null, List.of());
+    }
+
+    private record SignedIn(UUID id) implements SignedInStaff {
+
+        @Override
+        public StaffId staff() {
+            return new StaffId(id);
+        }
+
+        @Override
+        public boolean mustChangePassword() {
+            return false;
+        }
+
+        @Override
+        public Caller caller() {
+            return new Caller.Staff(id);
+        }
     }
 
     /** Does the work in one transaction as the member of staff. */

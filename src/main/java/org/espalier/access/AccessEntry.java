@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param staff who; null for a job of the house and for a sign-in under a name that is not known
  * @param site whose privacy officer may read it; null for what belongs to no site
- * @param subject what was looked at or refused, naming nobody
+ * @param subject what was looked at, refused or changed, naming nobody
+ * @param about the colleague it was done to, by the operator
  */
 record AccessEntry(
         UUID id,
@@ -20,7 +21,8 @@ record AccessEntry(
         Deed deed,
         String subject,
         List<UUID> children,
-        @Nullable UUID film) {
+        @Nullable UUID film,
+        @Nullable StaffId about) {
 
     enum Deed {
         OPENED,
@@ -28,6 +30,7 @@ record AccessEntry(
         FILM,
         DENIED,
         SIGNED_IN,
-        SIGN_IN_FAILED
+        SIGN_IN_FAILED,
+        MANAGED
     }
 }

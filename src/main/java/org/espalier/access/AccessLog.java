@@ -77,6 +77,18 @@ public class AccessLog {
         }
     }
 
+    /**
+     * The operator changed something.
+     *
+     * @param subject what, in words that name nobody
+     * @param site the site it touches; null for the network
+     * @param about whom it touches; null for nobody
+     */
+    @Transactional
+    void managed(String subject, @Nullable SiteId site, @Nullable StaffId about) {
+        add(AccessEntry.Deed.MANAGED, site, subject, List.of(), null, about);
+    }
+
     /** Seals all entries whose transactions are over, and says how many. */
     @Transactional
     public long seal() {
@@ -91,6 +103,16 @@ public class AccessLog {
 
     private void add(
             AccessEntry.Deed deed, @Nullable SiteId site, String subject, List<UUID> children, @Nullable UUID film) {
+        add(deed, site, subject, children, film, null);
+    }
+
+    private void add(
+            AccessEntry.Deed deed,
+            @Nullable SiteId site,
+            String subject,
+            List<UUID> children,
+            @Nullable UUID film,
+            @Nullable StaffId about) {
         entries.add(new AccessEntry(
                 ids.next(),
                 clock.instant().truncatedTo(ChronoUnit.MICROS),
@@ -99,6 +121,7 @@ public class AccessLog {
                 deed,
                 subject,
                 children,
-                film));
+                film,
+                about));
     }
 }

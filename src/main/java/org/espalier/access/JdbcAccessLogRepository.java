@@ -13,8 +13,9 @@ import org.springframework.stereotype.Repository;
 class JdbcAccessLogRepository {
 
     private static final String ADD = """
-            insert into access_entry (id, at, staff_id, site_id, deed, subject, children, film_id, film_hour)
-            values (:id, :at, :staff, :site, :deed, :subject, :children, :film, :hour)
+            insert into access_entry (id, at, staff_id, site_id, deed, subject, children, film_id, film_hour,
+                about_staff)
+            values (:id, :at, :staff, :site, :deed, :subject, :children, :film, :hour, :about)
             on conflict do nothing""";
 
     private static final String SITES_OF_CALLER = "select unnest(my_sites())";
@@ -38,6 +39,7 @@ class JdbcAccessLogRepository {
                 .param("children", entry.children().toArray(UUID[]::new))
                 .param("film", film)
                 .param("hour", hour)
+                .param("about", entry.about() == null ? null : entry.about().value())
                 .update();
     }
 

@@ -14,6 +14,10 @@ class JdbcSiteRepository {
 
     private static final String ALL = "select id, code, name, time_zone from site order by name, code";
     private static final String ONE = "select id, code, name, time_zone from site where id = :site";
+    private static final String ADD =
+            "insert into site (id, code, name, time_zone) values (:site, :code, :name, :zone)";
+    private static final String CHANGE =
+            "update site set code = :code, name = :name, time_zone = :zone where id = :site";
 
     private final JdbcClient jdbc;
 
@@ -30,6 +34,23 @@ class JdbcSiteRepository {
                 .param("site", site.value())
                 .query(JdbcSiteRepository::toSite)
                 .optional();
+    }
+
+    void add(SiteId site, SiteData data) {
+        write(ADD, site, data);
+    }
+
+    void change(SiteId site, SiteData data) {
+        write(CHANGE, site, data);
+    }
+
+    private void write(String sql, SiteId site, SiteData data) {
+        jdbc.sql(sql)
+                .param("site", site.value())
+                .param("code", data.code())
+                .param("name", data.name())
+                .param("zone", data.zone())
+                .update();
     }
 
     private static Site toSite(ResultSet row, int number) throws SQLException {

@@ -18,7 +18,7 @@ class JdbcStandingRepository {
             select s.id, s.name, s.operator, m.site_id, m.role
             from staff s
             left join membership m on m.staff_id = s.id and m.valid @> current_date
-            where s.id = :staff""";
+            where s.id = :staff and s.active""";
 
     private final JdbcClient jdbc;
 

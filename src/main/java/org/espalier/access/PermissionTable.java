@@ -84,6 +84,7 @@ class PermissionTable {
                 var csv = FORMAT.parse(reader)) {
             return csv.stream()
                     .map(row -> Permission.of(row.get("kind"), row.get("name"), row.get("roles")))
+                    .distinct()
                     .toList();
         }
     }

@@ -3,6 +3,7 @@ package org.espalier.access;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import org.espalier.platform.Ids;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -12,11 +13,15 @@ public class SiteService {
 
     private final JdbcSiteRepository sites;
     private final CurrentStaff currentStaff;
+    private final AccessLog log;
+    private final Ids ids;
     private final Clock clock;
 
-    SiteService(JdbcSiteRepository sites, CurrentStaff currentStaff, Clock clock) {
+    SiteService(JdbcSiteRepository sites, CurrentStaff currentStaff, AccessLog log, Ids ids, Clock clock) {
         this.sites = sites;
         this.currentStaff = currentStaff;
+        this.log = log;
+        this.ids = ids;
         this.clock = clock;
     }
 
@@ -42,5 +47,21 @@ public class SiteService {
     @Transactional
     public LocalDate today(SiteId site) {
         return LocalDate.ofInstant(clock.instant(), get(site).zone());
+    }
+
+    /** Adds a hospital to the network. */
+    @Transactional
+    public Site add(SiteData data) {
+        var id = new SiteId(ids.next());
+        sites.add(id, data);
+        log.managed("site added", id, null);
+        return get(id);
+    }
+
+    /** Changes what is said of a hospital. */
+    @Transactional
+    public void change(SiteId site, SiteData data) {
+        sites.change(site, data);
+        log.managed("site changed", site, null);
     }
 }

@@ -1,0 +1,63 @@
+package org.espalier.access.internal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+
+/**
+ * Settings of the door.
+ *
+ * @param passkey the site that passkeys belong to
+ * @param session how long a session may last
+ * @param firstOperator who runs an empty network until there are others
+ */
+@ConfigurationProperties("espalier.access")
+record AccessProperties(
+        @DefaultValue Passkey passkey,
+        @DefaultValue Session session,
+        @DefaultValue FirstOperator firstOperator) {
+
+    /**
+     * @param id the host name that browsers bind passkeys to
+     * @param origins the addresses people type, scheme and port included
+     */
+    record Passkey(
+            @DefaultValue("localhost") String id,
+            @DefaultValue("http://localhost:8080") Set<String> origins) {}
+
+    /**
+     * @param idle time without a deed of the person after which the session ends
+     * @param whole time after which it ends however busy it is
+     */
+    record Session(
+            @DefaultValue("30m") Duration idle,
+            @DefaultValue("12h") Duration whole) {}
+
+    /**
+     * @param login empty when nobody is to be added
+     * @param password opens once, and must then be changed
+     * @param passwordFile file that holds the password instead
+     */
+    record FirstOperator(
+            @DefaultValue("") String login,
+            @DefaultValue("") String password,
+            @Nullable Path passwordFile) {
+
+        String secret() throws IOException {
+            return passwordFile == null || passwordFile.toString().isEmpty()
+                    ? password
+                    : Files.readString(passwordFile).strip();
+        }
+
+        /** A password never reaches a log. */
+        @Override
+        public String toString() {
+            return login;
+        }
+    }
+}

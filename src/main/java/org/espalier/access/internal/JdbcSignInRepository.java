@@ -1,0 +1,106 @@
+package org.espalier.access.internal;
+
+import java.sql.Timestamp;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.access.StaffId;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Asks the database's own functions, for nobody is signed in yet. */
+@Repository
+@Transactional(propagation = Propagation.REQUIRES_NEW)
+class JdbcSignInRepository {
+
+    private static final String BY_LOGIN = "select staff_id, name, hash, must_change from sign_in_of(:login)";
+    private static final String BY_STAFF = "select login, name, must_change from sign_in_by_staff(:staff)";
+    private static final String BY_TOKEN = "select staff_id, name from site_token_holder(:hash)";
+    private static final String BEGIN = "select begin_sign_in(:account, :source, :at)";
+    private static final String END = "select end_sign_in(:account, :source)";
+    private static final String LOG = "select log_sign_in(:login, :succeeded, :at)";
+    private static final String FIRST = "select add_first_operator(:id, :login, :hash, :at)";
+
+    private final JdbcClient jdbc;
+
+    JdbcSignInRepository(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Optional<StaffPrincipal> byLogin(String login) {
+        return jdbc.sql(BY_LOGIN)
+                .param("login", login)
+                .query((row, number) -> new StaffPrincipal(
+                        new StaffId(row.getObject("staff_id", UUID.class)),
+                        login,
+                        row.getString("name"),
+                        row.getBoolean("must_change"),
+                        row.getString("hash")))
+                .optional();
+    }
+
+    Optional<StaffPrincipal> byStaff(UUID staff) {
+        return jdbc.sql(BY_STAFF)
+                .param("staff", staff)
+                .query((row, number) -> new StaffPrincipal(
+                        new StaffId(staff),
+                        row.getString("login"),
+                        row.getString("name"),
+                        row.getBoolean("must_change"),
+                        null))
+                .optional();
+    }
+
+    Optional<StaffPrincipal> byToken(byte[] secretHash) {
+        return jdbc.sql(BY_TOKEN)
+                .param("hash", secretHash)
+                .query((row, number) -> new StaffPrincipal(
+                        new StaffId(row.getObject("staff_id", UUID.class)),
+                        row.getString("name"),
+                        row.getString("name"),
+                        false,
+                        null))
+                .optional();
+    }
+
+    /** Counts an attempt; more than zero is how long to wait, and then nothing was counted. */
+    Duration begin(String account, String source, Instant at) {
+        double seconds = jdbc.sql(BEGIN)
+                .param("account", account)
+                .param("source", source)
+                .param("at", Timestamp.from(at))
+                .query(Double.class)
+                .single();
+        return Duration.ofMillis(Math.round(seconds * 1000));
+    }
+
+    void end(String account, String source) {
+        jdbc.sql(END)
+                .param("account", account)
+                .param("source", source)
+                .query((row, number) -> number)
+                .single();
+    }
+
+    void log(String login, boolean succeeded, Instant at) {
+        jdbc.sql(LOG)
+                .param("login", login)
+                .param("succeeded", succeeded)
+                .param("at", Timestamp.from(at))
+                .query((row, number) -> number)
+                .single();
+    }
+
+    boolean addFirstOperator(UUID id, String login, String hash, Instant at) {
+        return jdbc.sql(FIRST)
+                .param("id", id)
+                .param("login", login)
+                .param("hash", hash)
+                .param("at", Timestamp.from(at))
+                .query(Boolean.class)
+                .single();
+    }
+}

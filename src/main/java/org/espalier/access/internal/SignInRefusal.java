@@ -1,0 +1,21 @@
+package org.espalier.access.internal;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.authentication.AuthenticationFailureHandler;
+
+/** Leads back to the login page, which says only that it failed, or how long to wait. */
+record SignInRefusal(String login) implements AuthenticationFailureHandler {
+
+    @Override
+    public void onAuthenticationFailure(
+            HttpServletRequest request, HttpServletResponse response, AuthenticationException refusal)
+            throws IOException {
+        var why = refusal instanceof TooManyAttempts attempts
+                ? "wait=" + Math.max(1, attempts.left().toSeconds())
+                : "error";
+        response.sendRedirect(request.getContextPath() + login + "?" + why);
+    }
+}
