@@ -77,9 +77,10 @@ public record FilmView(int width, int height, List<Double> part, Optional<FilmWi
         }
     }
 
+    /** A whole film is made smaller where it must be, and never larger. */
     Region region(Pyramid pyramid) {
         return part.isEmpty()
-                ? Region.whole(pyramid, width, height)
+                ? Region.whole(pyramid, Math.min(width, pyramid.width()), Math.min(height, pyramid.height()))
                 : new Region(width, height, part.get(0), part.get(1), part.get(2), part.get(3));
     }
 }

@@ -1,7 +1,5 @@
 package org.espalier.film.tiles;
 
-import java.nio.ByteBuffer;
-
 /**
  * A picture in 8-bit red, green and blue, as it is to be shown.
  *
@@ -48,16 +46,25 @@ public record ColourPicture(int width, int height, byte[] samples) implements Pi
     }
 
     @Override
-    public void copyTo(ByteBuffer target, Part part) {
-        for (int y = part.y(); y < part.y() + part.height(); y++) {
-            target.put(samples, (y * width + part.x()) * CHANNELS, part.width() * CHANNELS);
+    public void pack(byte[] target, Part part) {
+        for (int row = 0; row < part.height(); row++) {
+            int from = ((part.y() + row) * width + part.x()) * CHANNELS;
+            System.arraycopy(samples, from, target, row * part.width() * CHANNELS, part.width() * CHANNELS);
         }
     }
 
     @Override
-    public void copyFrom(ByteBuffer source, Part part) {
-        for (int y = part.y(); y < part.y() + part.height(); y++) {
-            source.get(samples, (y * width + part.x()) * CHANNELS, part.width() * CHANNELS);
+    public void unpack(byte[] source) {
+        System.arraycopy(source, 0, samples, 0, samples.length);
+    }
+
+    @Override
+    public void lay(Picture other, Part part, int x, int y) {
+        var colour = (ColourPicture) other;
+        for (int row = 0; row < part.height(); row++) {
+            int from = ((part.y() + row) * colour.width + part.x()) * CHANNELS;
+            System.arraycopy(
+                    colour.samples, from, samples, ((y + row) * width + x) * CHANNELS, part.width() * CHANNELS);
         }
     }
 }

@@ -1,7 +1,5 @@
 package org.espalier.film.tiles;
 
-import java.nio.ByteBuffer;
-
 /** Pixels in memory, row by row from the upper left. */
 public sealed interface Picture permits GreyPicture, ColourPicture {
 
@@ -12,11 +10,14 @@ public sealed interface Picture permits GreyPicture, ColourPicture {
     /** Half as wide and high, rounded up; each pixel the mean of those it stands for. */
     Picture halved();
 
-    /** Writes the pixels of a part that lies inside the picture, row by row. */
-    void copyTo(ByteBuffer target, Part part);
+    /** Writes the pixels of a part that lies inside the picture. */
+    void pack(byte[] target, Part part);
 
-    /** Takes the pixels of a part from where {@link #copyTo} wrote them. */
-    void copyFrom(ByteBuffer source, Part part);
+    /** Takes all its pixels from what {@link #pack} wrote. */
+    void unpack(byte[] source);
+
+    /** Copies a part of another picture of the same kind to where its upper left corner is to lie here. */
+    void lay(Picture other, Part part, int x, int y);
 
     /**
      * A rectangle of whole pixels.
@@ -32,10 +33,6 @@ public sealed interface Picture permits GreyPicture, ColourPicture {
             if (x < 0 || y < 0 || width < 1 || height < 1) {
                 throw new IllegalArgumentException("no part of a picture: " + x + "," + y + "," + width + "," + height);
             }
-        }
-
-        Part shifted(int dx, int dy) {
-            return new Part(x + dx, y + dy, width, height);
         }
 
         /** What both cover; they must overlap. */

@@ -85,19 +85,13 @@ public final class Pyramid {
         return picture;
     }
 
-    /** Lays the rows of a tile that the part wants into the picture of the part. */
-    private void lay(ByteBuffer tile, Part covered, Part part, Picture picture) {
-        var common = part.within(covered);
-        int bytes = layout.kind().bytes();
-        for (int y = common.y(); y < common.y() + common.height(); y++) {
-            int start = ((y - covered.y()) * covered.width() + common.x() - covered.x()) * bytes;
-            picture.copyFrom(
-                    tile.slice(start, common.width() * bytes),
-                    new Part(common.x(), y, common.width(), 1).shifted(-part.x(), -part.y()));
-        }
+    private static void lay(Picture tile, Part covered, Part wanted, Picture target) {
+        var common = wanted.within(covered);
+        var inTile = new Part(common.x() - covered.x(), common.y() - covered.y(), common.width(), common.height());
+        target.lay(tile, inTile, common.x() - wanted.x(), common.y() - wanted.y());
     }
 
-    private ByteBuffer tile(FileChannel channel, int number, Part covered) throws IOException {
+    private Picture tile(FileChannel channel, int number, Part covered) throws IOException {
         var deflated = ByteBuffer.allocate((int) (offsets[number + 1] - offsets[number]));
         readFully(channel, deflated, offsets[number]);
         var bytes = new byte[covered.width() * covered.height() * layout.kind().bytes()];
@@ -107,7 +101,9 @@ public final class Pyramid {
             if (inflater.inflate(bytes) != bytes.length) {
                 throw new BrokenPyramidException("tile " + number + " is short");
             }
-            return ByteBuffer.wrap(bytes);
+            var tile = layout.blank(covered.width(), covered.height());
+            tile.unpack(bytes);
+            return tile;
         } catch (DataFormatException e) {
             throw new BrokenPyramidException("tile " + number + " is broken");
         } finally {

@@ -14,7 +14,7 @@ final class PyramidWriter implements AutoCloseable {
     private final Layout layout;
     private final FileChannel channel;
     private final long[] offsets;
-    private final ByteBuffer plain;
+    private final byte[] plain;
     private final ByteBuffer packed;
     private final Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
 
@@ -22,8 +22,8 @@ final class PyramidWriter implements AutoCloseable {
         this.layout = layout;
         this.channel = channel;
         offsets = new long[layout.tiles() + 1];
-        plain = ByteBuffer.allocate(Layout.TILE * Layout.TILE * layout.kind().bytes());
-        packed = ByteBuffer.allocate(plain.capacity() + (plain.capacity() >> 8) + 64);
+        plain = new byte[Layout.TILE * Layout.TILE * layout.kind().bytes()];
+        packed = ByteBuffer.allocate(plain.length + (plain.length >> 8) + 64);
     }
 
     /** Writes the file to the disk and returns where each tile starts, and where the last one ends. */
@@ -61,10 +61,9 @@ final class PyramidWriter implements AutoCloseable {
     }
 
     private void pack(Picture picture, Part part) {
-        picture.copyTo(plain.clear(), part);
+        picture.pack(plain, part);
         deflater.reset();
-        deflater.setInput(
-                plain.array(), 0, part.width() * part.height() * layout.kind().bytes());
+        deflater.setInput(plain, 0, part.width() * part.height() * layout.kind().bytes());
         deflater.finish();
         deflater.deflate(packed.clear());
         packed.flip();
