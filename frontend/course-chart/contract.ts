@@ -34,7 +34,7 @@ export interface Quantity {
   part: string;
   /** Written behind each number of the axis: "°". */
   unit: string;
-  /** Lane's ends in the quantity's own unit. */
+  /** Lane's ends in the quantity's own unit; every value and band lies between. */
   min: number;
   max: number;
   /** Whether varus is the higher or the lower value: varus is drawn up in every lane. */

@@ -269,8 +269,9 @@ export const styles = css`
   }
 
   .films .tick {
-    width: 4px;
-    height: 24px;
+    width: 3px;
+    height: 12px;
+    background: var(--bark, #7a5a3a);
   }
 
   .films img {

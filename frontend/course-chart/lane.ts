@@ -6,6 +6,10 @@ import type { Texts } from './texts.js';
 /** Right a little to the left and left a little to the right, as on the film, so that equal dates do not hide. */
 const APART: Record<Side, number> = { RIGHT: -4, LEFT: 4 };
 const REACH = 12;
+const DOT = 4.5;
+const SMALL_DOT = 3;
+/** Closer than this the marks shrink. */
+const CROWDED_PX = 11;
 
 export interface Pointing {
   /** The point that takes the keyboard. */
@@ -58,6 +62,7 @@ function namesInside(quantity: Quantity, time: TimeScale, values: ValueScale, te
 
 /** One limb's points with their error, joined where the server says so. */
 export function line(track: Track, time: TimeScale, values: ValueScale, pointing: Pointing): SVGTemplateResult {
+  const crowded = track.points.length * CROWDED_PX > time.right - time.left;
   const at = track.points.map(point => [time.x(point.date) + APART[track.side], values.y(point.value)] as const);
   return svg`
     <g class="track ${track.side.toLowerCase()}">
@@ -71,7 +76,7 @@ export function line(track: Track, time: TimeScale, values: ValueScale, pointing
           ? svg`<text class="unchanged" x=${(at[i - 1][0] + at[i][0]) / 2} y=${(at[i - 1][1] + at[i][1]) / 2 - 5}>≈</text>`
           : nothing,
       )}
-      ${track.points.map((point, i) => mark(track, point, i, at[i], values, pointing))}
+      ${track.points.map((point, i) => mark(track, point, i, at[i], crowded ? SMALL_DOT : DOT, values, pointing))}
     </g>`;
 }
 
@@ -80,6 +85,7 @@ function mark(
   point: TrackPoint,
   index: number,
   [x, y]: readonly [number, number],
+  size: number,
   values: ValueScale,
   pointing: Pointing,
 ): SVGTemplateResult {
@@ -104,8 +110,8 @@ function mark(
       <circle class="reach" cx=${x} cy=${y} r=${REACH}></circle>
       <path class="error" d="M${x} ${low}V${high}M${x - 3} ${low}h6M${x - 3} ${high}h6"></path>
       ${track.side === 'RIGHT'
-        ? svg`<circle class="dot" cx=${x} cy=${y} r="4.5"></circle>`
-        : svg`<rect class="dot" x=${x - 4} y=${y - 4} width="8" height="8"></rect>`}
+        ? svg`<circle class="dot" cx=${x} cy=${y} r=${size}></circle>`
+        : svg`<rect class="dot" x=${x - size} y=${y - size} width=${size * 2} height=${size * 2}></rect>`}
     </a>`;
 }
 

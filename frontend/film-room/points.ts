@@ -47,6 +47,7 @@ export class Points {
     return this.guide[this.current];
   }
 
+  /** Everything placed, in the guided order. */
   get handles(): Handle[] {
     const handles: Handle[] = [];
     for (const { side, landmark, x, y } of this.points.values()) {
@@ -55,7 +56,9 @@ export class Points {
     for (const { side, landmark, points } of this.edges.values()) {
       points.forEach(([x, y], edge) => handles.push({ key: keyOf(side, landmark, edge), side, landmark, edge, x, y }));
     }
-    return handles;
+    const order = new Map(this.guide.map((step, i) => [keyOf(step.side, step.landmark), i]));
+    const place = (handle: Handle) => order.get(keyOf(handle.side, handle.landmark)) ?? order.size;
+    return handles.sort((one, other) => place(one) - place(other));
   }
 
   /** Every row of the table: what is placed, and an empty one where something may still be placed. */

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.ComponentEventListener;
 import com.vaadin.flow.component.DomEvent;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
+import com.vaadin.flow.component.dependency.NpmPackage;
 import java.util.List;
 import org.espalier.film.FilmId;
 import org.espalier.reading.GuideStep;
@@ -18,6 +19,7 @@ import org.espalier.reading.ReadingDraft;
  * server past this component.
  */
 @Tag("film-room")
+@NpmPackage(value = "openseadragon", version = "6.1.1")
 @JsModule("./film-room/film-room.ts")
 class FilmRoom extends Component {
 
