@@ -2,6 +2,8 @@ package org.espalier.access;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Timestamp;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,6 +23,7 @@ class JdbcStaffRepository {
             left join membership m on m.staff_id = s.id and coalesce(upper(m.valid) > current_date, true)
             where s.kind = 'person' and (cast(:staff as uuid) is null or s.id = :staff)
             order by s.name, s.login, m.role, m.site_id""";
+    private static final String FIRST = "select add_first_operator(:id, :login, :hash, :at)";
     private static final String ADD = "insert into staff (id, login, name, kind) values (:id, :login, :name, 'person')";
     private static final String GIVE = """
             insert into membership (staff_id, site_id, role, valid)
@@ -46,6 +49,16 @@ class JdbcStaffRepository {
 
     StaffMember of(StaffId staff) {
         return jdbc.sql(PEOPLE).param("staff", staff.value()).query(toPeople()).getFirst();
+    }
+
+    boolean addFirstOperator(StaffId id, String login, String hash, Instant at) {
+        return jdbc.sql(FIRST)
+                .param("id", id.value())
+                .param("login", login)
+                .param("hash", hash)
+                .param("at", Timestamp.from(at))
+                .query(Boolean.class)
+                .single();
     }
 
     void add(StaffId id, String login, String name) {

@@ -1,13 +1,34 @@
 package org.espalier.demo;
 
+import java.time.LocalDate;
+import org.espalier.patient.AffectedSides;
+import org.espalier.patient.Diagnosis;
+import org.espalier.patient.DiagnosisKind;
+import org.espalier.patient.Onset;
+import org.jspecify.annotations.Nullable;
+
 /** What the invented children have. */
 enum DemoDiagnosis {
-    PHYSIOLOGICAL_BOW,
-    INFANTILE_TIBIA_VARA,
-    IDIOPATHIC_VALGUS,
-    LATE_ONSET_TIBIA_VARA,
-    SKELETAL_DYSPLASIA,
-    VALGUS_AFTER_FRACTURE,
-    RICKETS,
-    PARTIAL_GROWTH_ARREST
+    PHYSIOLOGICAL_BOW(DiagnosisKind.PHYSIOLOGICAL_BOW, AffectedSides.BOTH, null),
+    INFANTILE_TIBIA_VARA(DiagnosisKind.TIBIA_VARA, AffectedSides.BOTH, Onset.INFANTILE),
+    IDIOPATHIC_VALGUS(DiagnosisKind.IDIOPATHIC_VALGUS, AffectedSides.BOTH, null),
+    LATE_ONSET_TIBIA_VARA(DiagnosisKind.TIBIA_VARA, AffectedSides.RIGHT, Onset.ADOLESCENT),
+    SKELETAL_DYSPLASIA(DiagnosisKind.SKELETAL_DYSPLASIA, AffectedSides.BOTH, null),
+    VALGUS_AFTER_FRACTURE(DiagnosisKind.VALGUS_AFTER_METAPHYSEAL_FRACTURE, AffectedSides.RIGHT, null),
+    RICKETS(DiagnosisKind.RICKETS_HYPOPHOSPHATAEMIC, AffectedSides.BOTH, null),
+    PARTIAL_GROWTH_ARREST(DiagnosisKind.PARTIAL_GROWTH_ARREST, AffectedSides.LEFT, null);
+
+    private final DiagnosisKind kind;
+    private final AffectedSides sides;
+    private final @Nullable Onset onset;
+
+    DemoDiagnosis(DiagnosisKind kind, AffectedSides sides, @Nullable Onset onset) {
+        this.kind = kind;
+        this.sides = sides;
+        this.onset = onset;
+    }
+
+    Diagnosis on(LocalDate day) {
+        return new Diagnosis(day, kind, sides, onset, null, null);
+    }
 }

@@ -2,7 +2,17 @@
  * The demonstration: invented hospitals, staff and children, told through the same services and doors as any other, with
  * films that are drawn. Nothing here runs outside the profile {@code demo}, and nobody depends on it.
  */
-@ApplicationModule(allowedDependencies = {"science::quantity", "science::alignment"})
+@ApplicationModule(
+        allowedDependencies = {
+            "access",
+            "film",
+            "kit",
+            "patient",
+            "platform",
+            "reading",
+            "science::alignment",
+            "science::quantity"
+        })
 @NullMarked
 package org.espalier.demo;
 

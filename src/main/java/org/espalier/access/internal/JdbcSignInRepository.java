@@ -22,7 +22,6 @@ class JdbcSignInRepository {
     private static final String BEGIN = "select begin_sign_in(:account, :source, :at)";
     private static final String END = "select end_sign_in(:account, :source)";
     private static final String LOG = "select log_sign_in(:login, :succeeded, :at)";
-    private static final String FIRST = "select add_first_operator(:id, :login, :hash, :at)";
 
     private final JdbcClient jdbc;
 
@@ -91,16 +90,6 @@ class JdbcSignInRepository {
                 .param("succeeded", succeeded)
                 .param("at", Timestamp.from(at))
                 .query((row, number) -> number)
-                .single();
-    }
-
-    boolean addFirstOperator(UUID id, String login, String hash, Instant at) {
-        return jdbc.sql(FIRST)
-                .param("id", id)
-                .param("login", login)
-                .param("hash", hash)
-                .param("at", Timestamp.from(at))
-                .query(Boolean.class)
                 .single();
     }
 }

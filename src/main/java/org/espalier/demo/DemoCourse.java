@@ -1,0 +1,144 @@
+package org.espalier.demo;
+
+import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
+import java.util.List;
+import org.espalier.access.StaffId;
+import org.espalier.demo.drawn.DrawnFilm;
+import org.espalier.demo.drawn.DrawnLabel;
+import org.espalier.film.FilmId;
+import org.espalier.film.FilmService;
+import org.espalier.film.Received;
+import org.espalier.patient.BodySize;
+import org.espalier.patient.BoneAge;
+import org.espalier.patient.BoneAgeMethod;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.FactId;
+import org.espalier.patient.Finding;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
+import org.espalier.reading.CalibrationChoice;
+import org.espalier.reading.DraftService;
+import org.espalier.reading.EdgePoints;
+import org.espalier.reading.MeasureRequest;
+import org.espalier.reading.ReadingDraft;
+import org.espalier.reading.ReadingService;
+import org.espalier.reading.ReadingSettings;
+import org.espalier.reading.SignOutcome;
+import org.espalier.science.quantity.Age;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Weight;
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+/**
+ * Lets a story happen: the nurse registers and measures, the radiographer sends the film, the surgeon reads and signs. Each
+ * step may be repeated; what is there already stays as it is.
+ */
+@Component
+@Profile("demo")
+class DemoCourse {
+
+    private final PatientService patients;
+    private final ExaminationService examinations;
+    private final FilmService films;
+    private final DraftService drafts;
+    private final ReadingService readings;
+
+    DemoCourse(
+            PatientService patients,
+            ExaminationService examinations,
+            FilmService films,
+            DraftService drafts,
+            ReadingService readings) {
+        this.patients = patients;
+        this.examinations = examinations;
+        this.films = films;
+        this.drafts = drafts;
+        this.readings = readings;
+    }
+
+    /** Registers the child with what is known from the first visit on. */
+    void register(DemoStory story, DemoTeam team, LocalDate firstDay) {
+        ChildId child = child(story);
+        ChildData data = new ChildData(
+                story.familyName(), story.givenName(), story.birthDate(firstDay), story.sex(), story.number());
+        LocalDate firstVisit = story.dayOf(story.visits().getFirst(), firstDay);
+        as(team.nurse(), () -> patients.register(team.site(), child, data));
+        as(team.surgeon(), () -> record(story, "diagnosis", story.diagnosis().on(firstVisit)));
+    }
+
+    /** Does all that happens on the day of a visit. */
+    void visit(DemoStory story, DemoVisit visit, DemoTeam team, LocalDate firstDay) {
+        LocalDate day = story.dayOf(visit, firstDay);
+        as(team.nurse(), () -> measure(story, visit, day));
+        DrawnFilm drawn = DemoFilms.draw(story, visit);
+        byte[] file = DemoFilms.file(drawn, story, visit, firstDay);
+        FilmId film = send(team, file, story.number() + "-" + day + ".dcm");
+        if (visit.read()) {
+            as(team.surgeon(), () -> read(film, drawn, story));
+        }
+    }
+
+    private static ChildId child(DemoStory story) {
+        return new ChildId(DemoIds.of("child", story.number()));
+    }
+
+    private void measure(DemoStory story, DemoVisit visit, LocalDate day) {
+        String when = Integer.toString(visit.ageMonths());
+        record(
+                story,
+                "size " + when,
+                new BodySize(day, Length.ofCentimetres(visit.heightCm()), new Weight(visit.weightKg())));
+        visit.boneAgeMonths()
+                .ifPresent(months -> record(
+                        story, "bone age " + when, new BoneAge(day, Age.ofMonths(months), BoneAgeMethod.HAND_ATLAS)));
+    }
+
+    private void record(DemoStory story, String what, Finding finding) {
+        examinations.record(child(story), new FactId(DemoIds.of(story.number(), what)), finding);
+    }
+
+    /** Sends a film as an archive or a browser would. */
+    FilmId send(DemoTeam team, byte[] file, String name) {
+        Received received = Callers.callAs(
+                new Caller.Staff(team.radiographer().value()),
+                () -> films.receive(team.site(), new ByteArrayInputStream(file), name));
+        return switch (received) {
+            case Received.Taken taken -> taken.film();
+            case Received.AlreadyHere here -> here.film();
+            case Received.KeptAside aside ->
+                throw new IllegalStateException(name + " was kept aside: " + aside.reason());
+            case Received.Refused refused ->
+                throw new IllegalStateException(name + " was refused: " + refused.reason());
+        };
+    }
+
+    private void read(FilmId film, DrawnFilm drawn, DemoStory story) {
+        if (!readings.ofFilm(film).isEmpty()) {
+            return;
+        }
+        DemoReader reader = new DemoReader(drawn, film.value().getLeastSignificantBits());
+        ReadingDraft draft = drafts.begin(film);
+        boolean byBall = story.hospital().spacing() == DrawnLabel.Spacing.DETECTOR;
+        ReadingSettings settings = byBall
+                ? draft.settings()
+                        .withCalibration(CalibrationChoice.BALL)
+                        .withBallDiameter(drawn.ball().diameter().millimetres())
+                : draft.settings();
+        ReadingDraft chosen = drafts.choose(draft.id(), settings).orElseThrow();
+        List<EdgePoints> edges = byBall ? List.of(reader.ball()) : List.of();
+        drafts.measure(draft.id(), new MeasureRequest(1, chosen.revision(), reader.points(), edges, true));
+        long revision = drafts.find(film).orElseThrow().revision();
+        if (readings.sign(draft.id(), revision, null) instanceof SignOutcome.Refused refused) {
+            throw new IllegalStateException("the reading of " + film.value() + " was refused: " + refused.reason());
+        }
+    }
+
+    private static void as(StaffId staff, Runnable work) {
+        Callers.runAs(new Caller.Staff(staff.value()), work);
+    }
+}

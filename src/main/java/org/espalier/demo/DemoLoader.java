@@ -1,0 +1,102 @@
+package org.espalier.demo;
+
+import jakarta.annotation.PreDestroy;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.annotation.Profile;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+/**
+ * Fills the demonstration. The hospitals and their staff are there before anything is said; the children and their films
+ * follow while the pages can already be looked at. Cut short, it goes on at the next start where it stopped.
+ */
+@Component
+@Profile("demo")
+class DemoLoader {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoLoader.class);
+
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+    private final DemoHouse house;
+    private final DemoCourse course;
+    private final Path folder;
+    private final Clock clock;
+    private volatile boolean closing;
+    private volatile @Nullable Thread filling;
+
+    DemoLoader(DemoHouse house, DemoCourse course, @Value("${espalier.data}") Path folder, Clock clock) {
+        this.house = house;
+        this.course = course;
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    @EventListener
+    void start(ApplicationReadyEvent ready) {
+        DemoState state = new DemoState(folder);
+        LocalDate firstDay =
+                LocalDate.parse(state.get("first-day", () -> LocalDate.ofInstant(clock.instant(), clock.getZone())
+                        .toString()));
+        Map<DemoHospital, DemoTeam> teams = house.open(state);
+        String port = ready.getApplicationContext().getEnvironment().getRequiredProperty("local.server.port");
+        new DemoWelcome(System.out).print(state, port);
+        filling = Thread.ofPlatform()
+                .name("demonstration")
+                .priority(Thread.MIN_PRIORITY)
+                .start(() -> fill(teams, firstDay, state));
+    }
+
+    /** Lets the step at hand come to its end before the database goes. */
+    @PreDestroy
+    void close() throws InterruptedException {
+        closing = true;
+        Thread running = filling;
+        if (running != null) {
+            running.join(PATIENCE);
+        }
+    }
+
+    private void fill(Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        try {
+            load(DemoStories.all(), teams, firstDay, state);
+        } catch (RuntimeException e) {
+            LOG.error("The demonstration could not be filled; start it again to go on", e);
+        }
+    }
+
+    /** Lets the stories happen, all children first, then their films, the last ones of each child first. */
+    void load(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        for (DemoStory story : stories) {
+            course.register(story, team(teams, story), firstDay);
+        }
+        for (DemoStory story : stories) {
+            for (DemoVisit visit : story.visits().reversed()) {
+                visit(story, visit, team(teams, story), firstDay, state);
+            }
+        }
+    }
+
+    private void visit(DemoStory story, DemoVisit visit, DemoTeam team, LocalDate firstDay, DemoState state) {
+        String key = "done." + story.number() + "." + visit.ageMonths();
+        if (!closing && state.find(key).isEmpty()) {
+            course.visit(story, visit, team, firstDay);
+            state.put(key, "yes");
+        }
+    }
+
+    private static DemoTeam team(Map<DemoHospital, DemoTeam> teams, DemoStory story) {
+        return Optional.ofNullable(teams.get(story.hospital())).orElseThrow();
+    }
+}

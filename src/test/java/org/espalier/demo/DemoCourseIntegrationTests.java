@@ -1,0 +1,135 @@
+package org.espalier.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.access.SiteId;
+import org.espalier.access.StaffId;
+import org.espalier.film.Film;
+import org.espalier.film.FilmService;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.PatientService;
+import org.espalier.reading.DraftService;
+import org.espalier.reading.Reading;
+import org.espalier.reading.ReadingService;
+import org.espalier.science.alignment.Quantity;
+import org.espalier.science.quantity.Side;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+@IntegrationTest
+class DemoCourseIntegrationTests {
+
+    @Autowired
+    private TestNetwork network;
+
+    @Autowired
+    private PatientService patients;
+
+    @Autowired
+    private ExaminationService examinations;
+
+    @Autowired
+    private FilmService films;
+
+    @Autowired
+    private DraftService drafts;
+
+    @Autowired
+    private ReadingService readings;
+
+    @Autowired
+    private Clock clock;
+
+    private DemoCourse course;
+    private DemoTeam team;
+    private LocalDate firstDay;
+
+    @BeforeEach
+    void openAHospital() {
+        UUID site = network.site();
+        team = new DemoTeam(
+                new SiteId(site),
+                new StaffId(network.staff(site, "NURSE")),
+                new StaffId(network.staff(site, "RADIOGRAPHER")),
+                new StaffId(network.staff(site, "SURGEON")));
+        course = new DemoCourse(patients, examinations, films, drafts, readings);
+        firstDay = LocalDate.ofInstant(clock.instant(), clock.getZone());
+    }
+
+    @Test
+    void tellsACourseThroughTheServicesAndGoesOnWhereItWasCutShort() {
+        DemoStory story = DemoStories.all().getFirst();
+        course.register(story, team, firstDay);
+        course.visit(story, story.visits().getLast(), team, firstDay);
+        assertThat(filmsOf(story)).hasSize(1);
+
+        course.register(story, team, firstDay);
+        story.visits().forEach(visit -> course.visit(story, visit, team, firstDay));
+        story.visits().forEach(visit -> course.visit(story, visit, team, firstDay));
+
+        assertThat(filmsOf(story)).hasSize(story.visits().size());
+        assertThat(readingsOf(story)).hasSize(story.visits().size());
+        network.as(team.surgeon().value(), () -> {
+            var examination = examinations.of(child(story));
+            assertThat(examination.sizes().facts()).hasSize(story.visits().size());
+            assertThat(examination.diagnoses().facts()).hasSize(1);
+            return null;
+        });
+    }
+
+    @Test
+    void readsTheAnglesOfEachFilmByBallOrByTagsWithAHumanHand() {
+        for (DemoStory story :
+                List.of(DemoStories.all().get(2), DemoStories.all().get(9))) {
+            DemoVisit visit = story.visits().getFirst();
+            course.register(story, team, firstDay);
+            course.visit(story, visit, team, firstDay);
+            Reading reading = readingsOf(story).getFirst();
+            assertThat(value(reading, Side.LEFT, Quantity.MLDFA))
+                    .isCloseTo(visit.left().mLDFA().degrees(), within(3.0));
+            assertThat(value(reading, Side.RIGHT, Quantity.MMPTA))
+                    .isCloseTo(visit.right().mMPTA().degrees(), within(3.0));
+            assertThat(value(reading, Side.RIGHT, Quantity.FEMUR_LENGTH)).isBetween(290.0, 370.0);
+        }
+    }
+
+    private static double value(Reading reading, Side side, Quantity quantity) {
+        return reading.numbers().stream()
+                .filter(number -> number.side() == side && number.quantity() == quantity)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .orElseThrow();
+    }
+
+    @Test
+    void leavesTheNewestFilmOfSomeChildrenUnread() {
+        DemoStory story = DemoStories.all().get(3);
+        DemoVisit visit = story.visits().getLast();
+        course.register(story, team, firstDay);
+        course.visit(story, visit, team, firstDay);
+        assertThat(filmsOf(story)).hasSize(1);
+        assertThat(readingsOf(story)).isEmpty();
+    }
+
+    private static ChildId child(DemoStory story) {
+        return new ChildId(DemoIds.of("child", story.number()));
+    }
+
+    private List<Film> filmsOf(DemoStory story) {
+        return network.as(team.surgeon().value(), () -> films.of(child(story)));
+    }
+
+    private List<Reading> readingsOf(DemoStory story) {
+        return network.as(team.surgeon().value(), () -> readings.ofChild(team.site(), child(story)));
+    }
+}
