@@ -60,7 +60,7 @@ class CourseList extends Composite<Section> {
         var name = new NativeTableHeaderCell(row.label());
         name.getElement().setAttribute("scope", "row");
         var since = new NativeTableCell(row.since().orElse(""));
-        since.addClassName(row.unchanged() ? "unchanged" : "changed");
+        since.addClassNames("since", row.unchanged() ? "unchanged" : "changed");
         return new NativeTableRow(side, name, new NativeTableCell(row.value()), since);
     }
 

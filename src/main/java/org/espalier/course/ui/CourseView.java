@@ -3,8 +3,8 @@ package org.espalier.course.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -24,7 +24,7 @@ import org.espalier.patient.ChildId;
 /** Where does each limb stand? One child on one time axis, and the same facts as a list. */
 @Route("course/:child")
 @StyleSheet("themes/course-page.css")
-class CourseView extends Composite<Main> implements BeforeEnterObserver, HasDynamicTitle {
+class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
     private final CourseService courses;
 

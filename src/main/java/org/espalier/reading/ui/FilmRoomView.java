@@ -6,7 +6,6 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -32,7 +31,7 @@ import org.espalier.reading.ReadingSettings;
 /** The film room: which film is in the address; which signed reading of it, when one is asked for, too. */
 @Route("film/:film")
 @StyleSheet("themes/film-room-page.css")
-class FilmRoomView extends Composite<Main> implements BeforeEnterObserver, HasDynamicTitle {
+class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
     private static final String READING = "reading";
 

@@ -1,0 +1,141 @@
+package org.espalier.benchmark;
+
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.espalier.Espalier;
+import org.espalier.TestNetwork;
+import org.espalier.course.CourseService;
+import org.espalier.course.CourseSheet;
+import org.espalier.film.TestDoor;
+import org.espalier.patient.ChildId;
+import org.espalier.reading.TestReader;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * A child with 60 films, both limbs read on each: how long its course takes to open, beside the same rows fetched by plain
+ * statements as the same role behind the same walls.
+ */
+final class CourseBenchmark {
+
+    private static final int FILMS = 60;
+    private static final int WARM_UP = 150;
+    private static final int TIMES = 201;
+    private static final double OPENED_MILLISECONDS = 300;
+    private static final double MOST_TIMES_PLAIN = 1.5;
+
+    private static final String CHILD = """
+            select c.id, c.site_id, c.version, c.initials, c.birth_month, c.sex, i.family_name, i.given_name,
+                i.birth_date, i.local_number
+            from child c left join child_identity i on i.child_id = c.id where c.id = :child
+            """;
+    private static final String FILMS_OF_CHILD = """
+            select id, site_id, child_id, version, state, kind, taken_on, view, width, height, scale_source, mm_per_px_x,
+                mm_per_px_y, magnification, aside_reason, sha256, size_bytes, recorded_at
+            from film where site_id = :site and child_id = :child order by taken_on, recorded_at, id
+            """;
+    private static final String READINGS_OF_CHILD = """
+            select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name, r.started_at, r.signed_at, r.limbs,
+                r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px, r.stance, r.patella,
+                r.knee_flexion_deg, r.supersedes, r.reason, later.id, n.side, n.quantity, n.value, n.doubtful
+            from reading r
+            join staff s on s.id = r.reader
+            left join reading later on later.supersedes = r.id
+            left join reading_number n on n.reading_id = r.id and n.site_id = r.site_id
+            where r.site_id = :site and r.child_id = :child
+            order by r.signed_at desc, r.id desc
+            """;
+
+    private final TestNetwork network;
+    private final CourseService courses;
+    private final JdbcClient jdbc;
+    private final TestDoor.Sender surgeon;
+    private final ChildId child;
+
+    private CourseBenchmark(TestReader reader, TestNetwork network, CourseService courses, JdbcClient jdbc) {
+        this.network = network;
+        this.courses = courses;
+        this.jdbc = jdbc;
+        surgeon = reader.surgeon();
+        child = reader.child(surgeon, LocalDate.of(2010, 2, 1));
+        IntStream.range(0, FILMS)
+                .mapToObj(film -> LocalDate.of(2012, 1, 15).plusMonths(3L * film))
+                .forEach(day -> reader.signed(surgeon, reader.film(surgeon, child, day)));
+        network.owner().sql("analyze").update();
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        var application = new SpringApplicationBuilder(Espalier.class)
+                .properties(
+                        "espalier.data=" + Files.createTempDirectory("espalier-bench"),
+                        "espalier.database.embedded=true",
+                        "server.port=0",
+                        "management.server.port=0",
+                        "logging.level.root=WARN");
+        boolean met;
+        try (var context = application.run()) {
+            met = new CourseBenchmark(
+                            context.getBean(TestReader.class),
+                            context.getBean(TestNetwork.class),
+                            context.getBean(CourseService.class),
+                            context.getBean(JdbcClient.class))
+                    .run();
+        }
+        System.exit(met ? 0 : 1);
+    }
+
+    private boolean run() {
+        double plain = median(this::plainly);
+        double opened = median(() -> surgeon.does(() -> courses.open(child)).orElseThrow());
+        double shown = median(
+                () -> CourseSheet.of(surgeon.does(() -> courses.open(child)).orElseThrow()));
+        double plainAgain = median(this::plainly);
+        double ratio = opened / Math.min(plain, plainAgain);
+        say("the same rows in plain SQL, median of " + TIMES, plain, "ms");
+        say("plain SQL once more", plainAgain, "ms");
+        say("course of " + FILMS + " films opened, logged", opened, "ms, goal under " + OPENED_MILLISECONDS);
+        say("opened and laid out with every text", shown, "ms, goal under " + OPENED_MILLISECONDS);
+        say("opened, times plain SQL", ratio, "goal at most " + MOST_TIMES_PLAIN);
+        return shown < OPENED_MILLISECONDS && ratio <= MOST_TIMES_PLAIN;
+    }
+
+    /** Every row and column once, in one transaction. */
+    private Integer plainly() {
+        return network.as(
+                surgeon.staff(), () -> rows(CHILD, 10) + rows(FILMS_OF_CHILD, 18) + rows(READINGS_OF_CHILD, 24));
+    }
+
+    private int rows(String sql, int columns) {
+        return jdbc.sql(sql)
+                .param("site", surgeon.site().value())
+                .param("child", child.value())
+                .query((row, number) -> {
+                    var values = new Object[columns];
+                    for (int i = 0; i < columns; i++) {
+                        values[i] = row.getObject(i + 1);
+                    }
+                    return values;
+                })
+                .list()
+                .size();
+    }
+
+    private static double median(Supplier<?> work) {
+        var times = new double[TIMES];
+        for (int i = -WARM_UP; i < TIMES; i++) {
+            long start = System.nanoTime();
+            var _ = work.get();
+            times[Math.max(0, i)] = (System.nanoTime() - start) / 1e6;
+        }
+        Arrays.sort(times);
+        return times[TIMES / 2];
+    }
+
+    private static void say(String what, double figure, String unit) {
+        System.out.printf(Locale.ROOT, "%-55s %9.2f %s%n", what, figure, unit);
+    }
+}
