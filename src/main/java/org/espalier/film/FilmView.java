@@ -28,6 +28,10 @@ public record FilmView(int width, int height, List<Double> part, Optional<FilmWi
         if (quality < 1 || quality > 100) {
             throw new IllegalArgumentException("a quality of " + quality + "; 1 to 100 are known");
         }
+        if (Math.min(width, height) < 1 || Math.max(width, height) > Region.LARGEST_VIEW) {
+            throw new IllegalArgumentException("a view of " + width + " x " + height + " pixels; 1 to "
+                    + Region.LARGEST_VIEW + " each way are drawn");
+        }
         window.ifPresent(FilmWindow::toWindow);
         part = List.copyOf(part);
     }

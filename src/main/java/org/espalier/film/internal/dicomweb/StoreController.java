@@ -48,7 +48,11 @@ class StoreController {
                 .setBufferSize(BUFFER)
                 .get();
         var report = new StoreReport();
-        for (boolean more = parts.skipPreamble(); more; more = parts.readBoundary()) {
+        boolean more = parts.skipPreamble();
+        if (!more) {
+            throw new MultipartInput.MalformedStreamException("no part");
+        }
+        for (; more; more = parts.readBoundary()) {
             store(site.get(), parts, report);
         }
         return ResponseEntity.status(report.status())

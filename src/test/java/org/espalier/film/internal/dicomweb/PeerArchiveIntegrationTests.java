@@ -1,0 +1,68 @@
+package org.espalier.film.internal.dicomweb;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.UUID;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.film.TestFilm;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The archive's side of DICOMweb spoken by a server that others wrote. */
+@IntegrationTest
+class PeerArchiveIntegrationTests {
+
+    private static final JsonMapper JSON = new JsonMapper();
+    private static final int STUDY = 0x0020000D;
+    private static final int INSTANCE = 0x00080018;
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void sendsFindsAndFetchesBack() throws Exception {
+        UUID site = network.site();
+        var token = network.token(site);
+        try (var peer = PeerArchive.start(folder, port, token)) {
+            var film = TestFilm.of(400, 900).of("H-5005", "20160203");
+            var large = TestFilm.of(2500, 3000);
+            send(peer, film.bytes());
+            send(peer, large.bytes());
+            var here = new TestArchive(port, token);
+            assertThat(here.find("/instances")).hasSize(2);
+
+            var found = JSON.readTree(peer.post(
+                    "/dicom-web/servers/here/qido", "{\"Uri\":\"/studies\",\"Arguments\":{\"PatientID\":\"H-5005\"}}"));
+            assertThat(found).hasSize(1);
+            assertThat(found.get(0).toString()).contains(film.uid(STUDY));
+
+            var known = JSON.readTree(peer.post("/tools/lookup", film.uid(INSTANCE)))
+                    .get(0)
+                    .path("Path")
+                    .asString();
+            peer.delete(known);
+            peer.post(
+                    "/dicom-web/servers/here/retrieve",
+                    "{\"Resources\":[{\"Study\":\"" + film.uid(STUDY) + "\"}],\"Synchronous\":true}");
+            assertThat(peer.get(known + "/tags?simplify")).contains("\"PatientID\" : \"H-5005\"", "\"Rows\" : \"900\"");
+        }
+    }
+
+    private static void send(PeerArchive peer, byte[] film) {
+        var kept = JSON.readTree(peer.post("/instances", film)).path("ID").asString();
+        var sent = JSON.readTree(
+                peer.post("/dicom-web/servers/here/stow", "{\"Resources\":[\"" + kept + "\"],\"Synchronous\":true}"));
+        assertThat(sent.path("InstancesCount").asString()).isEqualTo("1");
+    }
+}
