@@ -1,18 +1,22 @@
 package org.espalier.film.internal.dicom;
 
 import java.nio.ByteBuffer;
-import java.util.Locale;
 import org.espalier.film.internal.dicom.codec.CodeStreamException;
 import org.espalier.film.internal.dicom.codec.Jpeg2000Decoder;
 import org.espalier.film.internal.dicom.codec.JpegDecoder;
 import org.espalier.film.internal.dicom.codec.JpegLsDecoder;
 import org.espalier.film.internal.dicom.codec.RleDecoder;
 
-/** Decodes the first frame of a file into stored values, or says why it cannot. */
+/**
+ * Decodes the first frame of a file into stored values, or says why it cannot. Decoders are fenced in: whatever one
+ * throws becomes a refusal.
+ */
 public final class PixelDecoder {
 
     private static final Tag FLOAT_PIXEL_DATA = new Tag(0x7FE00008);
     private static final Tag DOUBLE_PIXEL_DATA = new Tag(0x7FE00009);
+
+    static final String OUT_OF_MEMORY = "decoding needs more memory than is free";
 
     private PixelDecoder() {}
 
@@ -50,8 +54,10 @@ public final class PixelDecoder {
         } catch (CodeStreamException e) {
             throw new RefusedException(Refusal.CODE_STREAM_BROKEN, String.valueOf(e.getMessage()));
         } catch (RuntimeException | StackOverflowError e) {
-            String what = e.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+            String what = e.getClass().getSimpleName();
             throw new RefusedException(Refusal.CODE_STREAM_BROKEN, "the decoder gave up: " + what);
+        } catch (OutOfMemoryError e) {
+            throw new RefusedException(Refusal.TOO_MANY_PIXELS, OUT_OF_MEMORY);
         }
     }
 

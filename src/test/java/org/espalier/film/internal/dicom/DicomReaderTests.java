@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -94,15 +95,15 @@ class DicomReaderTests {
         assertThat(film.strings(Tag.SERIES_DESCRIPTION)).containsExactly("乗", "左");
     }
 
+    /** A file that ends between two elements cannot be told from a whole one; the film has five such places. */
     @Test
-    void refusesAFileCutAnywhere() {
+    void refusesAFileCutWithinAnElement() {
         byte[] whole = film().file(PLAIN).array();
-        int start = new Part10Writer().file(PLAIN).array().length;
-        for (int length = 0; length < whole.length; length++) {
-            ReadResult result = DicomReader.read(ByteBuffer.wrap(Arrays.copyOf(whole, length)), Limits.STANDARD);
-            boolean betweenElements = result instanceof ReadResult.Read;
-            assertThat(betweenElements && length < start).isFalse();
-        }
+        long read = IntStream.range(0, whole.length)
+                .mapToObj(length -> ByteBuffer.wrap(Arrays.copyOf(whole, length)))
+                .filter(cut -> DicomReader.read(cut, Limits.STANDARD) instanceof ReadResult.Read)
+                .count();
+        assertThat(read).isEqualTo(5);
         assertThat(reason(ByteBuffer.wrap(Arrays.copyOf(whole, whole.length - 1)), Limits.STANDARD))
                 .isEqualTo(Refusal.TRUNCATED);
     }

@@ -38,7 +38,7 @@ class FixtureFilmsTests {
             """)
     void decodesEachSampleOfLosslessFilms(
             String name, int columns, int rows, int least, int greatest, double mean, String hash) {
-        StoredImage image = decode(name);
+        StoredImage image = decode("films/" + name);
         assertThat(image.columns()).isEqualTo(columns);
         assertThat(image.rows()).isEqualTo(rows);
         assertThat(values(image).min()).hasValue(least);
@@ -49,10 +49,16 @@ class FixtureFilmsTests {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-            hip-cr-jpeg-ext-12bit-lossy, 1760, 2140,  0,  960, 450.8804
-            tibia-cr-j2k-lossy,          1760, 1760,  0, 1023, 332.7166
-            ct-jpeg-baseline-8bit,        512,  512, 30,  168,  95.8586
-            sc-jpeg-ybr422,               100,  100,  0,  255, 127.8800
+            films/hip-cr-jpeg-ext-12bit-lossy,       1760, 2140,    0,   960,   450.8804
+            films/tibia-cr-j2k-lossy,                1760, 1760,    0,  1023,   332.7166
+            films/ct-jpeg-baseline-8bit,              512,  512,   30,   168,    95.8586
+            films/sc-jpeg-ybr422,                     100,  100,    0,   255,   127.8800
+            calibration/dx-ps-geometry,              1760, 1760,    0,  1023,   332.7166
+            calibration/dx-ps-fiducial,              1760, 1760,    0,  1023,   332.7166
+            calibration/dx-ps-equals-ips-no-caltype, 1760, 1760,    0,  1023,   332.7166
+            calibration/dx-ips-mag-no-ps,            1760, 1760,    0,  1023,   332.7166
+            calibration/dx-nonsquare-ps,             1760, 1760,    0,  1023,   332.7166
+            calibration/dx-14bit-sigmoid-inverse,     512,  512, 3431, 16359, 10492.7463
             """)
     void decodesLossyFilmsAsOthersDo(String name, int columns, int rows, int least, int greatest, double mean) {
         StoredImage image = decode(name);
@@ -64,7 +70,7 @@ class FixtureFilmsTests {
     }
 
     private static StoredImage decode(String name) {
-        return Films.decoded(Films.read(Fixtures.file("films/" + name + ".dcm")));
+        return Films.decoded(Films.read(Fixtures.file(name + ".dcm")));
     }
 
     private static IntStream values(StoredImage image) {

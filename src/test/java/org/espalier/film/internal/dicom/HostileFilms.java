@@ -65,7 +65,12 @@ final class HostileFilms {
                 ColourImage.of(film.dataSet(), image);
                 yield true;
             }
-            case Decoded.Refused refusal -> false;
+            case Decoded.Refused(Refusal reason, String detail) -> {
+                if (detail.equals(PixelDecoder.OUT_OF_MEMORY)) {
+                    throw new AssertionError(detail);
+                }
+                yield false;
+            }
         };
     }
 }

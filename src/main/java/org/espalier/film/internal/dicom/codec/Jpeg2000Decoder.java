@@ -24,7 +24,7 @@ public final class Jpeg2000Decoder {
             return samples(reader.readRaster(0, null), shape);
         } catch (OutOfMemoryError e) {
             throw e;
-        } catch (IOException | RuntimeException | Error e) {
+        } catch (IOException | RuntimeException | Error e) { // the library throws bare errors at broken streams
             throw new CodeStreamException("the JPEG 2000 code stream is broken");
         } finally {
             reader.dispose();
