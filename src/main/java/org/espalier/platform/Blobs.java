@@ -9,7 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.security.DigestInputStream;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.UUID;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -28,13 +31,25 @@ public class Blobs {
     private final Path arriving;
 
     @Autowired
-    Blobs(PlatformProperties properties) throws IOException {
-        this(properties.folder().films());
+    Blobs(PlatformProperties properties, Clock clock) throws IOException {
+        this(properties.folder().films(), clock);
     }
 
-    Blobs(Path folder) throws IOException {
+    Blobs(Path folder, Clock clock) throws IOException {
         root = Files.createDirectories(folder.toAbsolutePath());
         arriving = Files.createDirectories(root.resolve("arriving"));
+        forgetCutOffArrivals(clock);
+    }
+
+    /** What a process that died was still receiving, and nobody was told of. Another node's arrivals are younger. */
+    private void forgetCutOffArrivals(Clock clock) throws IOException {
+        var dayAgo = FileTime.from(clock.instant().minus(Duration.ofDays(1)));
+        try (var files = Files.newDirectoryStream(
+                arriving, file -> Files.getLastModifiedTime(file).compareTo(dayAgo) < 0)) {
+            for (var file : files) {
+                Files.deleteIfExists(file);
+            }
+        }
     }
 
     /** Thrown when the bytes are more than the limit. */

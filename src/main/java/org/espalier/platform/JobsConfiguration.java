@@ -24,6 +24,11 @@ class JobsConfiguration {
 
     private static final int THREADS = 2;
 
+    /** A job whose program died is taken up again after so many missed beats: 20 seconds. */
+    private static final Duration HEARTBEAT = Duration.ofSeconds(5);
+
+    private static final int MISSED_HEARTBEATS = 4;
+
     @Bean
     SchedulerClient schedulerClient(DataSource dataSource) {
         return SchedulerClient.Builder.create(new TransactionAwareDataSourceProxy(dataSource))
@@ -51,7 +56,8 @@ class JobsConfiguration {
                     .threads(THREADS)
                     .pollingInterval(Duration.ofSeconds(1))
                     .enableImmediateExecution()
-                    .heartbeatInterval(Duration.ofSeconds(20))
+                    .heartbeatInterval(HEARTBEAT)
+                    .missedHeartbeatsLimit(MISSED_HEARTBEATS)
                     .shutdownMaxWait(Duration.ofSeconds(10))
                     .build();
         }

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 
@@ -26,7 +27,7 @@ public final class RestoreCommand {
             }
             var data = new DataFolder(Path.of(asked.option(BackupCommand.DATA).orElse(BackupCommand.DEFAULT_DATA)));
             try (var database = StandingDatabase.of(data)) {
-                new Restore(database.settings(), new Blobs(data.films())).read(file, out);
+                new Restore(database.settings(), new Blobs(data.films(), Clock.systemUTC())).read(file, out);
             }
             return 0;
         } catch (IllegalArgumentException e) {

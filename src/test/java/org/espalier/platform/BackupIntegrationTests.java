@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -48,7 +49,7 @@ class BackupIntegrationTests {
                     insert into espalier.membership
                     select staff.id, site.id, 'NURSE', '[2020-01-01,)' from espalier.staff, espalier.site
                     """);
-            film = new Blobs(new DataFolder(house).films()).put(new ByteArrayInputStream(FILM), 100);
+            film = new Blobs(new DataFolder(house).films(), Clock.systemUTC()).put(new ByteArrayInputStream(FILM), 100);
             var status =
                     BackupCommand.run(List.of(backup.toString(), "--data", house.toString()), System.out, System.err);
             assertThat(status).isZero();
@@ -65,7 +66,8 @@ class BackupIntegrationTests {
             assertThat(rows(database.settings(), "select role || ' ' || valid from espalier.membership"))
                     .containsExactly("NURSE [2020-01-01,)");
         }
-        assertThat(new Blobs(new DataFolder(again).films()).open(film)).hasBinaryContent(FILM);
+        assertThat(new Blobs(new DataFolder(again).films(), Clock.systemUTC()).open(film))
+                .hasBinaryContent(FILM);
     }
 
     @Test

@@ -10,6 +10,10 @@ import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +23,8 @@ class BlobsTests {
     /** SHA-256 of "abc", FIPS 180-4 example. */
     private static final String ABC = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
 
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2024-06-02T12:00:00Z"), ZoneOffset.UTC);
+
     @TempDir
     Path folder;
 
@@ -26,7 +32,7 @@ class BlobsTests {
 
     @BeforeEach
     void open() throws IOException {
-        blobs = new Blobs(folder);
+        blobs = new Blobs(folder, CLOCK);
     }
 
     @Test
@@ -63,6 +69,20 @@ class BlobsTests {
     @Test
     void refusesANameThatIsNoHash() {
         assertThatThrownBy(() -> new BlobRef("../../etc/passwd", 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void forgetsWhatADeadProcessWasReceivingADayAgo() throws IOException {
+        var old = arrival("old", "2024-06-01T11:59:59Z");
+        var young = arrival("young", "2024-06-01T12:00:01Z");
+        new Blobs(folder, CLOCK);
+        assertThat(old).doesNotExist();
+        assertThat(young).exists();
+    }
+
+    private Path arrival(String name, String at) throws IOException {
+        var file = Files.createFile(folder.resolve("arriving").resolve(name));
+        return Files.setLastModifiedTime(file, FileTime.from(Instant.parse(at)));
     }
 
     private long files() {

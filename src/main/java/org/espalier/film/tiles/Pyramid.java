@@ -137,6 +137,7 @@ public final class Pyramid {
     /** Builds the file of tiles of a picture; it stands there whole or not at all. */
     public static Pyramid build(Picture picture, Path file) throws IOException {
         Files.createDirectories(file.getParent());
+        removeCutOffAttempts(file);
         var growing = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID());
         try {
             var layout = Layout.of(picture);
@@ -145,6 +146,15 @@ public final class Pyramid {
             return new Pyramid(file, layout, offsets);
         } finally {
             Files.deleteIfExists(growing);
+        }
+    }
+
+    /** A process that died while it wrote left its unfinished file; one job at a time builds a picture. */
+    private static void removeCutOffAttempts(Path file) throws IOException {
+        try (var left = Files.newDirectoryStream(file.getParent(), file.getFileName() + ".*")) {
+            for (var unfinished : left) {
+                Files.deleteIfExists(unfinished);
+            }
         }
     }
 }
