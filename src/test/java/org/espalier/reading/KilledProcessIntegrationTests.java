@@ -95,7 +95,7 @@ class KilledProcessIntegrationTests {
 
     private List<Path> halfWrittenFiles() throws IOException {
         try (var files = Files.walk(folder.resolve("data").resolve("pyramids"))) {
-            return files.filter(file -> file.getFileName().toString().contains("."))
+            return files.filter(file -> file.getFileName().toString().matches(".*\\.tiles\\..+"))
                     .toList();
         }
     }
