@@ -83,6 +83,11 @@ class DemoCourse {
         }
     }
 
+    /** Sends a film of these days that says the child wrongly, so that it lies in the tray. */
+    void sendMistyped(DemoStory story, DemoTeam team, LocalDate firstDay) {
+        send(team, DemoFilms.mistyped(story, story.today(), firstDay), "standing-" + story.ageNowMonths() + ".dcm");
+    }
+
     private static ChildId child(DemoStory story) {
         return new ChildId(DemoIds.of("child", story.number()));
     }
@@ -102,8 +107,7 @@ class DemoCourse {
         examinations.record(child(story), new FactId(DemoIds.of(story.number(), what)), finding);
     }
 
-    /** Sends a film as an archive or a browser would. */
-    FilmId send(DemoTeam team, byte[] file, String name) {
+    private FilmId send(DemoTeam team, byte[] file, String name) {
         Received received = Callers.callAs(
                 new Caller.Staff(team.radiographer().value()),
                 () -> films.receive(team.site(), new ByteArrayInputStream(file), name));

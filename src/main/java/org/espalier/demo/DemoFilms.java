@@ -51,15 +51,33 @@ final class DemoFilms {
 
     /** The film as the X-ray machine sends it. */
     static byte[] file(DrawnFilm film, DemoStory story, DemoVisit visit, LocalDate firstDay) {
-        DrawnLabel label = new DrawnLabel(
-                story.number(),
+        return file(film, label(story, visit, firstDay, story.number(), story.birthDate(firstDay)));
+    }
+
+    /** The same film from a machine into which somebody typed the child wrongly: it belongs to nobody until looked at. */
+    static byte[] mistyped(DemoStory story, DemoVisit visit, LocalDate firstDay) {
+        LocalDate birth = story.birthDate(firstDay);
+        boolean wrongNumber = story.hospital() == DemoHospital.VALLEY;
+        String number = wrongNumber ? story.number().replace('2', '3') : story.number();
+        return file(
+                draw(story, visit),
+                label(story, visit, firstDay, number, wrongNumber ? birth : birth.withDayOfYear(1)));
+    }
+
+    private static DrawnLabel label(
+            DemoStory story, DemoVisit visit, LocalDate firstDay, String number, LocalDate birthDate) {
+        return new DrawnLabel(
+                number,
                 story.familyName(),
                 story.givenName(),
-                story.birthDate(firstDay),
+                birthDate,
                 story.sex() == Sex.FEMALE ? "F" : "M",
                 story.dayOf(visit, firstDay),
                 story.hospital().title(),
                 story.hospital().spacing());
+    }
+
+    private static byte[] file(DrawnFilm film, DrawnLabel label) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             new FilmFile(film, label).writeTo(out);

@@ -86,12 +86,26 @@ class DemoLoader {
                 visit(story, visit, team(teams, story), firstDay, state);
             }
         }
+        for (DemoStory story : DemoStories.mistyped()) {
+            mistype(story, team(teams, story), firstDay, state);
+        }
+    }
+
+    private void mistype(DemoStory story, DemoTeam team, LocalDate firstDay, DemoState state) {
+        once(state, "mistyped." + story.number(), () -> course.sendMistyped(story, team, firstDay));
     }
 
     private void visit(DemoStory story, DemoVisit visit, DemoTeam team, LocalDate firstDay, DemoState state) {
-        String key = "done." + story.number() + "." + visit.ageMonths();
+        once(
+                state,
+                "done." + story.number() + "." + visit.ageMonths(),
+                () -> course.visit(story, visit, team, firstDay));
+    }
+
+    /** Does a step unless it was done, or the program is about to end. */
+    private void once(DemoState state, String key, Runnable step) {
         if (!closing && state.find(key).isEmpty()) {
-            course.visit(story, visit, team, firstDay);
+            step.run();
             state.put(key, "yes");
         }
     }

@@ -12,4 +12,9 @@ final class DemoStories {
         return Stream.concat(HarbourStories.all().stream(), ValleyStories.all().stream())
                 .toList();
     }
+
+    /** One child at each hospital whose newest film was sent under a wrong number or day of birth. */
+    static List<DemoStory> mistyped() {
+        return List.of(HarbourStories.all().get(2), ValleyStories.all().get(2));
+    }
 }

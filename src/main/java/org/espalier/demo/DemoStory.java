@@ -2,6 +2,7 @@ package org.espalier.demo;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalInt;
 import org.espalier.science.quantity.Sex;
 
 /**
@@ -35,6 +36,19 @@ record DemoStory(
 
     DemoStory {
         visits = List.copyOf(visits);
+    }
+
+    /** A visit of these days: the leg as it was last, the film just sent. */
+    DemoVisit today() {
+        DemoVisit last = visits.getLast();
+        return new DemoVisit(
+                ageNowMonths - 1,
+                last.right(),
+                last.left(),
+                last.heightCm(),
+                last.weightKg(),
+                OptionalInt.empty(),
+                false);
     }
 
     /** Born so that the child has the told age on the first day of the demonstration. */
