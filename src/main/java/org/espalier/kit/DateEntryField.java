@@ -1,9 +1,12 @@
 package org.espalier.kit;
 
+import com.vaadin.flow.component.AbstractCompositeField;
+import com.vaadin.flow.component.Focusable;
+import com.vaadin.flow.component.HasLabel;
+import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.button.Button;
-import com.vaadin.flow.component.button.ButtonVariant;
-import com.vaadin.flow.component.customfield.CustomField;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.Autocomplete;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.binder.ValidationResult;
 import com.vaadin.flow.data.binder.Validator;
@@ -16,25 +19,26 @@ import org.jspecify.annotations.Nullable;
  * A date typed freely. What was understood is said back in words; what can be read in two ways is asked before it is
  * taken. What was typed stays until it is mended.
  */
-public class DateEntryField extends CustomField<LocalDate> {
+public class DateEntryField extends AbstractCompositeField<Div, DateEntryField, @Nullable LocalDate>
+        implements HasLabel, HasValidation, Focusable<DateEntryField> {
 
     private final TextField typed = new TextField();
     private final Div echo = new Div();
     private final Supplier<LocalDate> today;
-    private @Nullable LocalDate day;
 
     /**
      * @param label the field's label
      * @param today today at the reader's site
      */
     public DateEntryField(String label, Supplier<LocalDate> today) {
-        super(null, true);
+        super(null);
         this.today = today;
-        setLabel(label);
-        setHelperText(Texts.text("kit.date.example"));
+        typed.setLabel(label);
+        typed.setHelperText(Texts.text("kit.date.example"));
+        typed.setAutocomplete(Autocomplete.OFF);
         typed.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         typed.setWidthFull();
-        typed.setAriaLabel(label);
+        typed.setManualValidation(true);
         typed.addValueChangeListener(change -> {
             if (change.isFromClient()) {
                 take(change.getValue());
@@ -42,7 +46,8 @@ public class DateEntryField extends CustomField<LocalDate> {
         });
         echo.addClassName("date-echo");
         echo.getElement().setAttribute("aria-live", "polite");
-        add(typed, echo);
+        getContent().addClassName("date-entry");
+        getContent().add(typed, echo);
     }
 
     /** What was typed, whether it could be read or not. */
@@ -63,20 +68,67 @@ public class DateEntryField extends CustomField<LocalDate> {
                 : ValidationResult.ok();
     }
 
-    /** Hears of every change of what was typed, read or not. */
+    /** Hears of every change by the reader, read or not. */
     public void addTypingListener(Runnable listener) {
-        typed.addValueChangeListener(change -> listener.run());
-        addValueChangeListener(change -> listener.run());
+        typed.addValueChangeListener(change -> {
+            if (change.isFromClient()) {
+                listener.run();
+            }
+        });
+        addValueChangeListener(change -> {
+            if (change.isFromClient()) {
+                listener.run();
+            }
+        });
     }
 
     @Override
-    protected @Nullable LocalDate generateModelValue() {
-        return day;
+    public String getLabel() {
+        return typed.getLabel();
+    }
+
+    @Override
+    public void setLabel(String label) {
+        typed.setLabel(label);
+    }
+
+    @Override
+    public void setErrorMessage(@Nullable String message) {
+        typed.setErrorMessage(message);
+    }
+
+    @Override
+    public String getErrorMessage() {
+        return typed.getErrorMessage();
+    }
+
+    @Override
+    public void setInvalid(boolean invalid) {
+        typed.setInvalid(invalid);
+    }
+
+    @Override
+    public boolean isInvalid() {
+        return typed.isInvalid();
+    }
+
+    @Override
+    public void setRequiredIndicatorVisible(boolean required) {
+        typed.setRequiredIndicatorVisible(required);
+    }
+
+    @Override
+    public boolean isRequiredIndicatorVisible() {
+        return typed.isRequiredIndicatorVisible();
+    }
+
+    @Override
+    public void focus() {
+        typed.focus();
     }
 
     @Override
     protected void setPresentationValue(@Nullable LocalDate value) {
-        day = value;
         typed.setValue(value == null ? "" : DateText.of(value));
         echo.removeAll();
     }
@@ -89,32 +141,32 @@ public class DateEntryField extends CustomField<LocalDate> {
 
     private void take(String text) {
         echo.removeAll();
-        day = null;
-        if (!text.isBlank()) {
-            switch (DateEntry.of(text, Texts.language(), today.get())) {
-                case DateEntry.Read(var read) -> understand(read);
-                case DateEntry.Ambiguous(var dayFirst, var monthFirst) -> ask(dayFirst, monthFirst);
-                case DateEntry.Unreadable() -> echo.setText(Texts.text("kit.date.unreadable"));
+        setInvalid(false);
+        if (text.isBlank()) {
+            setModelValue(null, true);
+            return;
+        }
+        switch (DateEntry.of(text, Texts.language(), today.get())) {
+            case DateEntry.Read(var read) -> understand(read);
+            case DateEntry.Ambiguous(var dayFirst, var monthFirst) -> ask(dayFirst, monthFirst);
+            case DateEntry.Unreadable() -> {
+                setModelValue(null, true);
+                echo.setText(Texts.text("kit.date.unreadable"));
             }
         }
-        updateValue();
     }
 
     private void understand(LocalDate read) {
-        day = read;
+        setModelValue(read, true);
         echo.setText(DateText.inWords(read));
     }
 
     private void ask(LocalDate dayFirst, LocalDate monthFirst) {
+        setModelValue(null, true);
         echo.add(new Div(Texts.text("kit.date.ambiguous")), choice(dayFirst), choice(monthFirst));
     }
 
     private Button choice(LocalDate one) {
-        var button = new Button(DateText.inWords(one), click -> {
-            understand(one);
-            updateValue();
-        });
-        button.addThemeVariants(ButtonVariant.LUMO_SMALL);
-        return button;
+        return new Button(DateText.inWords(one), click -> type(DateText.of(one)));
     }
 }

@@ -2,6 +2,7 @@ package org.espalier.patient.ui;
 
 import com.vaadin.flow.component.select.Select;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.BoneAge;
@@ -28,10 +29,10 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
         remember("method", method, BoneAgeMethod.class);
         binder().forField(age)
                 .withValidator(age.readable())
-                .asRequired(Texts.text("patient.bone-age.missing"))
+                .withValidator(Objects::nonNull, Texts.text("patient.bone-age.missing"))
                 .bind("age");
         binder().forField(method)
-                .asRequired(Texts.text("patient.method.missing"))
+                .withValidator(Objects::nonNull, Texts.text("patient.method.missing"))
                 .bind("method");
         goOn();
     }

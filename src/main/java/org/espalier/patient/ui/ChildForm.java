@@ -105,6 +105,7 @@ final class ChildForm extends Composite<Div> {
 
     private void bind(Supplier<LocalDate> today) {
         binder.forField(familyName)
+                .asRequired(Texts.text("patient.family-name.missing"))
                 .withValidator(value -> !value.isBlank(), Texts.text("patient.family-name.missing"))
                 .bind("familyName");
         binder.forField(givenName).withNullRepresentation("").bind("givenName");

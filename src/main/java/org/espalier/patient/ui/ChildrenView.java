@@ -56,6 +56,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         said.addClassName("question");
         said.getElement().setAttribute("aria-live", "polite");
         empty.addClassName("empty");
+        empty.getElement().setAttribute("aria-live", "polite");
         var register = new Anchor(Urls.NEW_CHILD, Texts.text("patient.register"));
         register.addClassName("act");
         var head = new Div(new H1(Texts.text("patient.children")), register);
@@ -137,7 +138,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var children = patients.find(hospital.getValue().id(), typed, Texts.language());
         show(children, Texts.text("patient.find.nobody", hospital.getValue().name()));
         more.setVisible(false);
-        said.setText(Texts.text("patient.find.found", children.size()));
+        said.setText(children.isEmpty() ? "" : Texts.text("patient.find.found", children.size()));
     }
 
     private void show(List<Child> children, String nobody) {
@@ -146,7 +147,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         list.setVisible(!children.isEmpty());
         empty.setText(nobody);
         empty.setVisible(children.isEmpty());
-        said.setText(Texts.text("patient.list.shown", children.size()));
+        said.setText(children.isEmpty() ? "" : Texts.text("patient.list.shown", children.size()));
     }
 
     private void showMore() {

@@ -3,6 +3,7 @@ package org.espalier.patient.ui;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.AffectedSides;
@@ -80,9 +81,11 @@ final class DiagnosisForm extends FindingForm<Diagnosis> {
 
     private void bindFields() {
         binder().forField(kind)
-                .asRequired(Texts.text("patient.diagnosis.missing"))
+                .withValidator(Objects::nonNull, Texts.text("patient.diagnosis.missing"))
                 .bind("kind");
-        binder().forField(sides).asRequired(Texts.text("patient.sides.missing")).bind("sides");
+        binder().forField(sides)
+                .withValidator(Objects::nonNull, Texts.text("patient.sides.missing"))
+                .bind("sides");
         binder().forField(onset).bind("onset");
         binder().forField(onsetAge).withValidator(onsetAge.readable()).bind("onsetAge");
         binder().forField(note)

@@ -1,0 +1,177 @@
+package org.espalier;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.PlaywrightException;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.LoadState;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One real browser for all tests, and people who sit before it. What the server sends to a person is searched for
+ * canaries: names and numbers planted in other hospitals' records, which nobody before this screen may ever be sent.
+ */
+public final class Browser {
+
+    /** The screens every view must fit. */
+    public enum Screen {
+        DESKTOP(1366, 768),
+        PHONE(390, 844);
+
+        private final int width;
+        private final int height;
+
+        Screen(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    private static final Path PICTURES = Path.of("target", "pictures");
+    private static final List<String> ARGUMENTS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+    private static final double PATIENCE_MS = 30_000;
+
+    private Browser() {}
+
+    /** A person before a screen, in a session of their own. */
+    public static final class Person implements AutoCloseable {
+
+        private final BrowserContext context;
+        private final Page page;
+        private final String root;
+        private final Queue<String> leaks = new ConcurrentLinkedQueue<>();
+        private final List<String> canaries;
+
+        private Person(int port, Screen screen, List<String> canaries) {
+            root = "http://localhost:" + port + "/";
+            this.canaries = List.copyOf(canaries);
+            context = Chromium.RUNNING.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                    .setViewportSize(screen.width, screen.height)
+                    .setLocale("en-GB")
+                    .setHasTouch(screen == Screen.PHONE));
+            context.setDefaultTimeout(PATIENCE_MS);
+            context.onResponse(this::search);
+            page = context.newPage();
+            page.onWebSocket(socket -> socket.onFrameReceived(frame -> search(frame.text(), socket.url())));
+        }
+
+        public Page page() {
+            return page;
+        }
+
+        public Person open(String path) {
+            page.navigate(root + path);
+            return settle();
+        }
+
+        /** Waits until the server has answered everything and the screen shows it. */
+        public Person settle() {
+            page.waitForLoadState(LoadState.NETWORKIDLE);
+            page.waitForFunction("() => !window.Vaadin?.Flow?.clients"
+                    + " || Object.values(window.Vaadin.Flow.clients).every(c => !c.isActive || !c.isActive())");
+            return this;
+        }
+
+        public Person signIn(String login, String password) {
+            open("login");
+            page.locator("input[name=username]").fill(login);
+            page.locator("input[name=password]").fill(password);
+            page.locator("input[name=password]").press("Enter");
+            page.waitForURL(url -> !url.contains("login"));
+            return settle();
+        }
+
+        /** Fails on whatever the accessibility rules WCAG 2.2 A and AA find on the screen. */
+        public Person assertAccessible() {
+            var found = new AxeBuilder(page)
+                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                    .analyze();
+            assertThat(found.getViolations())
+                    .as(() -> found.getViolations().toString())
+                    .isEmpty();
+            return this;
+        }
+
+        /** Fails when the screen is wider than the glass. */
+        public Person assertFits() {
+            assertThat(page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
+                    .as("the page scrolls sideways")
+                    .isEqualTo(true);
+            return this;
+        }
+
+        /** Keeps a picture of the screen for a person to look at. */
+        public Person picture(String name) {
+            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")));
+            return this;
+        }
+
+        @Override
+        public void close() {
+            context.close();
+            assertThat(leaks).as("canaries of other hospitals in answers").isEmpty();
+        }
+
+        private void search(Response response) {
+            try {
+                search(response.ok() ? response.text() : "", response.url());
+            } catch (PlaywrightException left) {
+                // The page was left before the answer was looked at, and the browser has forgotten it.
+            }
+        }
+
+        private void search(@Nullable String sent, String from) {
+            canaries.stream()
+                    .filter(canary -> sent != null && sent.contains(canary))
+                    .forEach(canary -> leaks.add(canary + " in " + from));
+        }
+    }
+
+    /** A person who is sent nothing of the canaries. */
+    public static Person person(int port, Screen screen, String... canaries) {
+        return new Person(port, screen, List.of(canaries));
+    }
+
+    /** Started when the first person sits down; it ends with the tests. */
+    private static final class Chromium {
+
+        private static final com.microsoft.playwright.Browser RUNNING = Playwright.create()
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(executable())
+                        .setArgs(ARGUMENTS));
+    }
+
+    private static Path executable() {
+        return Stream.of(
+                        Optional.ofNullable(System.getenv("ESPALIER_CHROMIUM")).orElse(""),
+                        "/usr/bin/chromium",
+                        "/usr/bin/chromium-browser",
+                        "/usr/bin/google-chrome")
+                .filter(name -> !name.isEmpty())
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "No Chromium found. Install it, or name it in ESPALIER_CHROMIUM, to run the browser tests."));
+    }
+}
