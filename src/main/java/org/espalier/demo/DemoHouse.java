@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.espalier.access.FirstPassword;
 import org.espalier.access.Membership;
 import org.espalier.access.NetworkFounder;
+import org.espalier.access.PasswordProblem;
 import org.espalier.access.PasswordService;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
@@ -64,7 +65,10 @@ class DemoHouse {
         String own = state.get(password(OPERATOR), Passphrases::fresh);
         if (founder.found(OPERATOR_ID, OPERATOR, first)
                 || state.find(settled(OPERATOR)).isEmpty()) {
-            change(OPERATOR_ID, first, own);
+            // a start that was cut short here may have changed it already
+            change(OPERATOR_ID, first, own)
+                    .filter(problem -> problem != PasswordProblem.CURRENT_WRONG)
+                    .ifPresent(problem -> refuse(OPERATOR, problem));
             state.put(settled(OPERATOR), "yes");
         }
     }
@@ -103,9 +107,9 @@ class DemoHouse {
         Optional<StaffMember> known = staff.all().stream()
                 .filter(member -> member.login().equals(person.login()))
                 .findFirst();
-        StaffId id = known.map(StaffMember::id).orElse(null) instanceof StaffId kept && isSettled(person, state)
-                ? kept
-                : welcome(person, known, state);
+        StaffId id = known.filter(member -> isSettled(person, state))
+                .map(StaffMember::id)
+                .orElseGet(() -> welcome(person, known, state));
         List<Membership> held = known.map(StaffMember::memberships).orElse(List.of());
         for (DemoHospital hospital : person.hospitals()) {
             for (Role role : person.roles()) {
@@ -124,7 +128,7 @@ class DemoHouse {
         String own = state.get(password(person.login()), Passphrases::fresh);
         FirstPassword first = known.map(member -> staff.renewPassword(member.id()))
                 .orElseGet(() -> staff.add(person.login(), person.fullName()));
-        change(first.staff(), first.password(), own);
+        change(first.staff(), first.password(), own).ifPresent(problem -> refuse(person.login(), problem));
         state.put(settled(person.login()), "yes");
         return first.staff();
     }
@@ -137,8 +141,12 @@ class DemoHouse {
         }
     }
 
-    private void change(StaffId person, String first, String own) {
-        Callers.callAs(caller(person), () -> passwords.change(first, own));
+    private Optional<PasswordProblem> change(StaffId person, String first, String own) {
+        return Callers.callAs(caller(person), () -> passwords.change(first, own));
+    }
+
+    private static void refuse(String login, PasswordProblem problem) {
+        throw new IllegalStateException("the password of " + login + " was not taken: " + problem);
     }
 
     private static DemoTeam team(DemoHospital hospital, SiteId site, Map<DemoPerson, StaffId> people) {

@@ -2,7 +2,6 @@ package org.espalier.demo;
 
 import java.security.SecureRandom;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Passphrases that can be read from one screen and typed into another. */
 final class Passphrases {
@@ -21,8 +20,10 @@ final class Passphrases {
     private Passphrases() {}
 
     static String fresh() {
-        return IntStream.range(0, WORDS)
-                .mapToObj(word -> GARDEN[RANDOM.nextInt(GARDEN.length)])
+        return RANDOM.ints(0, GARDEN.length)
+                .distinct()
+                .limit(WORDS)
+                .mapToObj(word -> GARDEN[word])
                 .collect(Collectors.joining("-"));
     }
 }
