@@ -3,6 +3,7 @@ package org.espalier.science.alignment;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.PrintedTable;
 
@@ -20,8 +21,10 @@ import org.espalier.science.quantity.PrintedTable;
 public record NormalRange(
         Quantity quantity, double low, double high, Age from, Age before, Checking checking, String source) {
 
-    private static final List<NormalRange> ALL = PrintedTable.of(NormalRange.class, "normal-ranges.csv").rows().stream()
-            .map(NormalRange::of)
+    private static final List<NormalRange> ALL = Stream.concat(
+                    PrintedTable.of(NormalRange.class, "normal-ranges.csv").rows().stream()
+                            .map(NormalRange::of),
+                    NormForAge.bands())
             .toList();
 
     /** How far a printed number has been checked. */
