@@ -1,6 +1,6 @@
 /**
  * The numbers of the product, computed once and without framework, database or clock. The sub-packages are the module's
- * published parts; quantity stands below statistics, alignment and growth.
+ * published parts; quantity stands below statistics, these below alignment and growth, all below exposure.
  */
 @ApplicationModule(allowedDependencies = {})
 @NullMarked

@@ -16,7 +16,7 @@ import java.time.LocalDate;
 class ScienceArchitectureTests {
 
     @ArchTest
-    static final ArchRule quantityStandsBelowStatisticsAlignmentAndGrowth = layeredArchitecture()
+    static final ArchRule quantityStandsBelowStatisticsAlignmentGrowthAndExposure = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
             .layer("quantity")
             .definedBy("org.espalier.science.quantity..")
@@ -26,6 +26,8 @@ class ScienceArchitectureTests {
             .definedBy("org.espalier.science.alignment..")
             .layer("growth")
             .definedBy("org.espalier.science.growth..")
+            .layer("exposure")
+            .definedBy("org.espalier.science.exposure..")
             .whereLayer("quantity")
             .mayNotAccessAnyLayer()
             .whereLayer("statistics")
@@ -33,7 +35,9 @@ class ScienceArchitectureTests {
             .whereLayer("alignment")
             .mayOnlyAccessLayers("quantity", "statistics")
             .whereLayer("growth")
-            .mayOnlyAccessLayers("quantity", "statistics");
+            .mayOnlyAccessLayers("quantity", "statistics")
+            .whereLayer("exposure")
+            .mayOnlyAccessLayers("quantity", "statistics", "alignment", "growth");
 
     @ArchTest
     static final ArchRule usesTheJdkAndHipparchusOnly = classes()
