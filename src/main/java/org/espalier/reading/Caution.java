@@ -2,7 +2,6 @@ package org.espalier.reading;
 
 import java.util.List;
 import java.util.Optional;
-import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -74,12 +73,6 @@ public record Caution(Kind kind, @Nullable Side side, List<Object> values) {
 
     public Optional<Side> limb() {
         return Optional.ofNullable(side);
-    }
-
-    /** In words, with the limb it means. */
-    public String text() {
-        var words = CautionText.of(this);
-        return side == null ? words : Texts.text("reading.caution.limb", Texts.of(side), words);
     }
 
     public boolean isHarmful() {

@@ -63,12 +63,6 @@ public class DraftService {
         return answer(draft, draft.marks(), 0);
     }
 
-    /** The numbers of a draft as values, with what to warn of. */
-    public FilmMeasurement measurement(ReadingDraft draft) {
-        return FilmMeasurement.of(
-                draft.marks(), draft.settings(), film(draft.film()).calibration());
-    }
-
     /** Changes what the reader chose beside the landmarks; the landmarks stay as they are kept. Empty without a draft. */
     public Optional<ReadingDraft> choose(ReadingId id, ReadingSettings settings) {
         return drafts.byId(id).flatMap(draft -> drafts.saveSettings(draft, settings));

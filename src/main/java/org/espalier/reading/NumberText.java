@@ -42,12 +42,14 @@ public final class NumberText {
         return range.flatMap(normal -> jointAngle(quantity, value, normal)).orElseGet(() -> of(quantity, value));
     }
 
-    /** A normal range in words: {@code 85.0 to 90.0°}, {@code 1.0° valgus to 3.2° varus}. */
+    /** A normal range in words: {@code 85 to 90°}, {@code 1° valgus to 3.2° varus}, {@code 0 to 2° opens laterally}. */
     public static String of(NormalRange range) {
         var quantity = range.quantity();
-        return isJointAngle(quantity)
-                ? Texts.text("reading.range", signed(range.low()), signed(range.high()))
-                : Texts.text("reading.range.words", of(quantity, range.low()), of(quantity, range.high()));
+        if (isJointAngle(quantity)) {
+            return Texts.text("reading.range", shortest(range.low()), shortest(range.high()));
+        }
+        var low = range.low() < 0 ? shorter(quantity, range.low()) : shortest(range.low());
+        return Texts.text("reading.range.words", low, shorter(quantity, range.high()));
     }
 
     /** How far a second reading of the same film may differ: {@code ± 1.1°}; empty where that is not known. */
@@ -105,6 +107,17 @@ public final class NumberText {
 
     private static String size(double value) {
         return number(Math.abs(value));
+    }
+
+    /** As {@link #of(Quantity, double)}, without a decimal that is nought. */
+    private static String shorter(Quantity quantity, double value) {
+        return of(quantity, value).replace(size(value), shortest(Math.abs(value)));
+    }
+
+    private static String shortest(double value) {
+        return new DecimalFormat("0.#", DecimalFormatSymbols.getInstance(Texts.language()))
+                .format(value)
+                .replace('-', '\u2212');
     }
 
     private static String signed(double value) {

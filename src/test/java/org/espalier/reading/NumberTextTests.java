@@ -53,8 +53,10 @@ class NumberTextTests {
 
     @Test
     void writesRangesInWords() {
-        assertThat(range(Quantity.MLDFA)).contains("85.0 to 90.0°");
-        assertThat(range(Quantity.HKA)).contains("1.0° valgus to 3.2° varus");
+        assertThat(range(Quantity.MLDFA)).contains("85 to 90°");
+        assertThat(range(Quantity.HKA)).contains("1° valgus to 3.2° varus");
+        assertThat(range(Quantity.JLCA)).contains("0 to 2° opens laterally");
+        assertThat(range(Quantity.MAD)).contains("15 mm medial to 1 mm medial");
     }
 
     @ParameterizedTest

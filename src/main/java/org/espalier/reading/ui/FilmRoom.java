@@ -58,7 +58,7 @@ class FilmRoom extends Component {
 
     /** The reader asks to sign; everything placed is saved by then. */
     @DomEvent("sign-requested")
-    static class SignRequested extends ComponentEvent<FilmRoom> {
+    public static class SignRequested extends ComponentEvent<FilmRoom> {
 
         public SignRequested(FilmRoom source, boolean fromClient) {
             super(source, fromClient);

@@ -99,7 +99,7 @@ class ReadingPresenter {
 
     /** The draft as it would be signed now; empty when there is none any more. */
     Optional<SignSummary> summary(FilmId film) {
-        return drafts.find(film).map(draft -> SignSummary.of(draft, drafts.measurement(draft)));
+        return drafts.find(film).map(draft -> SignSummary.of(draft, drafts.answer(draft)));
     }
 
     SignOutcome sign(SignSummary seen, @Nullable String reason) {

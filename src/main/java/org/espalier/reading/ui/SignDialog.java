@@ -1,5 +1,6 @@
 package org.espalier.reading.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dialog.Dialog;
@@ -14,11 +15,10 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.function.Consumer;
 import org.espalier.kit.Texts;
-import org.espalier.reading.Caution;
-import org.espalier.reading.NumberText;
-import org.espalier.reading.ReadNumber;
+import org.espalier.reading.MeasureAnswer;
 import org.espalier.reading.ReadingId;
 import org.espalier.reading.SignOutcome;
+import org.espalier.science.quantity.Side;
 
 /** Shows exactly what will be signed, and signs it. */
 class SignDialog extends Dialog {
@@ -38,7 +38,7 @@ class SignDialog extends Dialog {
         this.signed = signed;
         setHeaderTitle(Texts.text(summary.isSuperseding() ? "reading.sign.title.superseding" : "reading.sign.title"));
         addClassName("sign-dialog");
-        add(refusal, numbers(), cautions());
+        add(refusal, numbers(), warnings());
         if (summary.isSuperseding()) {
             reason.setRequiredIndicatorVisible(true);
             reason.setMaxLength(LONGEST_REASON);
@@ -73,32 +73,49 @@ class SignDialog extends Dialog {
         sign.setEnabled(true);
     }
 
-    private NativeTable numbers() {
-        var table = new NativeTable();
+    /** May be longer than the screen: it takes the focus, so that keys can scroll it. */
+    private Div numbers() {
+        var table = new NativeTable(row(
+                new NativeTableHeaderCell(),
+                header(Texts.of(Side.RIGHT), "col", "limb-right"),
+                header(Texts.of(Side.LEFT), "col", "limb-left")));
+        summary.rows()
+                .forEach(row -> table.add(row(
+                        header(row.label(), "row", "quantity"),
+                        new NativeTableCell(row.right()),
+                        new NativeTableCell(row.left()))));
         table.addClassName("sign-numbers");
-        summary.numbers().forEach(number -> table.add(row(number)));
-        return table;
+        var numbers = new Div(table);
+        numbers.getElement().setAttribute("tabindex", "0");
+        numbers.getElement().setAttribute("role", "group");
+        numbers.getElement().setAttribute("aria-label", Texts.text("reading.sign.numbers"));
+        return numbers;
     }
 
-    private static NativeTableRow row(ReadNumber number) {
-        var name = new NativeTableHeaderCell(
-                Texts.text("reading.sign.quantity", NumberText.label(number.quantity()), Texts.of(number.side())));
-        name.getElement().setAttribute("scope", "row");
-        return new NativeTableRow(
-                name,
-                new NativeTableCell(
-                        NumberText.of(number.quantity(), number.value().orElseThrow())));
+    private static NativeTableRow row(Component... cells) {
+        var row = new NativeTableRow();
+        row.add(cells);
+        return row;
     }
 
-    private UnorderedList cautions() {
+    private static NativeTableHeaderCell header(String text, String scope, String className) {
+        var header = new NativeTableHeaderCell(text);
+        header.getElement().setAttribute("scope", scope);
+        header.addClassName(className);
+        return header;
+    }
+
+    private UnorderedList warnings() {
         var list = new UnorderedList();
-        summary.cautions().forEach(caution -> list.add(item(caution)));
+        summary.warnings().forEach(warning -> list.add(item(warning)));
         return list;
     }
 
-    private static ListItem item(Caution caution) {
-        var item = new ListItem(caution.text());
-        item.addClassName(caution.isHarmful() ? "harm" : "soon");
+    private static ListItem item(MeasureAnswer.Warning warning) {
+        var side = warning.side();
+        var item = new ListItem(
+                side == null ? warning.text() : Texts.text("reading.caution.limb", Texts.of(side), warning.text()));
+        item.addClassName(warning.severity());
         return item;
     }
 }
