@@ -28,6 +28,9 @@ record Lane(
             Quantity.FEMUR_LENGTH,
             Quantity.TIBIA_LENGTH,
             Quantity.LIMB_LENGTH,
+            Quantity.FEMUR_FILM_LENGTH,
+            Quantity.TIBIA_FILM_LENGTH,
+            Quantity.LIMB_FILM_LENGTH,
             Quantity.FEMUR_PHYSIS_WIDTH,
             Quantity.TIBIA_PHYSIS_WIDTH);
 
@@ -65,10 +68,42 @@ record Lane(
 
     private static String part(Quantity quantity) {
         return switch (quantity) {
-            case MLDFA, LPFA, ALDFA, FMDA, FEMUR_PHYSIS_ANGLE, FEMUR_LENGTH, FEMUR_PHYSIS_WIDTH -> "femur";
-            case MMPTA, LDTA, MDA, TIBIA_PHYSIS_ANGLE, TIBIA_LENGTH, TIBIA_PHYSIS_WIDTH -> "tibia";
-            case JLCA, KNEE_OFFSET -> "knee";
-            case HKA, BONY_HKA, ATFA, MAD, WBL, LIMB_LENGTH -> "limb";
+            case MLDFA,
+                    LPFA,
+                    ALDFA,
+                    AMA,
+                    FMDA,
+                    FEMUR_PHYSIS_ANGLE,
+                    FEMUR_LENGTH,
+                    FEMUR_FILM_LENGTH,
+                    FEMUR_PHYSIS_WIDTH,
+                    FEMUR_SCREW_ANGLE,
+                    FEMUR_METAPHYSIS_SCREW_EXPOSED,
+                    FEMUR_EPIPHYSIS_SCREW_EXPOSED,
+                    FEMUR_PLATE_LENGTH,
+                    PDFA,
+                    FEMUR_PROCURVATUM -> "femur";
+            case MMPTA,
+                    LDTA,
+                    MDA,
+                    MDA_CORTEX,
+                    EMA,
+                    MEDIAL_PLATEAU_SLOPE,
+                    LATERAL_PLATEAU_SLOPE,
+                    PLATEAU_DEPRESSION,
+                    TIBIA_PHYSIS_ANGLE,
+                    TIBIA_LENGTH,
+                    TIBIA_FILM_LENGTH,
+                    TIBIA_PHYSIS_WIDTH,
+                    TIBIA_SCREW_ANGLE,
+                    TIBIA_METAPHYSIS_SCREW_EXPOSED,
+                    TIBIA_EPIPHYSIS_SCREW_EXPOSED,
+                    TIBIA_PLATE_LENGTH,
+                    PPTA,
+                    ADTA,
+                    TIBIA_PROCURVATUM -> "tibia";
+            case JLCA, KNEE_OFFSET, PATELLA_POSITION, FIBULA_POSITION, KNEE_FLEXION -> "knee";
+            case HKA, BONY_HKA, ATFA, MAD, WBL, LIMB_LENGTH, LIMB_FILM_LENGTH -> "limb";
         };
     }
 

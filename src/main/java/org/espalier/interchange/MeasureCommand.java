@@ -114,7 +114,7 @@ public final class MeasureCommand {
     }
 
     private static void print(Limb limb, LimbNumbers numbers, CSVPrinter printer, PrintStream err) throws IOException {
-        for (Quantity quantity : Quantity.values()) {
+        for (Quantity quantity : Quantity.frontal()) {
             switch (numbers.outcome(quantity)) {
                 case Measured.Value(double value) ->
                     printer.printRecord(

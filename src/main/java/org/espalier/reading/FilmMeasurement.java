@@ -1,7 +1,6 @@
 package org.espalier.reading;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -99,7 +98,7 @@ public record FilmMeasurement(
 
     private static List<ReadNumber> numbers(
             Map<Side, LimbNumbers> measured, ReadingSettings settings, FilmScale scale) {
-        return Arrays.stream(Quantity.values())
+        return Quantity.frontal().stream()
                 .flatMap(quantity -> measured.entrySet().stream()
                         .map(limb -> ReadNumber.of(
                                 limb.getKey(), quantity, limb.getValue().outcome(quantity)))

@@ -17,7 +17,8 @@ public final class NumberText {
     /** The value with its direction: {@code 7.2° varus}, {@code 40.7 % from the medial edge}, {@code 312.4 mm}. */
     public static String of(Quantity quantity, double value) {
         return switch (quantity) {
-            case HKA, BONY_HKA, MDA, FMDA -> deviation(value, "reading.varus", "reading.valgus", "reading.straight");
+            case HKA, BONY_HKA, MDA, MDA_CORTEX, FMDA ->
+                deviation(value, "reading.varus", "reading.valgus", "reading.straight");
             case ATFA -> deviation(value, "reading.valgus", "reading.varus", "reading.straight");
             case JLCA -> deviation(value, "reading.opens-lateral", "reading.opens-medial", "reading.parallel");
             case MLDFA, LDTA, LPFA, ALDFA, FEMUR_PHYSIS_ANGLE -> jointAngle(value, "reading.lateral");
@@ -27,9 +28,11 @@ public final class NumberText {
                         "reading.text.length.directed",
                         size(value),
                         direction(value, "reading.lateral", "reading.medial", "reading.centred"));
-            case WBL -> Texts.text("reading.text.percent", signed(value));
-            case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH, FEMUR_PHYSIS_WIDTH, TIBIA_PHYSIS_WIDTH ->
-                Texts.text("reading.text.length", size(value));
+            case WBL, PATELLA_POSITION, FIBULA_POSITION -> Texts.text("reading.text.percent", signed(value));
+            default ->
+                quantity.unit() == Quantity.Unit.MILLIMETRES
+                        ? Texts.text("reading.text.length", size(value))
+                        : Texts.text("reading.text.angle.alone", signed(value));
         };
     }
 

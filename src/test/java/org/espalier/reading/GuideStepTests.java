@@ -3,7 +3,7 @@ package org.espalier.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.espalier.science.alignment.Landmark;
+import org.espalier.science.alignment.LandmarkGuide;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.Test;
 
@@ -12,7 +12,7 @@ class GuideStepTests {
     @Test
     void asksForWhatTheAxesNeedOfBothLimbsBeforeAnythingElse() {
         var guide = GuideStep.of(ReadingSettings.ofFilm());
-        assertThat(guide).hasSize(2 * Landmark.values().length);
+        assertThat(guide).hasSize(2 * LandmarkGuide.frontal().size());
         assertThat(guide.subList(0, 14)).noneMatch(GuideStep::optional);
         assertThat(guide.subList(14, guide.size())).allMatch(GuideStep::optional);
         assertThat(guide.getFirst().side()).isEqualTo(Side.RIGHT);

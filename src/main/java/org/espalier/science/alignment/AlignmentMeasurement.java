@@ -91,6 +91,7 @@ public final class AlignmentMeasurement {
             case LIMB_LENGTH -> LIMB_AXIS;
             case FEMUR_PHYSIS_WIDTH -> FEMORAL_PHYSIS;
             case TIBIA_PHYSIS_WIDTH -> TIBIAL_PHYSIS;
+            default -> FurtherMeasurement.landmarksOf(quantity);
         };
     }
 
@@ -147,6 +148,7 @@ public final class AlignmentMeasurement {
             case TIBIA_PHYSIS_WIDTH ->
                 new Measured.Value(
                         frame.line(TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL).length());
+            default -> new FurtherMeasurement(frame).outcome(quantity);
         };
     }
 

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A point a reader sets on a frontal film of one limb, from the hip down.
+ * A point a reader sets on a film of one limb, each family from the hip down.
  *
  * <p>Medial and lateral are the child's own; nothing is taken from where a point lies on the film.
  */
@@ -54,10 +54,101 @@ public enum Landmark {
     /** Medial end of the tibial plafond. */
     PLAFOND_MEDIAL,
     /** Lateral end of the tibial plafond. */
-    PLAFOND_LATERAL;
+    PLAFOND_LATERAL,
+    /** Medial end of the base of the proximal tibial ossification centre. */
+    EPIPHYSIS_BASE_MEDIAL(Family.FURTHER),
+    /** Lateral end of the base of the proximal tibial ossification centre. */
+    EPIPHYSIS_BASE_LATERAL(Family.FURTHER),
+    /** Inner end of the medial plateau, beside the spine. */
+    PLATEAU_MEDIAL_INNER(Family.FURTHER),
+    /** Inner end of the lateral plateau, beside the spine. */
+    PLATEAU_LATERAL_INNER(Family.FURTHER),
+    /** Lateral border of the tibial cortex, proximally. */
+    TIBIA_CORTEX_PROXIMAL(Family.FURTHER),
+    /** Lateral border of the tibial cortex, distally. */
+    TIBIA_CORTEX_DISTAL(Family.FURTHER),
+    /** Middle of the patella. */
+    PATELLA_CENTRE(Family.FURTHER),
+    /** Middle of the fibular head. */
+    FIBULA_HEAD(Family.FURTHER),
+    /** Head of the metaphyseal screw at the distal femoral physis. */
+    FEMUR_METAPHYSIS_SCREW_HEAD(Family.IMPLANT),
+    /** Entry into the bone of the metaphyseal screw at the distal femoral physis. */
+    FEMUR_METAPHYSIS_SCREW_ENTRY(Family.IMPLANT),
+    /** Tip of the metaphyseal screw at the distal femoral physis. */
+    FEMUR_METAPHYSIS_SCREW_TIP(Family.IMPLANT),
+    /** Head of the epiphyseal screw at the distal femoral physis. */
+    FEMUR_EPIPHYSIS_SCREW_HEAD(Family.IMPLANT),
+    /** Entry into the bone of the epiphyseal screw at the distal femoral physis. */
+    FEMUR_EPIPHYSIS_SCREW_ENTRY(Family.IMPLANT),
+    /** Tip of the epiphyseal screw at the distal femoral physis. */
+    FEMUR_EPIPHYSIS_SCREW_TIP(Family.IMPLANT),
+    /** Proximal end of the plate at the distal femoral physis. */
+    FEMUR_PLATE_PROXIMAL(Family.IMPLANT),
+    /** Distal end of the plate at the distal femoral physis. */
+    FEMUR_PLATE_DISTAL(Family.IMPLANT),
+    /** Head of the metaphyseal screw at the proximal tibial physis. */
+    TIBIA_METAPHYSIS_SCREW_HEAD(Family.IMPLANT),
+    /** Entry into the bone of the metaphyseal screw at the proximal tibial physis. */
+    TIBIA_METAPHYSIS_SCREW_ENTRY(Family.IMPLANT),
+    /** Tip of the metaphyseal screw at the proximal tibial physis. */
+    TIBIA_METAPHYSIS_SCREW_TIP(Family.IMPLANT),
+    /** Head of the epiphyseal screw at the proximal tibial physis. */
+    TIBIA_EPIPHYSIS_SCREW_HEAD(Family.IMPLANT),
+    /** Entry into the bone of the epiphyseal screw at the proximal tibial physis. */
+    TIBIA_EPIPHYSIS_SCREW_ENTRY(Family.IMPLANT),
+    /** Tip of the epiphyseal screw at the proximal tibial physis. */
+    TIBIA_EPIPHYSIS_SCREW_TIP(Family.IMPLANT),
+    /** Proximal end of the plate at the proximal tibial physis. */
+    TIBIA_PLATE_PROXIMAL(Family.IMPLANT),
+    /** Distal end of the plate at the proximal tibial physis. */
+    TIBIA_PLATE_DISTAL(Family.IMPLANT),
+    /** Middle of the femoral shaft at its bend, between the proximal and the distal point. */
+    FEMUR_SHAFT_BEND(Family.FROM_THE_SIDE),
+    /** Anterior end of the distal femoral physis. */
+    FEMUR_PHYSIS_ANTERIOR(Family.FROM_THE_SIDE),
+    /** Posterior end of the distal femoral physis. */
+    FEMUR_PHYSIS_POSTERIOR(Family.FROM_THE_SIDE),
+    /** Anterior end of the tibial plateau. */
+    PLATEAU_ANTERIOR(Family.FROM_THE_SIDE),
+    /** Posterior end of the tibial plateau. */
+    PLATEAU_POSTERIOR(Family.FROM_THE_SIDE),
+    /** Middle of the tibial shaft at its bend, between the proximal and the distal point. */
+    TIBIA_SHAFT_BEND(Family.FROM_THE_SIDE),
+    /** Anterior end of the tibial plafond. */
+    PLAFOND_ANTERIOR(Family.FROM_THE_SIDE),
+    /** Posterior end of the tibial plafond. */
+    PLAFOND_POSTERIOR(Family.FROM_THE_SIDE);
+
+    private final Family family;
+
+    /** What a landmark is set for. */
+    public enum Family {
+        /** The frontal axes, joint lines and metaphyses. */
+        FRONTAL,
+        /** More on a frontal film, when asked for. */
+        FURTHER,
+        /** An implant on a frontal film. */
+        IMPLANT,
+        /** A film from the side; it shares the shaft points with frontal films. */
+        FROM_THE_SIDE
+    }
+
+    Landmark() {
+        this(Family.FRONTAL);
+    }
+
+    Landmark(Family family) {
+        this.family = family;
+    }
 
     private static final Map<String, Landmark> BY_CODE =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Landmark::code, Function.identity()));
+
+    /** What it is set for. */
+    public Family family() {
+        return family;
+    }
 
     /** The name used in files and requests, as in {@code hip_centre}. */
     public String code() {

@@ -18,7 +18,8 @@ import org.espalier.science.quantity.PlanePoint;
  * signs of turns are then anatomical, whichever limb it is and however the film lies.
  *
  * <p>Lateral is the sum of the unit directions of all medial-to-lateral lines that are set, distal that of all
- * proximal-to-distal lines; so one line set the wrong way round is outvoted and shows as exchanged.
+ * proximal-to-distal lines; so one line set the wrong way round is outvoted and shows as exchanged. On a film from the side
+ * anterior stands in for lateral, so that the turn from anterior to distal is positive.
  */
 final class LimbFrame {
 
@@ -32,7 +33,10 @@ final class LimbFrame {
             new Line(PLATEAU_MEDIAL, PLATEAU_LATERAL),
             new Line(TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL),
             new Line(BEAK_MEDIAL, BEAK_LATERAL),
-            new Line(PLAFOND_MEDIAL, PLAFOND_LATERAL));
+            new Line(PLAFOND_MEDIAL, PLAFOND_LATERAL),
+            new Line(FEMUR_PHYSIS_POSTERIOR, FEMUR_PHYSIS_ANTERIOR),
+            new Line(PLATEAU_POSTERIOR, PLATEAU_ANTERIOR),
+            new Line(PLAFOND_POSTERIOR, PLAFOND_ANTERIOR));
 
     private final Map<Landmark, PlanePoint> points;
     private final boolean lateralKnown;

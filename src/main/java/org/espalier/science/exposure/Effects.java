@@ -86,7 +86,7 @@ public record Effects(
         if (film.capture().wavy()) {
             return new Effect.Withheld(Effect.Reason.MOVED);
         }
-        if (need.isFromTheSide() != (film.view() == View.LATERAL) && !need.isFromAnywhere()) {
+        if (need.isFromTheSide() != (film.view() == View.LATERAL)) {
             return new Effect.Withheld(Effect.Reason.WRONG_VIEW);
         }
         if (film.ossification() == FilmConditions.Ossification.UNOSSIFIED

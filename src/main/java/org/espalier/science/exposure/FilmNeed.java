@@ -20,29 +20,49 @@ enum FilmNeed {
     AXIS_PART,
     /** A length along the limb. */
     LENGTH,
-    /** A width or offset across the limb. */
-    WIDTH;
+    /** A width, an offset or a small distance. */
+    WIDTH,
+    /** An angle seen from the side. */
+    SIDE_VIEW;
 
     static FilmNeed of(Quantity quantity) {
         return switch (quantity) {
-            case MLDFA, MMPTA, ALDFA, BONY_HKA -> KNEE_SURFACE;
+            case MLDFA, MMPTA, ALDFA, BONY_HKA, MEDIAL_PLATEAU_SLOPE, LATERAL_PLATEAU_SLOPE, PLATEAU_DEPRESSION ->
+                KNEE_SURFACE;
             case LPFA -> TROCHANTER;
-            case LDTA, MDA, FMDA, FEMUR_PHYSIS_ANGLE, TIBIA_PHYSIS_ANGLE -> ONE_BONE;
+            case LDTA,
+                    MDA,
+                    MDA_CORTEX,
+                    EMA,
+                    AMA,
+                    FMDA,
+                    FEMUR_PHYSIS_ANGLE,
+                    TIBIA_PHYSIS_ANGLE,
+                    FEMUR_SCREW_ANGLE,
+                    TIBIA_SCREW_ANGLE -> ONE_BONE;
             case JLCA -> JOINT;
             case HKA, ATFA -> AXIS_ANGLE;
             case MAD -> AXIS_DISTANCE;
             case WBL -> AXIS_PART;
-            case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH -> LENGTH;
-            case KNEE_OFFSET, FEMUR_PHYSIS_WIDTH, TIBIA_PHYSIS_WIDTH -> WIDTH;
+            case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH, FEMUR_FILM_LENGTH, TIBIA_FILM_LENGTH, LIMB_FILM_LENGTH ->
+                LENGTH;
+            case KNEE_OFFSET,
+                    FEMUR_PHYSIS_WIDTH,
+                    TIBIA_PHYSIS_WIDTH,
+                    PATELLA_POSITION,
+                    FIBULA_POSITION,
+                    FEMUR_METAPHYSIS_SCREW_EXPOSED,
+                    FEMUR_EPIPHYSIS_SCREW_EXPOSED,
+                    TIBIA_METAPHYSIS_SCREW_EXPOSED,
+                    TIBIA_EPIPHYSIS_SCREW_EXPOSED,
+                    FEMUR_PLATE_LENGTH,
+                    TIBIA_PLATE_LENGTH -> WIDTH;
+            case PDFA, PPTA, ADTA, FEMUR_PROCURVATUM, TIBIA_PROCURVATUM, KNEE_FLEXION -> SIDE_VIEW;
         };
     }
 
     boolean isFromTheSide() {
-        return false;
-    }
-
-    boolean isFromAnywhere() {
-        return false;
+        return this == SIDE_VIEW;
     }
 
     boolean isOfOssified() {
@@ -59,7 +79,7 @@ enum FilmNeed {
 
     boolean isAngle() {
         return switch (this) {
-            case KNEE_SURFACE, TROCHANTER, ONE_BONE, JOINT, AXIS_ANGLE -> true;
+            case KNEE_SURFACE, TROCHANTER, ONE_BONE, JOINT, AXIS_ANGLE, SIDE_VIEW -> true;
             case AXIS_DISTANCE, AXIS_PART, LENGTH, WIDTH -> false;
         };
     }
@@ -69,6 +89,6 @@ enum FilmNeed {
     }
 
     boolean isTurnedAway() {
-        return this != LENGTH;
+        return this != LENGTH && this != SIDE_VIEW;
     }
 }

@@ -134,4 +134,13 @@ class FilmErrorTests {
         assertThat(TibialShare.percent(new Angle(90), new Angle(90), TibialShare.Zero.RIGHT_ANGLES))
                 .isEmpty();
     }
+
+    /** 18 degrees: 2.11 by the regression of doi 10.1016/S0968-0160(02)00049-2, where the group measured 2.5. */
+    @Test
+    void knowsHowFarStandingMenReadMoreValgusWithFlexedKnees() {
+        assertThat(FlexedLimb.observedValgusShift(new Angle(18)).orElseThrow().degrees())
+                .isCloseTo(2.11, within(0.0051));
+        assertThat(FlexedLimb.observedValgusShift(new Angle(14.9))).isEmpty();
+        assertThat(FlexedLimb.observedValgusShift(new Angle(25.1))).isEmpty();
+    }
 }

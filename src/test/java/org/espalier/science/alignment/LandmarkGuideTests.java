@@ -2,6 +2,7 @@ package org.espalier.science.alignment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.PixelPoint;
@@ -14,11 +15,20 @@ class LandmarkGuideTests {
     void hasOneStepForEveryLandmarkFromTheHipDown() {
         assertThat(LandmarkGuide.frontal())
                 .extracting(LandmarkGuide.Step::landmark)
-                .containsExactly(Landmark.values());
+                .containsExactlyElementsOf(Arrays.stream(Landmark.values())
+                        .filter(landmark -> landmark.family() == Landmark.Family.FRONTAL)
+                        .toList());
         List<LandmarkGuide.Region> regions =
                 LandmarkGuide.frontal().stream().map(LandmarkGuide.Step::region).toList();
         assertThat(regions).isSorted();
         assertThat(regions).contains(LandmarkGuide.Region.values());
+    }
+
+    @Test
+    void asksForEveryLandmarkInTheListOfItsFamily() {
+        assertThat(Arrays.stream(Landmark.Family.values()).flatMap(family -> LandmarkGuide.steps(family).stream()))
+                .extracting(LandmarkGuide.Step::landmark)
+                .containsExactlyInAnyOrder(Landmark.values());
     }
 
     @Test

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.exposure.FilmConditions.Ball;
 import org.espalier.science.exposure.FilmConditions.Capture;
@@ -33,6 +35,10 @@ class ReadingAFilmTests {
     private static final FilmConditions GOOD = FilmConditions.good();
     private static final Set<Quantity> LENGTHS =
             EnumSet.of(Quantity.FEMUR_LENGTH, Quantity.TIBIA_LENGTH, Quantity.LIMB_LENGTH);
+
+    private static final Quantity[] FROM_THE_FRONT = Arrays.stream(Quantity.values())
+            .filter(quantity -> quantity.family() != Landmark.Family.FROM_THE_SIDE)
+            .toArray(Quantity[]::new);
 
     private static Effects of(FilmConditions film) {
         return Effects.of(film, FEMUR, TIBIA);
@@ -64,7 +70,7 @@ class ReadingAFilmTests {
     @Test
     void aGoodFilmShowsEverythingAndWarnsOfNothing() {
         Effects effects = of(GOOD);
-        assertShown(effects, Quantity.values());
+        assertShown(effects, FROM_THE_FRONT);
         assertThat(effects.warnings()).isEmpty();
         assertThat(effects.comparesSides()).isTrue();
         assertThat(effects.joinsStanding()).isTrue();
@@ -126,7 +132,7 @@ class ReadingAFilmTests {
         Effects effects = of(GOOD.withLimbs(Set.of(Side.LEFT)));
         assertThat(effects.comparesSides()).isFalse();
         assertThat(effects.warnsOf(Warning.Kind.SINGLE_LIMB)).isTrue();
-        assertShown(effects, Quantity.values());
+        assertShown(effects, FROM_THE_FRONT);
     }
 
     @Test
@@ -211,6 +217,8 @@ class ReadingAFilmTests {
     void aFilmFromTheSideTellsNoFrontalNumber() {
         assertWithheld(
                 of(GOOD.withView(View.LATERAL)), Effect.Reason.WRONG_VIEW, EnumSet.of(Quantity.HKA, Quantity.MLDFA));
+        assertShown(of(GOOD.withView(View.LATERAL)), Quantity.PDFA, Quantity.KNEE_FLEXION);
+        assertWithheld(of(GOOD), Effect.Reason.WRONG_VIEW, EnumSet.of(Quantity.PDFA));
         assertThat(of(GOOD.withView(View.PA)).warnsOf(Warning.Kind.FROM_BEHIND)).isTrue();
     }
 
