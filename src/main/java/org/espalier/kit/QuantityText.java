@@ -65,6 +65,11 @@ public final class QuantityText {
         return Texts.text("kit.quantity.kilograms", number(weight.kilograms(), "0.0"));
     }
 
+    /** A body mass index: {@code 17.2 kg/m²}. */
+    public static String ofIndex(double kilogramsPerSquareMetre) {
+        return Texts.text("kit.quantity.index", number(kilogramsPerSquareMetre, "0.0"));
+    }
+
     private static String direction(String size, double value, String above, String below, String none) {
         boolean shownAsZero = size.chars().allMatch(c -> c == '0' || c == '.');
         if (shownAsZero) {

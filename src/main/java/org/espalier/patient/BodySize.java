@@ -1,6 +1,8 @@
 package org.espalier.patient;
 
 import java.time.LocalDate;
+import java.util.Optional;
+import org.espalier.science.growth.BodyMassIndex;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Weight;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +20,8 @@ public record BodySize(
     private static final Length TALLEST = Length.ofCentimetres(230);
     private static final double LIGHTEST_KG = 1;
     private static final double HEAVIEST_KG = 300;
+    private static final double LEAST_INDEX = 5;
+    private static final double GREATEST_INDEX = 100;
 
     public BodySize {
         if (height == null && weight == null) {
@@ -29,5 +33,20 @@ public record BodySize(
         if (weight != null && (weight.kilograms() < LIGHTEST_KG || weight.kilograms() > HEAVIEST_KG)) {
             throw new IllegalArgumentException("A weight lies between 1 and 300 kg, not at " + weight);
         }
+        if (height != null && weight != null && !isPlausible(height, weight)) {
+            throw new IllegalArgumentException(weight + " and " + height + " do not belong to one child");
+        }
+    }
+
+    /** Whether a child can have both: a body mass index between 5 and 100 kg/m². */
+    public static boolean isPlausible(Length height, Weight weight) {
+        double metres = height.toMetres();
+        double index = weight.kilograms() / (metres * metres);
+        return index >= LEAST_INDEX && index <= GREATEST_INDEX;
+    }
+
+    /** The body mass index; empty unless both were measured. */
+    public Optional<BodyMassIndex> index() {
+        return height == null || weight == null ? Optional.empty() : Optional.of(BodyMassIndex.of(weight, height));
     }
 }

@@ -1,4 +1,11 @@
 package org.espalier.patient;
 
-/** All that was measured and found on a child. */
-public record Examination(History<BodySize> sizes, History<BoneAge> boneAges, History<Diagnosis> diagnoses) {}
+import java.util.Optional;
+
+/**
+ * All that was measured and found on a child.
+ *
+ * @param child empty when there is none that the reader may see
+ */
+public record Examination(
+        Optional<Child> child, History<BodySize> sizes, History<BoneAge> boneAges, History<Diagnosis> diagnoses) {}

@@ -75,8 +75,9 @@ public class ExaminationService {
 
     /** All that was measured and found on the child. */
     public Examination of(ChildId child) {
-        children.find(child).ifPresent(found -> log.opened(found.ref(), "examination"));
-        return new Examination(sizes.all(child), boneAges.all(child), diagnoses.all(child));
+        var found = children.find(child);
+        found.ifPresent(one -> log.opened(one.ref(), "examination"));
+        return new Examination(found, sizes.all(child), boneAges.all(child), diagnoses.all(child));
     }
 
     private boolean add(ChildId child, FactId id, Finding finding, @Nullable FactId earlier, @Nullable String reason) {

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -48,6 +49,10 @@ class JdbcChildRepository {
     private static final String ONE = COLUMNS + """
             from child c left join child_identity i on i.child_id = c.id
             where c.id = :child
+            """;
+    private static final String SOME = COLUMNS + """
+            from child c left join child_identity i on i.child_id = c.id
+            where c.site_id = :site and c.id = any(cast(:children as uuid[]))
             """;
     private static final String WITH_NUMBER = COLUMNS + """
             from child_identity i join child c on c.id = i.child_id
@@ -127,6 +132,14 @@ class JdbcChildRepository {
                 .param("child", child.value())
                 .query(JdbcChildRepository::toChild)
                 .optional();
+    }
+
+    List<Child> all(SiteId site, Collection<ChildId> children) {
+        return jdbc.sql(SOME)
+                .param("site", site.value())
+                .param("children", children.stream().map(ChildId::value).toArray(UUID[]::new))
+                .query(JdbcChildRepository::toChild)
+                .list();
     }
 
     Optional<Child> withNumber(SiteId site, String localNumber) {

@@ -2,6 +2,7 @@ package org.espalier.patient;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -103,6 +104,15 @@ public class PatientService {
                 .map(Child::who)
                 .filter(who -> !bornFrom(who).isAfter(day))
                 .map(who -> who.ageOn(day));
+    }
+
+    /**
+     * Those of the given children that are at the hospital, in no order.
+     *
+     * @param list where they are shown, in a word that names nobody
+     */
+    public List<Child> all(SiteId site, Collection<ChildId> ids, String list) {
+        return look(children.all(site, ids), list);
     }
 
     /** The children of a hospital, a page from the given place on. */

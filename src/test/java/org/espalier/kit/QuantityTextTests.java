@@ -43,5 +43,6 @@ class QuantityTextTests {
         assertThat(QuantityText.of(new Length(342.4))).isEqualTo("342 mm");
         assertThat(QuantityText.ofHeight(Length.ofCentimetres(112.5))).isEqualTo("112.5 cm");
         assertThat(QuantityText.of(Weight.ofKilograms(19.4))).isEqualTo("19.4 kg");
+        assertThat(QuantityText.ofIndex(17.249)).isEqualTo("17.2 kg/m²");
     }
 }

@@ -44,8 +44,13 @@ final class BodySizeForm extends FindingForm<BodySize> {
 
     @Override
     Optional<String> problem() {
-        boolean nothing = height.getValue().isBlank() && weight.getValue().isBlank();
-        return nothing ? Optional.of(Texts.text("patient.size.missing")) : Optional.empty();
+        var tall = toHeight(height.getValue()).getOrThrow(IllegalStateException::new);
+        var heavy = toWeight(weight.getValue()).getOrThrow(IllegalStateException::new);
+        if (tall == null && heavy == null) {
+            return Optional.of(Texts.text("patient.size.missing"));
+        }
+        boolean plausible = tall == null || heavy == null || BodySize.isPlausible(tall, heavy);
+        return plausible ? Optional.empty() : Optional.of(Texts.text("patient.size.implausible"));
     }
 
     private static Result<@Nullable Length> toHeight(String typed) {

@@ -23,12 +23,17 @@ final class ChildParameter {
         }
     }
 
-    /** Opens the record of the child that the address names, or shows that nothing is there. */
-    static Optional<Child> open(BeforeEnterEvent event, PatientService patients, String part) {
-        var child = event.getRouteParameters()
+    /** The child that the address names, whether it is there or not. */
+    static Optional<ChildId> id(BeforeEnterEvent event) {
+        return event.getRouteParameters()
                 .get(NAME)
                 .flatMap(ChildParameter::parse)
-                .flatMap(id -> patients.open(new ChildId(id), part));
+                .map(ChildId::new);
+    }
+
+    /** Opens the record of the child that the address names, or shows that nothing is there. */
+    static Optional<Child> open(BeforeEnterEvent event, PatientService patients, String part) {
+        var child = id(event).flatMap(id -> patients.open(id, part));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
         }

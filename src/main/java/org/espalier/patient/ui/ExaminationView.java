@@ -5,6 +5,7 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -27,24 +28,21 @@ import org.espalier.patient.Fact;
 import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
 import org.espalier.patient.History;
-import org.espalier.patient.PatientService;
 import org.espalier.platform.Drafts;
 import org.espalier.platform.Ids;
+import org.espalier.science.growth.BmiReference;
 
 /** What was measured and found on a child, and the forms to add to it. */
 @Route("child/:child/examination")
 @StyleSheet("themes/patient.css")
 class ExaminationView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
-    private final PatientService patients;
     private final ExaminationService examinations;
     private final SiteService sites;
     private final Drafts drafts;
     private final Ids ids;
 
-    ExaminationView(
-            PatientService patients, ExaminationService examinations, SiteService sites, Drafts drafts, Ids ids) {
-        this.patients = patients;
+    ExaminationView(ExaminationService examinations, SiteService sites, Drafts drafts, Ids ids) {
         this.examinations = examinations;
         this.sites = sites;
         this.drafts = drafts;
@@ -54,8 +52,14 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        ChildParameter.open(event, patients, "examination").ifPresent(child -> child.data()
-                .ifPresentOrElse(data -> show(child, data), () -> event.rerouteToError(NotFoundException.class)));
+        var found = ChildParameter.id(event).map(examinations::of);
+        var child = found.flatMap(Examination::child);
+        var data = child.flatMap(Child::data);
+        if (data.isEmpty()) {
+            event.rerouteToError(NotFoundException.class);
+            return;
+        }
+        show(child.get(), data.get(), found.get());
     }
 
     @Override
@@ -63,12 +67,12 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
         return Texts.text("patient.examination.title");
     }
 
-    private void show(Child child, ChildData data) {
+    private void show(Child child, ChildData data, Examination found) {
         var today = sites.today(child.site());
         getContent()
                 .add(
                         new ChildHeader(child.id().value(), child.who(), today, ChildHeader.Page.EXAMINATION),
-                        new Record(child, data, today));
+                        new Record(child, data, found, today));
     }
 
     /** One child's record on the screen. */
@@ -79,7 +83,7 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
         private final Part<BodySize> sizes;
         private final Part<BoneAge> boneAges;
 
-        Record(Child child, ChildData data, LocalDate today) {
+        Record(Child child, ChildData data, Examination found, LocalDate today) {
             this.child = child;
             var birth = data.birthDate();
             diagnoses = new Part<>(
@@ -94,11 +98,12 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
                     "patient.bone-ages",
                     FindingColumns.boneAge(data),
                     new BoneAgeForm(birth, today, ids, draft("bone-age")));
+            sizes.addNote(Texts.text("patient.bmi.source", BmiReference.SOURCE));
             var parts = new Div(diagnoses, sizes, boneAges);
             parts.addClassName("parts");
             getContent().addClassName("screen");
             getContent().add(new H1(Texts.text("patient.examination")), parts);
-            refresh();
+            show(found);
         }
 
         private FormDraft<TypedFinding> draft(String kind) {
@@ -106,7 +111,10 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
         }
 
         private void refresh() {
-            Examination found = examinations.of(child.id());
+            show(examinations.of(child.id()));
+        }
+
+        private void show(Examination found) {
             diagnoses.show(found.diagnoses(), "patient.diagnoses.empty");
             sizes.show(found.sizes(), "patient.sizes.empty");
             boneAges.show(found.boneAges(), "patient.bone-ages.empty");
@@ -124,6 +132,12 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
                 form.onSave(this::save);
                 getContent().addClassName("sheet");
                 getContent().add(new H2(Texts.text(title)), table, form);
+            }
+
+            void addNote(String text) {
+                var note = new Paragraph(text);
+                note.addClassName("small");
+                getContent().add(note);
             }
 
             void show(History<F> history, String nothing) {

@@ -10,6 +10,9 @@ import org.espalier.patient.BoneAge;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.Diagnosis;
 import org.espalier.patient.ui.FactTable.Column;
+import org.espalier.science.growth.BmiReference;
+import org.espalier.science.growth.BodyMassIndex;
+import org.espalier.science.growth.Standing;
 import org.espalier.science.quantity.Age;
 
 /** What the tables of findings show. */
@@ -32,7 +35,8 @@ final class FindingColumns {
                         size -> orNotKnown(Optional.ofNullable(size.height()).map(QuantityText::ofHeight))),
                 new Column<>(
                         "patient.weight",
-                        size -> orNotKnown(Optional.ofNullable(size.weight()).map(QuantityText::of))));
+                        size -> orNotKnown(Optional.ofNullable(size.weight()).map(QuantityText::of))),
+                new Column<>("patient.bmi", size -> orNotKnown(size.index().map(index -> bmi(child, size, index)))));
     }
 
     static List<Column<BoneAge>> boneAge(ChildData child) {
@@ -40,6 +44,22 @@ final class FindingColumns {
                 new Column<>("patient.age", boneAge -> DateText.of(Age.between(child.birthDate(), boneAge.on()))),
                 new Column<>("patient.bone-age", boneAge -> DateText.of(boneAge.age())),
                 new Column<>("patient.method", boneAge -> Texts.of(boneAge.method())));
+    }
+
+    /** The index with its centile, where the reference has one for sex and age. */
+    private static String bmi(ChildData child, BodySize size, BodyMassIndex index) {
+        var value = QuantityText.ofIndex(index.kilogramsPerSquareMetre());
+        return Optional.ofNullable(child.sex())
+                .flatMap(sex -> BmiReference.standing(sex, Age.between(child.birthDate(), size.on()), index))
+                .map(standing -> Texts.text("patient.bmi.centile", value, centile(standing)))
+                .orElse(value);
+    }
+
+    private static String centile(Standing standing) {
+        if (standing.isBeyondPrintedCentiles()) {
+            return Texts.text(standing.zScore() > 0 ? "patient.bmi.above" : "patient.bmi.below");
+        }
+        return Texts.text("patient.bmi.at", Math.round(standing.centile()));
     }
 
     private static String kind(Diagnosis diagnosis) {

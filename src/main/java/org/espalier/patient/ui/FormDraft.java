@@ -4,12 +4,17 @@ import java.util.Optional;
 import java.util.UUID;
 import org.espalier.platform.Draft;
 import org.espalier.platform.Drafts;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What is being typed into one form, kept at every change so that nothing typed is lost. */
 final class FormDraft<T> {
 
-    private static final JsonMapper JSON = new JsonMapper();
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .disable(
+                    DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
+                    DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
 
     private final Drafts drafts;
     private final String kind;

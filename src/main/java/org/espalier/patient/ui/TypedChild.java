@@ -1,5 +1,6 @@
 package org.espalier.patient.ui;
 
+import java.util.Objects;
 import java.util.UUID;
 import org.espalier.patient.ChildData;
 import org.jspecify.annotations.Nullable;
@@ -19,4 +20,13 @@ record TypedChild(
         @Nullable String sex,
         String localNumber,
         long version,
-        @Nullable ChildData base) {}
+        @Nullable ChildData base) {
+
+    /** A draft of an earlier version of the form may lack a field: it reads as left empty. */
+    TypedChild {
+        familyName = Objects.requireNonNullElse(familyName, "");
+        givenName = Objects.requireNonNullElse(givenName, "");
+        birthDate = Objects.requireNonNullElse(birthDate, "");
+        localNumber = Objects.requireNonNullElse(localNumber, "");
+    }
+}

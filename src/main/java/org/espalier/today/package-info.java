@@ -1,0 +1,9 @@
+/**
+ * What must I do now? One read of what waits at each hospital the reader treats children at. Nobody depends on it.
+ */
+@ApplicationModule(allowedDependencies = {"access", "film", "kit", "patient", "platform", "science::quantity"})
+@NullMarked
+package org.espalier.today;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

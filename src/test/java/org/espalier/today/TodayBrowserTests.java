@@ -1,0 +1,102 @@
+package org.espalier.today;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.espalier.Browser;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Drafts;
+import org.espalier.platform.Ids;
+import org.espalier.science.quantity.Sex;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class TodayBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    PatientService patients;
+
+    @Autowired
+    Drafts drafts;
+
+    @Autowired
+    Ids ids;
+
+    SiteId site;
+    UUID surgeon;
+
+    @BeforeEach
+    void aHospital() {
+        site = new SiteId(network.site());
+        surgeon = network.staff(site.value(), "SURGEON");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void opensFirstAndLeadsToWhatWaits(Screen screen) {
+        try (var person = Browser.person(port, screen)) {
+            var page = person.page();
+            person.signIn(network.login(surgeon), network.password(surgeon));
+            assertThat(page.getByText("Nothing waits for you here")).isVisible();
+            person.picture("today-empty-" + screen).assertAccessible().assertFits();
+
+            var child = child("Featherstonehaugh-Quillingworth", "Maximiliane Theodora");
+            film(child, "READY", LocalDate.of(2026, 9, 1));
+            film(child("Moss", "Ida"), "READY", LocalDate.of(2025, 11, 3));
+            film(null, "RECEIVED", null);
+            film(null, "KEPT_ASIDE", null);
+            network.as(surgeon, () -> drafts.start("child-edit", child.value(), "{\"givenName\": \"Begun\"}"));
+            person.open("");
+            assertThat(page.getByText("Films to read (2)")).isVisible();
+            assertThat(page.getByText("Films in the tray (2)")).isVisible();
+            assertThat(page.getByText("What you began (1)")).isVisible();
+            person.picture("today-" + screen).assertAccessible().assertFits();
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("who the child is"))
+                    .click();
+            assertThat(page.getByLabel("Given name")).hasValue("Begun");
+        }
+    }
+
+    @Test
+    void hasAPlainWordForThoseWhoTreatNobody() {
+        var storekeeper = network.staff(site.value(), "STOREKEEPER");
+        try (var person = Browser.person(port, Screen.DESKTOP)) {
+            person.signIn(network.login(storekeeper), network.password(storekeeper));
+            assertThat(person.page().getByText("This page lists films and children for those who treat them"))
+                    .isVisible();
+            person.assertAccessible();
+        }
+    }
+
+    private ChildId child(String family, String given) {
+        var id = new ChildId(ids.next());
+        var data = new ChildData(family, given, LocalDate.of(2019, 7, 14), Sex.FEMALE, null);
+        network.as(surgeon, () -> patients.register(site, id, data));
+        return id;
+    }
+
+    private void film(@Nullable ChildId child, String state, @Nullable LocalDate takenOn) {
+        TodayFilms.add(network, ids, site, child, state, takenOn);
+    }
+}
