@@ -72,7 +72,7 @@ class AlignmentIdentityTests {
     void numbersDoNotDependOnHowTheFilmLies(@ForAll("limbs") LimbLandmarks limb, @ForAll("degrees") double tilt) {
         LimbNumbers upright = measure(limb);
         LimbNumbers turned = measure(Limbs.moved(Limbs.moved(limb, Limbs.tilted(tilt)), Limbs.mirrored()));
-        for (Quantity quantity : Quantity.values()) {
+        for (Quantity quantity : Quantity.frontal()) {
             assertThat(value(turned, quantity)).as(quantity.code()).isCloseTo(value(upright, quantity), within(EXACT));
         }
     }
