@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.espalier.kit.CourseModel;
+import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.reading.NumberText;
 import org.espalier.science.alignment.Quantity;
@@ -35,6 +36,14 @@ final class CourseChartModel {
 
     static CourseModel of(Course course) {
         return new CourseChartModel(course).model();
+    }
+
+    /** Where the normal ranges drawn were published, by quantity. */
+    static List<String> sources(Course course) {
+        var chart = new CourseChartModel(course);
+        return Lane.inOrder(chart.points.quantities()).stream()
+                .flatMap(chart::source)
+                .toList();
     }
 
     private CourseModel model() {
@@ -74,7 +83,14 @@ final class CourseChartModel {
                 lane.up(),
                 lane.down(),
                 band.stretches(),
-                band.label().orElse(null));
+                band.source().isPresent() ? Texts.text("course.band") : null);
+    }
+
+    private Stream<String> source(Quantity quantity) {
+        return NeutralBand.of(quantity, course.birth(), from, to)
+                .source()
+                .map(source -> Texts.text("course.source", NumberText.label(quantity), source))
+                .stream();
     }
 
     private Stream<CourseModel.Track> tracks(Quantity quantity) {

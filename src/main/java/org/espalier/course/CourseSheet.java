@@ -14,9 +14,10 @@ import org.espalier.science.quantity.Side;
  * A course ready to be shown: what the chart draws, and the same facts as a list, the newest film first, every text
  * included.
  *
+ * @param sources where the normal ranges drawn were published, by quantity
  * @param radiation how many films were taken so far
  */
-public record CourseSheet(CourseModel chart, List<FilmEntry> films, String radiation) {
+public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String> sources, String radiation) {
 
     /**
      * One film of the list.
@@ -59,7 +60,11 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, String radia
                         (Course.FilmOfCourse film) -> film.day().orElse(LocalDate.MAX), Comparator.reverseOrder()))
                 .map(film -> entry(film, points, words))
                 .toList();
-        return new CourseSheet(CourseChartModel.of(course), films, Texts.text("course.radiation", films.size()));
+        return new CourseSheet(
+                CourseChartModel.of(course),
+                films,
+                CourseChartModel.sources(course),
+                Texts.text("course.radiation", films.size()));
     }
 
     /** Whether nothing was read yet. */

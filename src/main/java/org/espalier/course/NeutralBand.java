@@ -15,8 +15,9 @@ import org.espalier.science.quantity.Age;
  * is no band.
  *
  * @param stretches the edges of the band over each stretch of age, in order
+ * @param source where they were published; empty where there is no band
  */
-record NeutralBand(List<List<CourseModel.Normal>> stretches, Optional<String> label) {
+record NeutralBand(List<List<CourseModel.Normal>> stretches, Optional<String> source) {
 
     static NeutralBand of(Quantity quantity, LocalDate birth, LocalDate from, LocalDate to) {
         var stretches = NormalRange.all().stream()
@@ -27,13 +28,11 @@ record NeutralBand(List<List<CourseModel.Normal>> stretches, Optional<String> la
                 .toList();
         return new NeutralBand(
                 stretches.stream().map(Stretch::days).toList(),
-                stretches.isEmpty() ? Optional.empty() : Optional.of(label(stretches)));
+                stretches.isEmpty() ? Optional.empty() : Optional.of(sources(stretches)));
     }
 
-    private static String label(List<Stretch> stretches) {
-        return Texts.text(
-                "course.band",
-                stretches.stream().map(NeutralBand::source).distinct().collect(Collectors.joining("; ")));
+    private static String sources(List<Stretch> stretches) {
+        return stretches.stream().map(NeutralBand::source).distinct().collect(Collectors.joining("; "));
     }
 
     private static String source(Stretch stretch) {

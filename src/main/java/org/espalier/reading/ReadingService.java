@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.access.CurrentStaff;
+import org.espalier.access.SignAgain;
 import org.espalier.access.SiteId;
 import org.espalier.film.Film;
 import org.espalier.film.FilmId;
@@ -27,6 +28,7 @@ public class ReadingService {
     private final FilmService films;
     private final FilmAges ages;
     private final CurrentStaff staff;
+    private final SignAgain signAgain;
     private final ApplicationEventPublisher events;
     private final Clock clock;
 
@@ -36,6 +38,7 @@ public class ReadingService {
             FilmService films,
             FilmAges ages,
             CurrentStaff staff,
+            SignAgain signAgain,
             ApplicationEventPublisher events,
             Clock clock) {
         this.readings = readings;
@@ -43,6 +46,7 @@ public class ReadingService {
         this.films = films;
         this.ages = ages;
         this.staff = staff;
+        this.signAgain = signAgain;
         this.events = events;
         this.clock = clock;
     }
@@ -115,6 +119,7 @@ public class ReadingService {
 
     private SignOutcome keep(Signing signing) {
         var reading = signing.reading(staff.id(), staff.name(), clock.instant().truncatedTo(ChronoUnit.MICROS));
+        signAgain.prove();
         if (readings.add(reading, signing.draft().marks())) {
             drafts.discard(signing.draft());
             events.publishEvent(new ReadingSigned(

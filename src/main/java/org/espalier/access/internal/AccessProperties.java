@@ -33,10 +33,12 @@ record AccessProperties(
     /**
      * @param idle time without a deed of the person after which the session ends
      * @param whole time after which it ends however busy it is
+     * @param proof time after which a person proves again who they are before signing
      */
     record Session(
             @DefaultValue("30m") Duration idle,
-            @DefaultValue("12h") Duration whole) {}
+            @DefaultValue("12h") Duration whole,
+            @DefaultValue("10m") Duration proof) {}
 
     /**
      * @param login empty when nobody is to be added

@@ -3,9 +3,12 @@ package org.espalier.course.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
@@ -56,6 +59,9 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var sheet = CourseSheet.of(course);
         page.add(sheet.isEmpty() ? nothing() : chart(sheet));
         page.add(paragraph("radiation", sheet.radiation()), new CourseList(sheet));
+        if (!sheet.sources().isEmpty()) {
+            page.add(sources(sheet));
+        }
         page.add(paragraph("caution", Texts.text("course.caution")));
     }
 
@@ -63,6 +69,12 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var chart = new CourseChart();
         chart.show(sheet.chart());
         return chart;
+    }
+
+    private static Details sources(CourseSheet sheet) {
+        var list = new UnorderedList();
+        sheet.sources().forEach(source -> list.add(new ListItem(source)));
+        return new Details(Texts.text("course.sources"), list);
     }
 
     private static Component nothing() {

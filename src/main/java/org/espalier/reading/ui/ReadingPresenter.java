@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
+import org.espalier.access.SignAgain;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.film.FilmState;
@@ -35,18 +36,21 @@ class ReadingPresenter {
     private final DraftService drafts;
     private final ReadingService readings;
     private final CurrentStaff staff;
+    private final SignAgain signAgain;
 
     ReadingPresenter(
             FilmService films,
             PatientService patients,
             DraftService drafts,
             ReadingService readings,
-            CurrentStaff staff) {
+            CurrentStaff staff,
+            SignAgain signAgain) {
         this.films = films;
         this.patients = patients;
         this.drafts = drafts;
         this.readings = readings;
         this.staff = staff;
+        this.signAgain = signAgain;
     }
 
     /**
@@ -100,6 +104,15 @@ class ReadingPresenter {
     /** The draft as it would be signed now; empty when there is none any more. */
     Optional<SignSummary> summary(FilmId film) {
         return drafts.find(film).map(draft -> SignSummary.of(draft, drafts.answer(draft)));
+    }
+
+    /** Whether the reader must prove again who they are before signing. */
+    boolean mustProve() {
+        return signAgain.isNeeded();
+    }
+
+    SignAgain.Answer prove(String password) {
+        return signAgain.confirm(password);
     }
 
     SignOutcome sign(SignSummary seen, @Nullable String reason) {

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
@@ -12,9 +13,13 @@ import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.textfield.Autocomplete;
+import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.function.Consumer;
+import org.espalier.access.SignAgain;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
 import org.espalier.reading.MeasureAnswer;
 import org.espalier.reading.ReadingId;
 import org.espalier.reading.SignOutcome;
@@ -29,6 +34,7 @@ class SignDialog extends Dialog {
     private final transient ReadingPresenter presenter;
     private final transient Consumer<ReadingId> signed;
     private final TextArea reason = new TextArea(Texts.text("reading.sign.reason"));
+    private final PasswordField password = new PasswordField(Texts.text("reading.sign.password"));
     private final Div refusal = new Div();
     private final Button sign = new Button(Texts.text("reading.sign"));
 
@@ -47,6 +53,9 @@ class SignDialog extends Dialog {
             add(reason);
         }
         add(new Paragraph(Texts.text("reading.sign.promise")));
+        if (presenter.mustProve()) {
+            askForPassword();
+        }
         refusal.getElement().setAttribute("role", "alert");
         sign.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         sign.setDisableOnClick(true);
@@ -55,10 +64,34 @@ class SignDialog extends Dialog {
     }
 
     private void sign() {
+        if (presenter.mustProve() && !isProved()) {
+            sign.setEnabled(true);
+            return;
+        }
         switch (presenter.sign(summary, reason.getValue())) {
             case SignOutcome.Signed done -> finish(done.reading());
             case SignOutcome.Refused refused -> refuse(refused.reason());
         }
+    }
+
+    private void askForPassword() {
+        password.setHelperText(Texts.text("reading.sign.password.help"));
+        password.setRequiredIndicatorVisible(true);
+        password.setWidthFull();
+        password.setAutocomplete(Autocomplete.CURRENT_PASSWORD);
+        add(password, new Anchor(Urls.LOGIN, Texts.text("reading.sign.passkey")));
+    }
+
+    /** The last proof may have become too old while the summary was open. */
+    private boolean isProved() {
+        if (password.getParent().isEmpty()) {
+            askForPassword();
+            return false;
+        }
+        var answer = presenter.prove(password.getValue());
+        password.setErrorMessage(Texts.text("reading.sign.password." + answer.name()));
+        password.setInvalid(answer != SignAgain.Answer.CONFIRMED);
+        return answer == SignAgain.Answer.CONFIRMED;
     }
 
     private void finish(ReadingId reading) {
