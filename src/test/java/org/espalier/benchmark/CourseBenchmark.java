@@ -1,19 +1,16 @@
 package org.espalier.benchmark;
 
-import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.espalier.Espalier;
 import org.espalier.TestNetwork;
 import org.espalier.course.CourseService;
 import org.espalier.course.CourseSheet;
 import org.espalier.film.TestDoor;
 import org.espalier.patient.ChildId;
 import org.espalier.reading.TestReader;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -69,15 +66,8 @@ final class CourseBenchmark {
     }
 
     public static void main(String[] arguments) throws Exception {
-        var application = new SpringApplicationBuilder(Espalier.class)
-                .properties(
-                        "espalier.data=" + Files.createTempDirectory("espalier-bench"),
-                        "espalier.database.embedded=true",
-                        "server.port=0",
-                        "management.server.port=0",
-                        "logging.level.root=WARN");
         boolean met;
-        try (var context = application.run()) {
+        try (var context = BenchmarkHouse.open()) {
             met = new CourseBenchmark(
                             context.getBean(TestReader.class),
                             context.getBean(TestNetwork.class),

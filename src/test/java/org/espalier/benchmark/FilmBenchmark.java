@@ -13,7 +13,6 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
-import org.espalier.Espalier;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.film.FilmId;
@@ -24,7 +23,6 @@ import org.espalier.film.Received;
 import org.espalier.film.TestFilm;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 
 /**
  * A film of 3000 × 9000 pixels of 16 bits: until it is stored and first shown, and then tile by tile; beside the general
@@ -56,15 +54,8 @@ final class FilmBenchmark {
 
     public static void main(String[] arguments) throws Exception {
         var folder = Files.createTempDirectory("espalier-bench");
-        var application = new SpringApplicationBuilder(Espalier.class)
-                .properties(
-                        "espalier.data=" + folder.resolve("data"),
-                        "espalier.database.embedded=true",
-                        "server.port=0",
-                        "management.server.port=0",
-                        "logging.level.root=WARN");
         boolean met;
-        try (var context = application.run()) {
+        try (var context = BenchmarkHouse.open()) {
             met = new FilmBenchmark(
                             context.getBean(FilmService.class),
                             context.getBean(FilmImages.class),

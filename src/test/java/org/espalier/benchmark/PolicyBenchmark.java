@@ -1,16 +1,15 @@
 package org.espalier.benchmark;
 
-import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Supplier;
-import org.espalier.Espalier;
+import javax.sql.DataSource;
 import org.espalier.TestNetwork;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
@@ -49,25 +48,26 @@ final class PolicyBenchmark {
     private static final String COUNT = "select count(*) from film where site_id = :site";
     private static final String ONE_CHILD = "select id, taken_on from film where child_id = :child order by taken_on";
 
-    private final TestNetwork network;
+    private final JdbcClient owner;
     private final JdbcClient jdbc;
     private final TransactionTemplate transactions;
     private final UUID site;
     private final UUID child;
     private final UUID nurse;
 
-    private PolicyBenchmark(TestNetwork network, JdbcClient jdbc, TransactionTemplate transactions) {
-        this.network = network;
+    private PolicyBenchmark(TestNetwork network, DataSource owner, JdbcClient jdbc, TransactionTemplate transactions) {
         this.jdbc = jdbc;
         this.transactions = transactions;
-        var owner = network.owner();
+        this.owner = JdbcClient.create(owner);
         for (var fill : new String[] {SITES, CHILDREN, FILMS, "vacuum analyze"}) {
-            owner.sql(fill).update();
+            this.owner.sql(fill).update();
         }
-        site = owner.sql("select id from site where code = 'B25'")
+        site = this.owner
+                .sql("select id from site where code = 'B25'")
                 .query(UUID.class)
                 .single();
-        child = owner.sql("select id from child where site_id = ? limit 1")
+        child = this.owner
+                .sql("select id from child where site_id = ? limit 1")
                 .param(site)
                 .query(UUID.class)
                 .single();
@@ -75,18 +75,13 @@ final class PolicyBenchmark {
     }
 
     public static void main(String[] arguments) throws Exception {
-        var application = new SpringApplicationBuilder(Espalier.class)
-                .properties(
-                        "espalier.data=" + Files.createTempDirectory("espalier-bench"),
-                        "espalier.database.embedded=true",
-                        "espalier.database.durable=false",
-                        "server.port=0",
-                        "management.server.port=0",
-                        "logging.level.root=WARN");
         boolean met;
-        try (var context = application.run()) {
+        try (var context = BenchmarkHouse.open("--espalier.database.durable=false");
+                var connection =
+                        context.getBean("ownerDataSource", DataSource.class).getConnection()) {
             met = new PolicyBenchmark(
                             context.getBean(TestNetwork.class),
+                            new SingleConnectionDataSource(connection, true),
                             context.getBean(JdbcClient.class),
                             context.getBean(TransactionTemplate.class))
                     .run();
@@ -95,6 +90,23 @@ final class PolicyBenchmark {
     }
 
     private boolean run() {
+        if (Boolean.getBoolean("explain")) {
+            Callers.callAs(
+                    new Caller.Staff(nurse),
+                    () -> transactions.execute(status -> {
+                        jdbc.sql("explain (analyze, buffers) " + COUNT)
+                                .param("site", site)
+                                .query(String.class)
+                                .list()
+                                .forEach(System.out::println);
+                        return 1;
+                    }));
+            owner.sql("explain (analyze, buffers) " + COUNT)
+                    .param("site", site)
+                    .query(String.class)
+                    .list()
+                    .forEach(System.out::println);
+        }
         double last = compare("last 50 of a site", LAST_FIFTY, true);
         double count = compare("count of a site", COUNT, true);
         double openCount = median(() -> open(COUNT));
@@ -122,7 +134,7 @@ final class PolicyBenchmark {
     }
 
     private int open(String sql) {
-        return transactions.execute(status -> rows(network.owner(), sql));
+        return rows(owner, sql);
     }
 
     private int rows(JdbcClient client, String sql) {
