@@ -24,7 +24,7 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
     private final LoginForm form = new LoginForm();
     private final Paragraph refusal = new Paragraph();
 
-    LoginView() {
+    LoginView(DemoNotice notice) {
         getContent().setClassName("login");
         form.setAction("login");
         form.setForgotPasswordButtonVisible(false);
@@ -34,6 +34,7 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
         refusal.setVisible(false);
         getContent()
                 .add(
+                        notice,
                         new H1(Texts.text("shell.house")),
                         purpose(),
                         refusal,

@@ -38,10 +38,10 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
     private final Main content = new Main();
     private final List<Anchor> links = new ArrayList<>();
 
-    MainLayout(CurrentStaff currentStaff, SiteService sites, AuthenticationContext authentication) {
+    MainLayout(DemoNotice notice, CurrentStaff currentStaff, SiteService sites, AuthenticationContext authentication) {
         content.setId("content");
         getContent().addClassName("house");
-        getContent().add(skipLink(), top(currentStaff, sites, authentication), content);
+        getContent().add(skipLink(), notice, top(currentStaff, sites, authentication), content);
     }
 
     @Override

@@ -90,23 +90,6 @@ final class PolicyBenchmark {
     }
 
     private boolean run() {
-        if (Boolean.getBoolean("explain")) {
-            Callers.callAs(
-                    new Caller.Staff(nurse),
-                    () -> transactions.execute(status -> {
-                        jdbc.sql("explain (analyze, buffers) " + COUNT)
-                                .param("site", site)
-                                .query(String.class)
-                                .list()
-                                .forEach(System.out::println);
-                        return 1;
-                    }));
-            owner.sql("explain (analyze, buffers) " + COUNT)
-                    .param("site", site)
-                    .query(String.class)
-                    .list()
-                    .forEach(System.out::println);
-        }
         double last = compare("last 50 of a site", LAST_FIFTY, true);
         double count = compare("count of a site", COUNT, true);
         double openCount = median(() -> open(COUNT));
