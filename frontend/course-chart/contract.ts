@@ -7,7 +7,8 @@
  * | `texts`  | Partial<Texts>     | the words of the chart in the reader's language               |
  *
  * Events: `point-chosen` {track, date, film} when a point is pressed and has no `href`; a point or film with `href` is a
- * link. Which limb and which quantity is shown stays in the browser; `shown-changed` {sides, quantities} says so.
+ * link. Which limb and which quantity is shown stays in the browser, at first the first four quantities of the list;
+ * `shown-changed` {sides, quantities} says so.
  *
  * The chart places values on a scale and nothing more: directions, changes, bands and all texts are the server's.
  */

@@ -2,7 +2,7 @@
  * `<course-chart>`: one child's angles on one time axis, age above and date below, varus up and valgus down.
  * Properties, events and JSON are in `contract.ts`.
  */
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { timeAxes } from './axes.js';
 import type { CourseModel, Quantity, Side, Track, TrackPoint } from './contract.js';
@@ -19,6 +19,8 @@ const DATE_AXIS = 22;
 const WIDE = { gutter: 84, lastValue: 84, between: 8, lanes: [300, 210, 140] };
 const NARROW = { gutter: 38, lastValue: 74, between: 28, lanes: [220, 160, 108] };
 const NARROW_BELOW = 700;
+/** So many lanes are open at first; the others wait for their buttons. */
+const OPEN_AT_FIRST = 4;
 
 @customElement('course-chart')
 export class CourseChart extends LitElement {
@@ -61,6 +63,13 @@ export class CourseChart extends LitElement {
     return this.quantities.flatMap(({ id }) =>
       sides.flatMap(side => model.tracks.filter(track => track.quantity === id && track.side === side)),
     );
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('model') && !changed.get('model')) {
+      const later = this.model?.quantities.slice(OPEN_AT_FIRST) ?? [];
+      this.hiddenQuantities = new Set(later.map(({ id }) => id));
+    }
   }
 
   protected override render(): TemplateResult {
