@@ -41,13 +41,13 @@ final class CourseChartModel {
     /** Where the normal ranges drawn were published, by quantity. */
     static List<String> sources(Course course) {
         var chart = new CourseChartModel(course);
-        return Lane.inOrder(chart.points.quantities()).stream()
+        return Lane.drawn(chart.points.quantities()).stream()
                 .flatMap(chart::source)
                 .toList();
     }
 
     private CourseModel model() {
-        var quantities = Lane.inOrder(points.quantities());
+        var quantities = Lane.drawn(points.quantities());
         return new CourseModel(
                 course.birth(),
                 from,
@@ -112,7 +112,7 @@ final class CourseChartModel {
                 words.of(point),
                 words.value(point),
                 CourseModel.Kind.SIGNED,
-                point.since().isPresent(),
+                point.since().isPresent() && Lane.of(point.quantity()).isTrended(),
                 point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent(),
                 point.film().value().toString(),
                 Urls.film(point.film().value()));

@@ -8,6 +8,7 @@ import org.espalier.kit.CourseModel;
 import org.espalier.kit.Texts;
 import org.espalier.reading.NumberText;
 import org.espalier.reading.Reading;
+import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Side;
 
 /**
@@ -25,7 +26,7 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String>
      * @param text day, age and how it was taken
      * @param href the film room
      * @param picture a small picture; empty while there is none
-     * @param rows what stands of each limb
+     * @param rows what stands of the limbs read
      * @param readings every signed reading, the newest first
      */
     public record FilmEntry(
@@ -36,13 +37,16 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String>
         }
     }
 
+    /** One quantity on a film; a limb without it has no value. */
+    public record Row(String label, Optional<Value> right, Optional<Value> left) {}
+
     /**
-     * One quantity of one limb on a film.
+     * What was read of one limb.
      *
      * @param since what became of it since the film before; empty for the first, or where no limit is established
      * @param unchanged whether that is "no measurable change"
      */
-    public record Row(Side side, String label, String value, Optional<String> since, boolean unchanged) {}
+    public record Value(String text, Optional<String> since, boolean unchanged) {}
 
     /**
      * One signed reading.
@@ -77,21 +81,31 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String>
                 words.film(film),
                 words.address(film),
                 film.isShown() ? Optional.of(words.thumbnail(film)) : Optional.empty(),
-                points.on(film.film().id()).stream()
-                        .map(point -> row(point, words))
-                        .toList(),
+                rows(points.on(film.film().id()), words),
                 film.readings().stream()
                         .map(reading -> reading(reading, film, words))
                         .toList());
     }
 
-    private static Row row(CoursePoint point, CourseText words) {
-        return new Row(
-                point.side(),
-                NumberText.label(point.quantity()),
-                words.valueWithError(point),
-                point.since().flatMap(change -> words.since(point, change)),
-                point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent());
+    private static List<Row> rows(List<CoursePoint> points, CourseText words) {
+        var quantities =
+                points.stream().map(CoursePoint::quantity).distinct().sorted().toList();
+        return Lane.inOrder(quantities).stream()
+                .map(quantity -> new Row(
+                        NumberText.label(quantity),
+                        value(points, quantity, Side.RIGHT, words),
+                        value(points, quantity, Side.LEFT, words)))
+                .toList();
+    }
+
+    private static Optional<Value> value(List<CoursePoint> points, Quantity quantity, Side side, CourseText words) {
+        return points.stream()
+                .filter(point -> point.quantity() == quantity && point.side() == side)
+                .findFirst()
+                .map(point -> new Value(
+                        words.valueWithError(point),
+                        point.since().flatMap(change -> words.since(point, change)),
+                        point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent()));
     }
 
     private static ReadingEntry reading(Reading reading, Course.FilmOfCourse film, CourseText words) {

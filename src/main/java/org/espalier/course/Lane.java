@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /** How one quantity lies in the chart: which end is varus, what stands at the ends of its axis, how far it reaches. */
 record Lane(
+        Quantity quantity,
         String part,
         String unit,
         CourseModel.Varus varus,
@@ -21,6 +22,9 @@ record Lane(
     /** Shown first, in this order; HKA and bony HKA side by side. */
     private static final List<Quantity> FIRST =
             List.of(Quantity.HKA, Quantity.BONY_HKA, Quantity.MLDFA, Quantity.MMPTA);
+
+    private static final Set<Quantity> WITHOUT_LANE =
+            EnumSet.of(Quantity.KNEE_OFFSET, Quantity.FEMUR_PHYSIS_WIDTH, Quantity.TIBIA_PHYSIS_WIDTH);
 
     private static final Set<Quantity> WIDE = EnumSet.of(
             Quantity.MAD,
@@ -40,14 +44,36 @@ record Lane(
         var part = Texts.text("course.part." + part(quantity));
         return switch (quantity) {
             case JLCA ->
-                new Lane(part, unit, CourseModel.Varus.HIGHER, word("opens-lateral"), word("opens-medial"), step);
-            case MAD, WBL -> new Lane(part, unit, CourseModel.Varus.LOWER, word("medial"), word("lateral"), step);
-            case KNEE_OFFSET -> new Lane(part, unit, CourseModel.Varus.HIGHER, word("lateral"), word("medial"), step);
-            case MMPTA, TIBIA_PHYSIS_ANGLE, ATFA -> new Lane(part, unit, CourseModel.Varus.LOWER, null, null, step);
+                new Lane(
+                        quantity,
+                        part,
+                        unit,
+                        CourseModel.Varus.HIGHER,
+                        word("opens-lateral"),
+                        word("opens-medial"),
+                        step);
+            case MAD, WBL ->
+                new Lane(quantity, part, unit, CourseModel.Varus.LOWER, word("medial"), word("lateral"), step);
+            case KNEE_OFFSET ->
+                new Lane(quantity, part, unit, CourseModel.Varus.HIGHER, word("lateral"), word("medial"), step);
+            case MMPTA, TIBIA_PHYSIS_ANGLE, ATFA ->
+                new Lane(quantity, part, unit, CourseModel.Varus.LOWER, null, null, step);
             case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH, FEMUR_PHYSIS_WIDTH, TIBIA_PHYSIS_WIDTH ->
-                new Lane(part, unit, CourseModel.Varus.HIGHER, word("longer"), word("shorter"), step);
-            default -> new Lane(part, unit, CourseModel.Varus.HIGHER, null, null, step);
+                new Lane(quantity, part, unit, CourseModel.Varus.HIGHER, word("longer"), word("shorter"), step);
+            default -> new Lane(quantity, part, unit, CourseModel.Varus.HIGHER, null, null, step);
         };
+    }
+
+    /** Those with a lane of their own: what is read to judge the reading itself stands in the list alone. */
+    static List<Quantity> drawn(List<Quantity> quantities) {
+        return inOrder(quantities).stream()
+                .filter(quantity -> !WITHOUT_LANE.contains(quantity))
+                .toList();
+    }
+
+    /** Whether points are joined: the convergence of the joint lines is less than its own error, so it is not. */
+    boolean isTrended() {
+        return quantity != Quantity.JLCA;
     }
 
     /** Those shown first, then the others as they are listed. */

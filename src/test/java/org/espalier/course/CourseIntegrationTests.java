@@ -77,8 +77,8 @@ class CourseIntegrationTests {
         assertThat(sheet.films().getFirst().isRead()).isFalse();
         assertThat(sheet.films().get(1).rows()).anySatisfy(row -> {
             assertThat(row.label()).isEqualTo("mMPTA");
-            assertThat(row.value()).isEqualTo("72.0° varus, ± 1.3°");
-            assertThat(row.unchanged()).isTrue();
+            assertThat(row.left().orElseThrow().text()).isEqualTo("72.0° varus, ± 1.3°");
+            assertThat(row.left().orElseThrow().unchanged()).isTrue();
         });
         assertThat(sheet.radiation()).contains("Films taken so far: 3");
     }

@@ -17,18 +17,31 @@ final class ReferenceLimb {
     static final double MAD = -39.06;
 
     private static final double HEAD_RADIUS = 11;
+    private static final double PLATEAU_LATERAL = 39.565;
+    private static final double PLATEAU_DISTAL = 232.66;
 
     private final Side side;
     private final double x;
     private final double mmPerPixelX;
     private final double mmPerPixelY;
+    private final double straightened;
 
     /** The limb of the side with its hip centre at the place given, on a film that faces the reader. */
     ReferenceLimb(Side side, double x, double mmPerPixelX, double mmPerPixelY) {
+        this(side, x, mmPerPixelX, mmPerPixelY, 0);
+    }
+
+    private ReferenceLimb(Side side, double x, double mmPerPixelX, double mmPerPixelY, double straightened) {
         this.side = side;
         this.x = x;
         this.mmPerPixelX = mmPerPixelX;
         this.mmPerPixelY = mmPerPixelY;
+        this.straightened = straightened;
+    }
+
+    /** The same limb with the tibia turned out of varus by so many degrees about the middle of its plateau. */
+    ReferenceLimb straightened(double degrees) {
+        return new ReferenceLimb(side, x, mmPerPixelX, mmPerPixelY, degrees);
     }
 
     List<PlacedPoint> points() {
@@ -37,8 +50,19 @@ final class ReferenceLimb {
                 point("condyle_lateral", 63.21, 222.55),
                 point("plateau_medial", 14.69, 235.12),
                 point("plateau_lateral", 64.44, 230.20),
-                point("plafond_medial", -14.65, 410.17),
-                point("plafond_lateral", 14.65, 416.59));
+                turned("plafond_medial", -14.65, 410.17),
+                turned("plafond_lateral", 14.65, 416.59));
+    }
+
+    private PlacedPoint turned(String landmark, double lateral, double distal) {
+        double sine = Math.sin(Math.toRadians(straightened));
+        double cosine = Math.cos(Math.toRadians(straightened));
+        double across = lateral - PLATEAU_LATERAL;
+        double along = distal - PLATEAU_DISTAL;
+        return point(
+                landmark,
+                PLATEAU_LATERAL + across * cosine + along * sine,
+                PLATEAU_DISTAL - across * sine + along * cosine);
     }
 
     /** Points on the edge of the femoral head over the arc given. */

@@ -86,17 +86,26 @@ public class TestReader {
 
     /** A signed reading of both limbs of a film, of the reference limb. */
     public ReadingId signed(TestDoor.Sender surgeon, FilmId film) {
+        return signed(surgeon, film, 0);
+    }
+
+    /** A signed reading of the reference limb, the tibia of both straightened by so many degrees about the knee. */
+    public ReadingId signed(TestDoor.Sender surgeon, FilmId film, double straightened) {
         return surgeon.does(() -> {
             var draft = drafts.begin(film);
-            drafts.measure(draft.id(), commit(draft.revision(), bothLimbs()));
+            drafts.measure(draft.id(), commit(draft.revision(), bothLimbs(straightened)));
             readings.sign(draft.id(), draft.revision() + 1, null);
             return draft.id();
         });
     }
 
     static Marks bothLimbs() {
-        var right = new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2);
-        var left = new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2);
+        return bothLimbs(0);
+    }
+
+    private static Marks bothLimbs(double straightened) {
+        var right = new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2).straightened(straightened);
+        var left = new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2).straightened(straightened);
         return new Marks(
                 Stream.concat(right.points().stream(), left.points().stream()).toList(),
                 List.of(right.head(240), left.head(240)));

@@ -11,10 +11,10 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.Optional;
 import org.espalier.course.CourseSheet;
 import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Side;
@@ -25,9 +25,6 @@ class CourseList extends Composite<Section> {
     CourseList(CourseSheet sheet) {
         getContent().addClassName("course-list");
         getContent().add(new H2(Texts.text("course.list")));
-        if (sheet.films().isEmpty()) {
-            getContent().add(new Paragraph(Texts.text("course.no-films")));
-        }
         sheet.films().forEach(film -> getContent().add(entry(film)));
     }
 
@@ -49,19 +46,36 @@ class CourseList extends Composite<Section> {
     }
 
     private static NativeTable table(CourseSheet.FilmEntry film) {
-        var table = new NativeTable();
+        var head = new NativeTableRow(new NativeTableCell(), side(Side.RIGHT), side(Side.LEFT));
+        var table = new NativeTable(head);
         film.rows().forEach(row -> table.add(row(row)));
         return table;
     }
 
+    private static NativeTableHeaderCell side(Side side) {
+        var header = new NativeTableHeaderCell(Texts.of(side));
+        header.getElement().setAttribute("scope", "col");
+        header.addClassName(side == Side.RIGHT ? "limb-right" : "limb-left");
+        return header;
+    }
+
     private static NativeTableRow row(CourseSheet.Row row) {
-        var side = new NativeTableCell(Texts.of(row.side()));
-        side.addClassName(row.side() == Side.RIGHT ? "limb-right" : "limb-left");
         var name = new NativeTableHeaderCell(row.label());
         name.getElement().setAttribute("scope", "row");
-        var since = new NativeTableCell(row.since().orElse(""));
-        since.addClassNames("since", row.unchanged() ? "unchanged" : "changed");
-        return new NativeTableRow(side, name, new NativeTableCell(row.value()), since);
+        return new NativeTableRow(name, value(row.right()), value(row.left()));
+    }
+
+    private static NativeTableCell value(Optional<CourseSheet.Value> value) {
+        var cell = new NativeTableCell();
+        value.ifPresent(read -> {
+            cell.add(new Span(read.text()));
+            read.since().ifPresent(since -> {
+                var words = new Span(since);
+                words.addClassNames("since", read.unchanged() ? "unchanged" : "changed");
+                cell.add(words);
+            });
+        });
+        return cell;
     }
 
     private static UnorderedList readings(CourseSheet.FilmEntry film) {

@@ -57,8 +57,11 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         heading.addClassName("screen-reader-only");
         page.add(heading, new IdentityBanner(course.child().who(), course.today()));
         var sheet = CourseSheet.of(course);
-        page.add(sheet.isEmpty() ? nothing() : chart(sheet));
-        page.add(paragraph("radiation", sheet.radiation()), new CourseList(sheet));
+        page.add(sheet.isEmpty() ? nothing(sheet) : chart(sheet));
+        page.add(paragraph("radiation", sheet.radiation()));
+        if (!sheet.films().isEmpty()) {
+            page.add(new CourseList(sheet));
+        }
         if (!sheet.sources().isEmpty()) {
             page.add(sources(sheet));
         }
@@ -77,8 +80,8 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         return new Details(Texts.text("course.sources"), list);
     }
 
-    private static Component nothing() {
-        return paragraph("empty", Texts.text("course.empty"));
+    private static Component nothing(CourseSheet sheet) {
+        return paragraph("empty", Texts.text(sheet.films().isEmpty() ? "course.no-films" : "course.unread-yet"));
     }
 
     private static Paragraph paragraph(String className, String text) {

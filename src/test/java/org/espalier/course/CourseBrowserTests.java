@@ -1,0 +1,95 @@
+package org.espalier.course;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import org.espalier.Browser;
+import org.espalier.Browser.Person;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.ChildId;
+import org.espalier.reading.DraftService;
+import org.espalier.reading.ReadingService;
+import org.espalier.reading.SmallMarks;
+import org.espalier.reading.TestReader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class CourseBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    DraftService drafts;
+
+    @Autowired
+    ReadingService readings;
+
+    Sender surgeon;
+    ChildId child;
+
+    @BeforeEach
+    void child() {
+        surgeon = reader.surgeon();
+        child = reader.child(surgeon, LocalDate.of(2016, 5, 20));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void saysWhatToDoWhenNothingWasReadYet(Screen screen) {
+        try (var person = signedIn(screen)) {
+            person.open("course/" + child.value());
+            assertThat(person.page().getByText("No film of this child yet.")).isVisible();
+            person.assertAccessible().assertFits().picture("course-empty-" + screen);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void showsEveryLimbOverTimeAndTheSameAsAList(Screen screen) {
+        var first = reader.film(surgeon, child, LocalDate.of(2023, 6, 1));
+        var signed = reader.signed(surgeon, first);
+        var again = surgeon.does(() -> drafts.correct(signed));
+        surgeon.does(() -> readings.sign(again.id(), 1, "Hip centre was off"));
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2024, 2, 1)), 6);
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2024, 9, 1)), 7);
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2025, 5, 1)), 13);
+        reader.film(surgeon, child, LocalDate.of(2025, 9, 1));
+        try (var person = signedIn(screen)) {
+            var page = person.open("course/" + child.value()).page();
+            assertThat(page.locator("course-chart")).isVisible();
+            assertThat(page.locator(".course-film")).hasCount(5);
+            assertThat(page.getByText("Superseded: Hip centre was off")).isVisible();
+            assertThat(page.getByText("No measurable change since 01-Feb-2024").first())
+                    .isVisible();
+            assertThat(page.getByText("Films taken so far: 5")).isVisible();
+            person.settle().assertFits().picture("course-" + screen);
+            SmallMarks.assertAccessibleBesides(page);
+            page.locator(".course-list").scrollIntoViewIfNeeded();
+            page.getByText("Where the normal ranges come from").click();
+            person.settle().picture("course-list-" + screen);
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Not read yet"))
+                    .click();
+            page.waitForURL(url -> url.contains("/film/"));
+        }
+    }
+
+    private Person signedIn(Screen screen) {
+        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+    }
+}
