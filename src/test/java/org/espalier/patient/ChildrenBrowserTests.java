@@ -198,8 +198,9 @@ class ChildrenBrowserTests {
             page.getByRole(AriaRole.DIALOG).getByLabel("Why").fill("another child");
             person.settle().assertAccessible().picture("examination-withdraw-" + screen);
             button(page.getByRole(AriaRole.DIALOG), "Withdraw").click();
-            assertThat(sizes.getByText("Withdrawn.")).isVisible();
+            assertThat(sizes.getByRole(AriaRole.STATUS)).hasText("Withdrawn.");
             sizes.scrollIntoViewIfNeeded();
+            assertThat(page.getByLabel("The child this page is about")).isInViewport();
             person.settle()
                     .picture("examination-withdrawn-" + screen)
                     .assertAccessible()

@@ -67,20 +67,27 @@ final class FactTable<F extends Finding> extends Composite<Div> {
         var row = new NativeTableRow();
         row.add(cell("patient.on", DateText.of(fact.on())));
         var finding = fact.finding();
-        columns.forEach(column -> row.add(cell(
-                column.heading(),
-                finding == null
-                        ? Texts.text("patient.withdrawn")
-                        : column.text().apply(finding))));
+        if (finding == null) {
+            row.add(withdrawn());
+        } else {
+            columns.forEach(
+                    column -> row.add(cell(column.heading(), column.text().apply(finding))));
+        }
         row.add(cell("patient.by", by(fact)));
         var actions = new NativeTableCell();
         if (stands) {
             actions.add(button("patient.correct", correct, fact), button("patient.withdraw", withdraw, fact));
-        } else {
+        } else if (finding != null) {
             row.addClassName("superseded");
         }
         row.add(actions);
         return row;
+    }
+
+    private NativeTableCell withdrawn() {
+        var cell = new NativeTableCell(Texts.text("patient.withdrawn"));
+        cell.setColspan(columns.size());
+        return cell;
     }
 
     private static String by(Fact<?> fact) {
