@@ -109,6 +109,25 @@ class ChildrenBrowserTests {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void listsAPageAtATimeInTheOrderOfTheAddress(Screen screen) {
+        for (int number = 100; number < 152; number++) {
+            register(site, nurse, "Family" + number, "Given", "N-" + number);
+        }
+        try (var person = signedIn(screen)) {
+            var page = person.page();
+            person.open("children?order=latest");
+            assertThat(page.getByText("50 children")).isVisible();
+            assertThat(page.locator(".child-links a").first()).containsText("FAMILY151, Given");
+            person.picture("children-" + screen).assertAccessible().assertFits();
+            button(page, "Show more").click();
+            assertThat(page.getByText("52 children")).isVisible();
+            assertThat(page.locator(".child-links a").last()).containsText("FAMILY100, Given");
+            assertThat(button(page, "Show more")).isHidden();
+        }
+    }
+
     @Test
     void keepsWhatWasTypedThroughALostPage() {
         try (var person = signedIn(Screen.DESKTOP)) {

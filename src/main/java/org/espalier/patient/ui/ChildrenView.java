@@ -131,7 +131,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     private void showAll() {
         var children = patients.list(hospital.getValue().id(), order.getValue(), 0);
         show(children, Texts.text("patient.list.empty", hospital.getValue().name()));
-        more.setVisible(children.size() == PatientService.PAGE);
+        offerMore(children.size());
     }
 
     private void showFound(String typed) {
@@ -154,7 +154,14 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var next = patients.list(hospital.getValue().id(), order.getValue(), shown);
         shown += next.size();
         list.append(next, siteService.today(hospital.getValue().id()));
-        more.setVisible(next.size() == PatientService.PAGE);
         said.setText(Texts.text("patient.list.shown", shown));
+        offerMore(next.size());
+    }
+
+    private void offerMore(int lastPage) {
+        more.setVisible(lastPage == PatientService.PAGE);
+        if (more.isVisible()) {
+            said.setText(Texts.text("patient.list.first", shown));
+        }
     }
 }
