@@ -18,19 +18,8 @@ record AccessEntry(
         Instant at,
         @Nullable StaffId staff,
         @Nullable SiteId site,
-        Deed deed,
+        AccessDeed deed,
         String subject,
         List<UUID> children,
         @Nullable UUID film,
-        @Nullable StaffId about) {
-
-    enum Deed {
-        OPENED,
-        LISTED,
-        FILM,
-        DENIED,
-        SIGNED_IN,
-        SIGN_IN_FAILED,
-        MANAGED
-    }
-}
+        @Nullable StaffId about) {}

@@ -39,7 +39,7 @@ public class AccessLog {
      */
     @Transactional
     public void opened(ChildRef child, String subject) {
-        add(AccessEntry.Deed.OPENED, child.site(), subject, List.of(child.child()), null);
+        add(AccessDeed.OPENED, child.site(), subject, List.of(child.child()), null);
     }
 
     /**
@@ -52,13 +52,13 @@ public class AccessLog {
         var bySite = shown.stream()
                 .collect(Collectors.groupingBy(
                         ChildRef::site, Collectors.mapping(ChildRef::child, Collectors.toList())));
-        bySite.forEach((site, children) -> add(AccessEntry.Deed.LISTED, site, subject, children, null));
+        bySite.forEach((site, children) -> add(AccessDeed.LISTED, site, subject, children, null));
     }
 
     /** A film, or a part of it, was shown; one entry a person, film and hour. */
     @Transactional
     public void film(ChildRef child, UUID film) {
-        add(AccessEntry.Deed.FILM, child.site(), "film", List.of(child.child()), film);
+        add(AccessDeed.FILM, child.site(), "film", List.of(child.child()), film);
     }
 
     /**
@@ -70,9 +70,9 @@ public class AccessLog {
     public void denied(String subject) {
         if (currentStaff.standing().isPresent()) {
             var sites = entries.sitesOfCaller();
-            sites.forEach(site -> add(AccessEntry.Deed.DENIED, site, subject, List.of(), null));
+            sites.forEach(site -> add(AccessDeed.DENIED, site, subject, List.of(), null));
             if (sites.isEmpty()) {
-                add(AccessEntry.Deed.DENIED, null, subject, List.of(), null);
+                add(AccessDeed.DENIED, null, subject, List.of(), null);
             }
         }
     }
@@ -86,7 +86,7 @@ public class AccessLog {
      */
     @Transactional
     void managed(String subject, @Nullable SiteId site, @Nullable StaffId about) {
-        add(AccessEntry.Deed.MANAGED, site, subject, List.of(), null, about);
+        add(AccessDeed.MANAGED, site, subject, List.of(), null, about);
     }
 
     /** Seals all entries whose transactions are over, and says how many. */
@@ -101,13 +101,12 @@ public class AccessLog {
         return entries.firstBrokenSeal();
     }
 
-    private void add(
-            AccessEntry.Deed deed, @Nullable SiteId site, String subject, List<UUID> children, @Nullable UUID film) {
+    private void add(AccessDeed deed, @Nullable SiteId site, String subject, List<UUID> children, @Nullable UUID film) {
         add(deed, site, subject, children, film, null);
     }
 
     private void add(
-            AccessEntry.Deed deed,
+            AccessDeed deed,
             @Nullable SiteId site,
             String subject,
             List<UUID> children,

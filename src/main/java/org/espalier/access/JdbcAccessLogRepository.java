@@ -1,11 +1,19 @@
 package org.espalier.access;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.sql.Timestamp;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -19,6 +27,33 @@ class JdbcAccessLogRepository {
             on conflict do nothing""";
 
     private static final String SITES_OF_CALLER = "select unnest(my_sites())";
+
+    /** One branch a site, so that each is read along its own index. */
+    private static final String RECENT = """
+            select e.at, e.site_id, s.name as who, e.deed, e.subject, a.name as about, e.children,
+                e.xid < coalesce((select max(upto_xid) from access_seal), '0') as sealed
+            from unnest(cast(:sites as uuid[])) as mine (site)
+            cross join lateral (
+                select * from access_entry
+                where site_id = mine.site and (cast(:child as uuid) is null or children @> array[cast(:child as uuid)])
+                order by at desc, id desc limit :limit) e
+            left join staff s on s.id = e.staff_id
+            left join staff a on a.id = e.about_staff
+            order by e.at desc, e.id desc
+            limit :limit""";
+
+    private static final String OF_NO_SITE = """
+            select e.at, e.site_id, s.name as who, e.deed, e.subject, a.name as about, e.children,
+                e.xid < coalesce((select max(upto_xid) from access_seal), '0') as sealed
+            from access_entry e
+            left join staff s on s.id = e.staff_id
+            left join staff a on a.id = e.about_staff
+            where e.site_id is null
+            order by e.at desc, e.id desc
+            limit :limit""";
+    private static final String LAST_SEAL = "select n, at from access_seal order by n desc limit 1";
+    private static final String CHILD_OF_NUMBER = "select site_id, child_id from child_of_number(:number)";
+    private static final String NUMBERS = "select child_id, local_number from numbers_of_children(:children)";
 
     private final JdbcClient jdbc;
 
@@ -63,5 +98,61 @@ class JdbcAccessLogRepository {
         return jdbc.sql(SITES_OF_CALLER).query(UUID.class).list().stream()
                 .map(SiteId::new)
                 .toList();
+    }
+
+    List<AccessLine> recent(Collection<SiteId> sites, @Nullable UUID child, int limit) {
+        return jdbc.sql(RECENT)
+                .param("sites", sites.stream().map(SiteId::value).toArray(UUID[]::new))
+                .param("child", child, Types.OTHER)
+                .param("limit", limit)
+                .query(JdbcAccessLogRepository::toLine)
+                .list();
+    }
+
+    List<AccessLine> ofNoSite(int limit) {
+        return jdbc.sql(OF_NO_SITE)
+                .param("limit", limit)
+                .query(JdbcAccessLogRepository::toLine)
+                .list();
+    }
+
+    Optional<Seal> lastSeal() {
+        return jdbc.sql(LAST_SEAL)
+                .query((row, number) ->
+                        new Seal(row.getLong("n"), row.getTimestamp("at").toInstant()))
+                .optional();
+    }
+
+    /** The children with the number, at the sites the caller watches over. */
+    List<ChildRef> childrenOfNumber(String number) {
+        return jdbc.sql(CHILD_OF_NUMBER)
+                .param("number", number)
+                .query((row, index) -> new ChildRef(
+                        new SiteId(row.getObject("site_id", UUID.class)), row.getObject("child_id", UUID.class)))
+                .list();
+    }
+
+    Map<UUID, String> numbersOf(Collection<UUID> children) {
+        var numbers = new HashMap<UUID, String>();
+        jdbc.sql(NUMBERS).param("children", children.toArray(UUID[]::new)).query(row -> {
+            var number = row.getString("local_number");
+            if (number != null) {
+                numbers.put(row.getObject("child_id", UUID.class), number);
+            }
+        });
+        return numbers;
+    }
+
+    private static AccessLine toLine(ResultSet row, int index) throws SQLException {
+        var site = row.getObject("site_id", UUID.class);
+        return new AccessLine(
+                row.getTimestamp("at").toInstant(),
+                site == null ? null : new SiteId(site),
+                row.getString("who"),
+                AccessDeed.valueOf(row.getString("deed")),
+                row.getString("subject"),
+                row.getString("about"),
+                List.of((UUID[]) row.getArray("children").getArray()),
+                row.getBoolean("sealed"));
     }
 }

@@ -20,4 +20,8 @@ record Standing(StaffId staff, String name, boolean operator, Set<Held> held) {
     Set<SiteId> sites() {
         return held.stream().map(Held::site).collect(Collectors.toUnmodifiableSet());
     }
+
+    Set<SiteId> sitesAs(Role role) {
+        return held.stream().filter(one -> one.role() == role).map(Held::site).collect(Collectors.toUnmodifiableSet());
+    }
 }
