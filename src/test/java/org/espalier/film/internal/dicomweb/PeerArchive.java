@@ -28,12 +28,13 @@ final class PeerArchive implements AutoCloseable {
             {
               "Name": "Peer", "StorageDirectory": "%1$s", "IndexDirectory": "%1$s", "Plugins": ["%2$s"],
               "HttpPort": %3$d, "RemoteAccessAllowed": false, "AuthenticationEnabled": false,
-              "DicomServerEnabled": false, "OverwriteInstances": true,
+              "DicomServerEnabled": false, "KeepAlive": false, "OverwriteInstances": true,
               "DicomWeb": {"Enable": true, "Root": "/dicom-web/", "Servers": {
                 "here": {"Url": "http://localhost:%4$d/dicom-web/", "HttpHeaders": {"Authorization": "Bearer %5$s"}}}}
             }""";
 
-    private final HttpClient client = HttpClient.newHttpClient();
+    private final HttpClient client =
+            HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
     private final Process process;
     private final String root;
 
