@@ -10,14 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Keeps what a person is in the middle of, for that person alone. Saved at every change, it survives a dropped
  * connection, an expired session and a restart; changes that arrive late or twice never replace newer ones.
  */
-@Repository
+@Component
 @Transactional
 public class Drafts {
 

@@ -1,0 +1,203 @@
+package org.espalier;
+
+import java.lang.reflect.Method;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.espalier.access.Membership;
+import org.espalier.access.Role;
+import org.espalier.access.SiteData;
+import org.espalier.access.SiteId;
+import org.espalier.access.StaffId;
+import org.espalier.film.FilmId;
+import org.espalier.film.FilmService;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.film.TestFilm;
+import org.espalier.patient.BodySize;
+import org.espalier.patient.Bone;
+import org.espalier.patient.BoneEnd;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.ChildOrder;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.Fact;
+import org.espalier.patient.FactId;
+import org.espalier.patient.Finding;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Ids;
+import org.espalier.reading.DraftService;
+import org.espalier.reading.MeasureRequest;
+import org.espalier.reading.Reading;
+import org.espalier.reading.ReadingDraft;
+import org.espalier.reading.ReadingId;
+import org.espalier.reading.ReadingService;
+import org.espalier.reading.TestReader;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
+import org.springframework.stereotype.Component;
+
+/**
+ * A hospital with a child of every kind of record, and with an argument for every parameter of every service method, so that
+ * each method can be asked about that child by anybody. A new kind of parameter gets its line here.
+ */
+@Component
+public class TestWorld {
+
+    private static final String NUMBER = "CANARY-7731";
+    private static final LocalDate BORN = LocalDate.of(2016, 5, 20);
+
+    private final TestReader reader;
+    private final PatientService patients;
+    private final ExaminationService examinations;
+    private final FilmService films;
+    private final DraftService drafts;
+    private final ReadingService readings;
+    private final Ids ids;
+
+    TestWorld(
+            TestReader reader,
+            PatientService patients,
+            ExaminationService examinations,
+            FilmService films,
+            DraftService drafts,
+            ReadingService readings,
+            Ids ids) {
+        this.reader = reader;
+        this.patients = patients;
+        this.examinations = examinations;
+        this.films = films;
+        this.drafts = drafts;
+        this.readings = readings;
+        this.ids = ids;
+    }
+
+    /**
+     * One hospital and its child.
+     *
+     * @param surgeon who read the film and has a draft of another
+     * @param byType an argument for each type of parameter
+     * @param byMethod arguments that a type does not settle, by {@code Service.method}
+     */
+    public record Hospital(
+            SiteId site,
+            UUID surgeon,
+            ChildId child,
+            FilmId film,
+            Map<Class<?>, Object> byType,
+            Map<String, Object[]> byMethod) {
+
+        /** What nobody elsewhere may be told: the names and ids of the child and its records. */
+        public List<String> secrets() {
+            return List.of(
+                    NUMBER,
+                    "Zaunkoenig-Canary",
+                    child.value().toString(),
+                    film.value().toString(),
+                    ((ReadingId) byType.get(ReadingId.class)).value().toString());
+        }
+
+        public Object[] argumentsOf(Method method) {
+            var name = method.getDeclaringClass().getSimpleName() + "." + method.getName();
+            var own = byMethod.get(name);
+            return own != null
+                    ? own
+                    : Arrays.stream(method.getParameterTypes())
+                            .map(this::argument)
+                            .toArray();
+        }
+
+        private Object argument(Class<?> type) {
+            var argument = byType.get(type);
+            if (argument == null) {
+                throw new AssertionError("TestWorld has no argument of type " + type.getName());
+            }
+            return argument;
+        }
+    }
+
+    /** A new hospital with a child, who has facts, a film with a signed reading, and another with a draft. */
+    public Hospital hospital() {
+        var surgeon = reader.surgeon();
+        var child = new ChildId(ids.next());
+        var data = new ChildData("Zaunkoenig-Canary", "Quirina", BORN, Sex.FEMALE, NUMBER);
+        surgeon.does(() -> patients.register(surgeon.site(), child, data));
+        var fact = new FactId(ids.next());
+        var size = new BodySize(LocalDate.of(2024, 5, 20), Length.ofCentimetres(131.5), null);
+        surgeon.does(() -> {
+            examinations.record(child, fact, size);
+            return fact;
+        });
+        var film = reader.film(surgeon, child, LocalDate.of(2025, 5, 20));
+        var signed = reader.signed(surgeon, film);
+        var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
+        var draft = surgeon.does(() -> drafts.begin(begun));
+        reader.filmOfNobody(surgeon);
+        return new Hospital(
+                surgeon.site(),
+                surgeon.staff(),
+                child,
+                film,
+                byType(surgeon, child, data, film, signed),
+                byMethod(surgeon, child, fact, draft, signed, film));
+    }
+
+    private Map<Class<?>, Object> byType(Sender surgeon, ChildId child, ChildData data, FilmId film, ReadingId signed) {
+        var values = new HashMap<Class<?>, Object>();
+        values.put(SiteId.class, surgeon.site());
+        values.put(StaffId.class, new StaffId(surgeon.staff()));
+        values.put(UUID.class, UUID.randomUUID());
+        values.put(ChildId.class, child);
+        values.put(ChildData.class, data);
+        values.put(ChildOrder.class, ChildOrder.NAME);
+        values.put(FilmId.class, film);
+        values.put(ReadingId.class, signed);
+        values.put(Side.class, Side.RIGHT);
+        values.put(Bone.class, Bone.TIBIA);
+        values.put(BoneEnd.class, BoneEnd.PROXIMAL);
+        values.put(LocalDate.class, LocalDate.of(2025, 7, 1));
+        values.put(String.class, NUMBER);
+        values.put(int.class, 0);
+        values.put(long.class, 1L);
+        values.put(java.util.Locale.class, java.util.Locale.ENGLISH);
+        values.put(java.io.InputStream.class, TestFilm.of(60, 80).stream());
+        values.put(SiteData.class, new SiteData("CHANGED", "Changed hospital", "Europe/Lisbon"));
+        values.put(
+                Membership.class,
+                new Membership(surgeon.site(), Role.NURSE, LocalDate.of(2026, 1, 1), LocalDate.of(2030, 1, 1)));
+        return values;
+    }
+
+    private Map<String, Object[]> byMethod(
+            Sender surgeon, ChildId child, FactId fact, ReadingDraft draft, ReadingId signed, FilmId film) {
+        Reading reading = surgeon.does(() -> readings.ofFilm(film)).getFirst();
+        long version = surgeon.does(() -> films.find(film)).orElseThrow().version();
+        var settings = draft.settings();
+        var request = new MeasureRequest(1, draft.revision(), java.util.List.of(), java.util.List.of(), true);
+        Finding size = new BodySize(LocalDate.of(2025, 1, 1), Length.ofCentimetres(135), null);
+        Fact<?> kept =
+                surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
+        return Map.ofEntries(
+                Map.entry("ExaminationService.record", new Object[] {child, new FactId(ids.next()), size}),
+                Map.entry(
+                        "ExaminationService.correct",
+                        new Object[] {child, fact, new FactId(ids.next()), size, "typed wrongly"}),
+                Map.entry("ExaminationService.withdraw", new Object[] {child, kept, new FactId(ids.next()), "not theirs"
+                }),
+                Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
+                Map.entry("PatientService.match", new Object[] {surgeon.site(), NUMBER, BORN}),
+                Map.entry("FilmService.assign", new Object[] {film, version, child, null, "it is theirs"}),
+                Map.entry("FilmService.layBack", new Object[] {film, version, "not theirs"}),
+                Map.entry("DraftService.find", new Object[] {draft.film()}),
+                Map.entry("DraftService.begin", new Object[] {draft.film()}),
+                Map.entry("DraftService.measure", new Object[] {draft.id(), request}),
+                Map.entry("DraftService.answer", new Object[] {draft}),
+                Map.entry("DraftService.choose", new Object[] {draft.id(), settings}),
+                Map.entry("DraftService.discard", new Object[] {draft.id()}),
+                Map.entry("ReadingService.sign", new Object[] {draft.id(), draft.revision(), "read anew"}),
+                Map.entry("ReadingService.answer", new Object[] {reading}));
+    }
+}
