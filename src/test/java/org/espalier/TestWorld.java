@@ -97,7 +97,7 @@ public class TestWorld {
                     "Zaunkoenig-Canary",
                     child.value().toString(),
                     film.value().toString(),
-                    ((ReadingId) byType.get(ReadingId.class)).value().toString());
+                    ((ReadingId) argument(ReadingId.class)).value().toString());
         }
 
         public Object[] argumentsOf(Method method) {

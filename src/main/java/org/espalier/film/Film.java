@@ -13,7 +13,7 @@ import org.espalier.science.quantity.Calibration;
  *
  * @param site the hospital that has it now
  * @param child whose it is; empty while it lies in the tray
- * @param version counts the changes of state and child
+ * @param version counts the changes of whose it is
  * @param takenOn the day of the exposure; empty when neither the film nor a person said so
  * @param view how it was taken, in the words of the film
  * @param size empty until the picture was prepared

@@ -54,11 +54,11 @@ class FilmRepository {
                 :accession, :study, :series)""";
 
     private static final String SET_READY = """
-            update film set state = 'READY', width = :width, height = :height, version = version + 1
+            update film set state = 'READY', width = :width, height = :height
             where id = :id and state = 'RECEIVED'""";
 
     private static final String SET_ASIDE = """
-            update film set state = 'KEPT_ASIDE', aside_reason = :reason, aside_detail = :detail, version = version + 1
+            update film set state = 'KEPT_ASIDE', aside_reason = :reason, aside_detail = :detail
             where id = :id and state = 'RECEIVED'""";
 
     private final JdbcClient jdbc;

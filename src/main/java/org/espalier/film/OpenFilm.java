@@ -2,6 +2,7 @@ package org.espalier.film;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.espalier.film.Pyramids.Failed;
 import org.espalier.film.Pyramids.Prepared;
 import org.espalier.film.tiles.Drawing;
 import org.espalier.kit.Texts;
@@ -37,7 +38,11 @@ public final class OpenFilm {
                 + Integer.toHexString(view.hashCode());
     }
 
-    /** What the film room must know to show the film. */
+    /**
+     * What the film room must know to show the film.
+     *
+     * @throws NoPictureException if there is no picture after all
+     */
     public FilmInfo info() {
         var prepared = prepared();
         var pyramid = prepared.pyramid();
@@ -59,6 +64,7 @@ public final class OpenFilm {
      * The view as JPEG.
      *
      * @throws IllegalArgumentException if the view lies outside the film
+     * @throws NoPictureException if there is no picture after all
      */
     public byte[] jpeg(FilmView view) {
         var prepared = prepared();
@@ -73,7 +79,11 @@ public final class OpenFilm {
 
     private Prepared prepared() {
         try {
-            return pyramids.of(film);
+            return switch (pyramids.of(film)) {
+                case Prepared prepared -> prepared;
+                case Failed failed ->
+                    throw new NoPictureException(failed.aside().reason());
+            };
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -50,17 +50,10 @@ class Pyramids {
         return decoding.availablePermits() == 0;
     }
 
-    /** The prepared picture of a film that can be shown; built first when it is not there. */
-    Prepared of(Film film) throws IOException {
-        var key = film.bytes().sha256();
-        var known = atHand(key);
-        if (known != null && Files.exists(file(film.bytes()))) {
-            return known;
-        }
-        return switch (prepare(film.kind(), film.bytes())) {
-            case Prepared prepared -> prepared;
-            case Failed(var aside) -> throw new IOException("film " + film.id() + " no longer decodes: " + aside);
-        };
+    /** The prepared picture of a film, built first when it is not there; or why there is none. */
+    Outcome of(Film film) throws IOException {
+        var known = atHand(film.bytes().sha256());
+        return known != null && Files.exists(file(film.bytes())) ? known : prepare(film.kind(), film.bytes());
     }
 
     /** Decodes a film and cuts it into tiles, unless that was done before. */
