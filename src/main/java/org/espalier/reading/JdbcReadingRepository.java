@@ -2,7 +2,7 @@ package org.espalier.reading;
 
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,22 +39,24 @@ class JdbcReadingRepository {
     private static final String READINGS = """
             select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name as reader_name, r.started_at, r.signed_at,
                 r.limbs, r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px,
-                r.stance, r.patella, r.knee_flexion_deg, r.supersedes, r.reason, later.id as superseded_by,
-                n.side, n.quantity, n.value, n.doubtful
+                r.stance, r.patella, r.knee_flexion_deg, r.supersedes, r.reason, later.id as superseded_by
             from reading r
             join staff s on s.id = r.reader
             left join reading later on later.supersedes = r.id
-            left join reading_number n on n.reading_id = r.id and n.site_id = r.site_id
             """;
+    private static final String NUMBERS = """
+            select n.reading_id, n.side, n.quantity, n.value, n.doubtful from reading_number n
+            """;
+    private static final String LATEST_FIRST = " order by r.signed_at desc, r.id desc";
     private static final String BY_ID = READINGS + "where r.id = :id";
-    private static final String OF_FILM = READINGS + """
+    private static final String NUMBERS_BY_ID = NUMBERS + "where n.reading_id = :id";
+    private static final String OF_FILM = READINGS + "where r.site_id = :site and r.film_id = :film" + LATEST_FIRST;
+    private static final String NUMBERS_OF_FILM = NUMBERS + """
+            join reading r on r.id = n.reading_id
             where r.site_id = :site and r.film_id = :film
-            order by r.signed_at desc, r.id desc
             """;
-    private static final String OF_CHILD = READINGS + """
-            where r.site_id = :site and r.child_id = :child
-            order by r.signed_at desc, r.id desc
-            """;
+    private static final String OF_CHILD = READINGS + "where r.site_id = :site and r.child_id = :child" + LATEST_FIRST;
+    private static final String NUMBERS_OF_CHILD = NUMBERS + "where n.site_id = :site and n.child_id = :child";
     private static final String MARKS = "select marks from reading where id = :id";
 
     private final JdbcClient jdbc;
@@ -114,15 +116,15 @@ class JdbcReadingRepository {
     }
 
     Optional<Reading> find(ReadingId id) {
-        return readings(jdbc.sql(BY_ID).param("id", id.value())).stream().findFirst();
+        return readings(BY_ID, NUMBERS_BY_ID, Map.of("id", id.value())).stream().findFirst();
     }
 
     List<Reading> ofFilm(SiteId site, FilmId film) {
-        return readings(jdbc.sql(OF_FILM).param("site", site.value()).param("film", film.value()));
+        return readings(OF_FILM, NUMBERS_OF_FILM, Map.of("site", site.value(), "film", film.value()));
     }
 
     List<Reading> ofChild(SiteId site, ChildId child) {
-        return readings(jdbc.sql(OF_CHILD).param("site", site.value()).param("child", child.value()));
+        return readings(OF_CHILD, NUMBERS_OF_CHILD, Map.of("site", site.value(), "child", child.value()));
     }
 
     Marks marks(ReadingId id) {
@@ -150,22 +152,17 @@ class JdbcReadingRepository {
                 .update();
     }
 
-    /** One row a number; the rows of a reading become one reading, in the order they come. */
-    private static List<Reading> readings(JdbcClient.StatementSpec statement) {
-        Map<UUID, Collected> readings = new LinkedHashMap<>();
-        statement.query(row -> {
-            var id = row.getObject("id", UUID.class);
-            var collected = readings.get(id);
-            if (collected == null) {
-                collected = new Collected(ReadingRow.reading(row), new ArrayList<>());
-                readings.put(id, collected);
-            }
-            ReadingRow.number(row).ifPresent(collected.numbers()::add);
+    /** Readings and their numbers by one statement each, put together here. */
+    private List<Reading> readings(String readings, String numbers, Map<String, UUID> about) {
+        Map<UUID, List<ReadNumber>> ofReading = new HashMap<>();
+        jdbc.sql(numbers).params(about).query(row -> {
+            ofReading
+                    .computeIfAbsent(row.getObject(1, UUID.class), id -> new ArrayList<>())
+                    .add(ReadingRow.number(row));
         });
-        return readings.values().stream()
-                .map(collected -> collected.reading().withNumbers(collected.numbers()))
+        return jdbc.sql(readings).params(about).query((row, number) -> ReadingRow.reading(row)).list().stream()
+                .map(reading ->
+                        reading.withNumbers(ofReading.getOrDefault(reading.id().value(), List.of())))
                 .toList();
     }
-
-    private record Collected(Reading reading, List<ReadNumber> numbers) {}
 }

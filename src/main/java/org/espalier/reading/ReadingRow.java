@@ -46,16 +46,13 @@ final class ReadingRow {
                 List.of());
     }
 
-    /** The number of a row; empty for a reading without numbers. */
-    static Optional<ReadNumber> number(ResultSet row) throws SQLException {
-        var side = row.getString("side");
-        return side == null
-                ? Optional.empty()
-                : Optional.of(ReadNumber.ofSigned(
-                        Side.valueOf(side),
-                        Quantity.ofCode(row.getString("quantity")).orElseThrow(),
-                        row.getDouble("value"),
-                        row.getBoolean("doubtful")));
+    /** The number of a row: reading, side, quantity, value, whether in doubt. */
+    static ReadNumber number(ResultSet row) throws SQLException {
+        return ReadNumber.ofSigned(
+                Side.valueOf(row.getString(2)),
+                Quantity.ofCode(row.getString(3)).orElseThrow(),
+                row.getDouble(4),
+                row.getBoolean(5));
     }
 
     static String limbs(List<Side> limbs) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.espalier.TestNetwork;
+import org.espalier.course.Course;
 import org.espalier.course.CourseService;
 import org.espalier.course.CourseSheet;
 import org.espalier.film.TestDoor;
@@ -15,7 +16,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
  * A child with 60 films, both limbs read on each: how long its course takes to open, beside the same rows fetched by plain
- * statements as the same role behind the same walls.
+ * statements as the same role behind the same walls. In both the look is written down, for one that is not must not be.
  */
 final class CourseBenchmark {
 
@@ -38,13 +39,20 @@ final class CourseBenchmark {
     private static final String READINGS_OF_CHILD = """
             select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name, r.started_at, r.signed_at, r.limbs,
                 r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px, r.stance, r.patella,
-                r.knee_flexion_deg, r.supersedes, r.reason, later.id, n.side, n.quantity, n.value, n.doubtful
+                r.knee_flexion_deg, r.supersedes, r.reason, later.id
             from reading r
             join staff s on s.id = r.reader
             left join reading later on later.supersedes = r.id
-            left join reading_number n on n.reading_id = r.id and n.site_id = r.site_id
             where r.site_id = :site and r.child_id = :child
             order by r.signed_at desc, r.id desc
+            """;
+    private static final String NUMBERS_OF_CHILD = """
+            select reading_id, side, quantity, value, doubtful
+            from reading_number where site_id = :site and child_id = :child
+            """;
+    private static final String LOOK = """
+            insert into access_entry (id, at, staff_id, site_id, deed, subject, children)
+            values (gen_random_uuid(), now(), current_staff(), :site, 'OPENED', 'course', array[:child])
             """;
 
     private final TestNetwork network;
@@ -78,25 +86,38 @@ final class CourseBenchmark {
         System.exit(met ? 0 : 1);
     }
 
+    /** Each way is tried in turn, so that whatever else the machine does is shared by all. */
     private boolean run() {
-        double plain = median(this::plainly);
-        double opened = median(() -> surgeon.does(() -> courses.open(child)).orElseThrow());
-        double shown = median(
-                () -> CourseSheet.of(surgeon.does(() -> courses.open(child)).orElseThrow()));
-        double plainAgain = median(this::plainly);
-        double ratio = opened / Math.min(plain, plainAgain);
-        say("the same rows in plain SQL, median of " + TIMES, plain, "ms");
-        say("plain SQL once more", plainAgain, "ms");
-        say("course of " + FILMS + " films opened, logged", opened, "ms, goal under " + OPENED_MILLISECONDS);
-        say("opened and laid out with every text", shown, "ms, goal under " + OPENED_MILLISECONDS);
+        var plain = new double[TIMES];
+        var opened = new double[TIMES];
+        var shown = new double[TIMES];
+        for (int i = -WARM_UP; i < TIMES; i++) {
+            int at = Math.max(0, i);
+            plain[at] = milliseconds(this::plainly);
+            opened[at] = milliseconds(() -> open());
+            shown[at] = milliseconds(() -> CourseSheet.of(open()));
+        }
+        double ratio = median(opened) / median(plain);
+        say("the same rows in plain SQL, the look written down", median(plain), "ms, median of " + TIMES);
+        say("course of " + FILMS + " films opened", median(opened), "ms, goal under " + OPENED_MILLISECONDS);
+        say("opened and laid out with every text", median(shown), "ms, goal under " + OPENED_MILLISECONDS);
         say("opened, times plain SQL", ratio, "goal at most " + MOST_TIMES_PLAIN);
-        return shown < OPENED_MILLISECONDS && ratio <= MOST_TIMES_PLAIN;
+        return median(shown) < OPENED_MILLISECONDS && ratio <= MOST_TIMES_PLAIN;
     }
 
-    /** Every row and column once, in one transaction. */
+    private Course open() {
+        return surgeon.does(() -> courses.open(child)).orElseThrow();
+    }
+
+    /** Every row and column once, and the look written down, in one transaction. */
     private Integer plainly() {
-        return network.as(
-                surgeon.staff(), () -> rows(CHILD, 10) + rows(FILMS_OF_CHILD, 18) + rows(READINGS_OF_CHILD, 24));
+        return network.as(surgeon.staff(), () -> {
+            jdbc.sql(LOOK)
+                    .param("site", surgeon.site().value())
+                    .param("child", child.value())
+                    .update();
+            return rows(CHILD, 10) + rows(FILMS_OF_CHILD, 18) + rows(READINGS_OF_CHILD, 20) + rows(NUMBERS_OF_CHILD, 5);
+        });
     }
 
     private int rows(String sql, int columns) {
@@ -114,15 +135,16 @@ final class CourseBenchmark {
                 .size();
     }
 
-    private static double median(Supplier<?> work) {
-        var times = new double[TIMES];
-        for (int i = -WARM_UP; i < TIMES; i++) {
-            long start = System.nanoTime();
-            var _ = work.get();
-            times[Math.max(0, i)] = (System.nanoTime() - start) / 1e6;
-        }
-        Arrays.sort(times);
-        return times[TIMES / 2];
+    private static double milliseconds(Supplier<?> work) {
+        long start = System.nanoTime();
+        var _ = work.get();
+        return (System.nanoTime() - start) / 1e6;
+    }
+
+    private static double median(double[] times) {
+        var sorted = times.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     private static void say(String what, double figure, String unit) {

@@ -71,13 +71,13 @@ class CourseIntegrationTests {
         assertThat(second.unchanged()).isTrue();
         assertThat(second.error()).isEqualTo(1.39);
         assertThat(second.text())
-                .isEqualTo("20-May-2025, age 9y 0m: HKA Right 22.0° varus, ± 1.4°. No measurable change since"
+                .isEqualTo("20-May-2025, age 9y 0m: HKA Right 22.0° varus, ±\u00a01.4°. No measurable change since"
                         + " 20-May-2024. (Limit 2.5°: reading 2.0°, standing 1.5°, if the knee is straight.)");
         assertThat(sheet.films()).hasSize(3);
         assertThat(sheet.films().getFirst().isRead()).isFalse();
         assertThat(sheet.films().get(1).rows()).anySatisfy(row -> {
             assertThat(row.label()).isEqualTo("mMPTA");
-            assertThat(row.left().orElseThrow().text()).isEqualTo("72.0° varus, ± 1.3°");
+            assertThat(row.left().orElseThrow().text()).isEqualTo("72.0° varus, ±\u00a01.3°");
             assertThat(row.left().orElseThrow().unchanged()).isTrue();
         });
         assertThat(sheet.radiation()).contains("Films taken so far: 3");

@@ -99,6 +99,11 @@ public class TestReader {
         });
     }
 
+    /** What the film room asks while a hand moves on a film with both limbs marked. */
+    public MeasureRequest movingHand(ReadingDraft draft) {
+        return ask(draft.revision(), bothLimbs());
+    }
+
     static Marks bothLimbs() {
         return bothLimbs(0);
     }
