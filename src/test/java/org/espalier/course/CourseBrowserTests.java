@@ -85,7 +85,8 @@ class CourseBrowserTests {
             person.settle().picture("course-list-" + screen);
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Not read yet"))
                     .click();
-            page.waitForURL(url -> url.contains("/film/"));
+            page.locator("film-room[data-tiles=settled]").waitFor();
+            person.settle();
         }
     }
 
