@@ -1,0 +1,125 @@
+package org.espalier.access.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.Route;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.espalier.access.AccessLine;
+import org.espalier.access.AccessLogService;
+import org.espalier.access.AccessReport;
+import org.espalier.access.Site;
+import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+
+/** Who saw what, the latest first; and whether the log still is what was written. */
+@Route("admin/access-log")
+@Menu(title = "access.menu.log", order = 95)
+@StyleSheet("themes/admin.css")
+class AccessLogView extends Composite<Div> implements HasDynamicTitle {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss");
+
+    private final AccessLogService log;
+    private final Map<SiteId, Site> sites;
+    private final TextField number = new TextField(Texts.text("access.log.number"));
+    private final Paragraph said = new Paragraph();
+    private final UnorderedList list = new UnorderedList();
+    private final Div empty = new Div();
+
+    AccessLogView(AccessLogService log, SiteService siteService) {
+        this.log = log;
+        sites = siteService.all().stream().collect(Collectors.toMap(Site::id, site -> site));
+        number.setHelperText(Texts.text("access.log.number.help"));
+        said.getElement().setAttribute("role", "status");
+        list.addClassNames("admin-list", "log");
+        empty.addClassName("empty");
+        empty.setText(Texts.text("access.log.empty"));
+        var question = new Paragraph(Texts.text("access.log.question"));
+        question.addClassName("question");
+        var form = new Div(
+                number,
+                new Button(Texts.text("access.log.find"), click -> find()),
+                new Button(Texts.text("access.log.check"), click -> check()));
+        form.addClassName("admin-form");
+        var order = new Paragraph(Texts.text("access.newest-first"));
+        order.addClassName("small");
+        getContent().addClassName("screen");
+        getContent().add(new H1(Texts.text("access.log")), question, form, said, order, list, empty);
+        show(log.recent());
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("access.log.title");
+    }
+
+    private void find() {
+        if (number.getValue().isBlank()) {
+            said.setText("");
+            show(log.recent());
+            return;
+        }
+        log.ofChild(number.getValue())
+                .ifPresentOrElse(
+                        report -> {
+                            said.setText(Texts.text(
+                                    "access.log.of", number.getValue().strip()));
+                            show(report);
+                        },
+                        () -> said.setText(Texts.text(
+                                "access.log.nobody", number.getValue().strip())));
+    }
+
+    private void check() {
+        var broken = log.check();
+        said.setText(
+                broken.isPresent()
+                        ? Texts.text("access.log.broken", broken.getAsLong())
+                        : log.lastSeal()
+                                .map(seal -> Texts.text("access.log.whole", seal.number()))
+                                .orElse(Texts.text("access.log.unsealed")));
+    }
+
+    private void show(AccessReport report) {
+        list.removeAll();
+        report.lines().forEach(line -> list.add(line(line, report.numbers())));
+        empty.setVisible(report.lines().isEmpty());
+    }
+
+    private ListItem line(AccessLine line, Map<java.util.UUID, String> numbers) {
+        var site = line.site() == null ? null : sites.get(line.site());
+        var at = line.at().atZone(site == null ? (ZoneId) ZoneOffset.UTC : site.zone());
+        var who = new Span(line.who() == null ? Texts.text("access.log.house") : line.who());
+        who.addClassName("name");
+        var children = line.children().stream()
+                .map(child -> numbers.getOrDefault(child, child.toString()))
+                .collect(Collectors.joining(", "));
+        var what = new Span(Texts.of(line.deed()) + ": " + line.subject());
+        var item = new ListItem(new Span(DateText.of(at.toLocalDate()) + " " + CLOCK.format(at)), who, what);
+        if (line.about() != null) {
+            item.add(new Span(Objects.requireNonNull(line.about())));
+        }
+        if (!children.isEmpty()) {
+            item.add(new Span(Texts.text("access.log.children", children)));
+        }
+        item.add(new Span(Texts.text(line.sealed() ? "access.log.sealed" : "access.log.not-sealed")));
+        return item;
+    }
+}

@@ -1,0 +1,39 @@
+package org.espalier.access.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.Route;
+import org.espalier.access.SiteService;
+import org.espalier.access.SiteTokenService;
+import org.espalier.access.StaffService;
+import org.espalier.kit.Texts;
+
+/** Where the operator keeps the network: its hospitals, who works in them, and the keys of their archives. */
+@Route("admin")
+@Menu(title = "access.menu.network", order = 90)
+@StyleSheet("themes/admin.css")
+class NetworkView extends Composite<Div> implements HasDynamicTitle {
+
+    NetworkView(SiteService sites, StaffService staff, SiteTokenService tokens) {
+        var question = new Paragraph(Texts.text("access.network.question"));
+        question.addClassName("question");
+        var staffPanel = new StaffPanel(staff, sites);
+        var tokenPanel = new TokenPanel(tokens, sites);
+        var sitePanel = new SitePanel(sites, () -> {
+            staffPanel.refresh();
+            tokenPanel.refresh();
+        });
+        getContent().addClassNames("screen", "network");
+        getContent().add(new H1(Texts.text("access.network")), question, sitePanel, staffPanel, tokenPanel);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("access.network.title");
+    }
+}

@@ -1,0 +1,76 @@
+package org.espalier.access.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.Locale;
+import org.espalier.access.Site;
+import org.espalier.access.SiteData;
+import org.espalier.access.SiteService;
+import org.espalier.kit.Texts;
+import org.springframework.dao.DuplicateKeyException;
+
+/** The hospitals of the network, by name, and a line to add one. */
+final class SitePanel extends Composite<Section> {
+
+    private final SiteService sites;
+    private final Runnable changed;
+    private final UnorderedList list = new UnorderedList();
+    private final TextField code = new TextField(Texts.text("access.site.code"));
+    private final TextField name = new TextField(Texts.text("access.site.name"));
+    private final TextField zone = new TextField(Texts.text("access.site.zone"));
+
+    SitePanel(SiteService sites, Runnable changed) {
+        this.sites = sites;
+        this.changed = changed;
+        code.setHelperText(Texts.text("access.site.code.help"));
+        zone.setHelperText(Texts.text("access.site.zone.help"));
+        list.addClassName("admin-list");
+        var order = new Paragraph(Texts.text("access.by-name"));
+        order.addClassName("small");
+        var form = new Div(code, name, zone, new Button(Texts.text("access.site.add"), click -> add()));
+        form.addClassName("admin-form");
+        getContent().addClassName("sheet");
+        getContent().add(new H2(Texts.text("access.sites")), order, list, form);
+        refresh();
+    }
+
+    private void refresh() {
+        list.removeAll();
+        sites.all().forEach(site -> list.add(line(site)));
+    }
+
+    private static ListItem line(Site site) {
+        var name = new Span(site.name());
+        name.addClassName("name");
+        return new ListItem(name, new Span(site.code()), new Span(site.zone().getId()));
+    }
+
+    private void add() {
+        var typed = code.getValue().strip().toUpperCase(Locale.ROOT);
+        boolean codeFits = Fields.check(code, SiteData.isCode(typed), "access.site.code.wrong");
+        boolean nameFits = Fields.check(name, !name.getValue().isBlank(), "access.site.name.missing");
+        boolean zoneFits = Fields.check(zone, SiteData.isZone(zone.getValue().strip()), "access.site.zone.wrong");
+        if (!(codeFits && nameFits && zoneFits)) {
+            return;
+        }
+        try {
+            sites.add(
+                    new SiteData(typed, name.getValue().strip(), zone.getValue().strip()));
+        } catch (DuplicateKeyException e) {
+            Fields.check(code, false, "access.site.code.taken");
+            return;
+        }
+        code.clear();
+        name.clear();
+        refresh();
+        changed.run();
+    }
+}

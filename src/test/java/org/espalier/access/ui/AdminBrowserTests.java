@@ -1,0 +1,110 @@
+package org.espalier.access.ui;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.UUID;
+import org.espalier.Browser;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class AdminBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void operatorAddsAPersonWhoThenSignsInAndMustChooseAPassword(Screen screen) {
+        var login = "newcomer-" + screen.name().toLowerCase(java.util.Locale.ROOT);
+        String password;
+        try (var operator = signedIn(network.operator(), screen)) {
+            var page = operator.page();
+            operator.open("admin");
+            button(page, "Add the hospital").click();
+            assertThat(page.getByText("Use 2 to 12 capital letters and digits."))
+                    .isVisible();
+            operator.settle()
+                    .picture("admin-errors-" + screen)
+                    .assertAccessible()
+                    .assertFits();
+
+            page.getByLabel("Name to sign in with").fill(login);
+            page.getByLabel("Name as colleagues read it").fill("Wendeline Oakhollow");
+            button(page, "Add the person").click();
+            var told = page.getByText("First password of Wendeline Oakhollow");
+            assertThat(told).isVisible();
+            password = told.textContent().replaceAll(".*: ([a-z0-9-]{19})\\..*", "$1");
+            operator.settle().picture("admin-" + screen).assertAccessible().assertFits();
+        }
+        try (var newcomer = Browser.person(port, screen)) {
+            newcomer.signIn(login, password);
+            assertThat(newcomer.page().getByText("Choose a password of your own."))
+                    .isVisible();
+        }
+    }
+
+    @Test
+    void operatorIssuesAKeyThatIsShownOnce() {
+        var name = network.owner()
+                .sql("select name from site where id = ?")
+                .param(network.site())
+                .query(String.class)
+                .single();
+        try (var operator = signedIn(network.operator(), Screen.DESKTOP)) {
+            var page = operator.page();
+            operator.open("admin");
+            var keys = page.locator("section")
+                    .filter(new com.microsoft.playwright.Locator.FilterOptions().setHasText("Keys of archives"));
+            keys.locator("vaadin-select").click();
+            page.getByRole(
+                            AriaRole.OPTION,
+                            new Page.GetByRoleOptions().setName(name).setExact(true))
+                    .click();
+            page.getByLabel("What the archive is called").fill("Archive of the cellar");
+            button(page, "Issue a key").click();
+            assertThat(page.getByText("The key: espalier_")).isVisible();
+            operator.open("admin");
+            assertThat(page.getByText("Archive of the cellar").first()).isVisible();
+            assertThat(page.getByText("The key: espalier_")).hasCount(0);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void privacyOfficerReadsWhoSawWhatAndChecksTheSeals(Screen screen) {
+        var officer = network.staff(network.site(), "PRIVACY_OFFICER");
+        try (var person = signedIn(officer, screen)) {
+            var page = person.page();
+            person.open("admin/access-log");
+            assertThat(page.getByText("Signed in").first()).isVisible();
+            button(page, "Check the seals").click();
+            assertThat(page.getByText("Every seal up to number")).isVisible();
+            person.settle().picture("access-log-" + screen).assertAccessible().assertFits();
+            page.getByLabel("Local number of a child").fill("nobody-has-this");
+            button(page, "Who saw this child?").click();
+            assertThat(page.getByText("No child at your hospitals has number nobody-has-this"))
+                    .isVisible();
+        }
+    }
+
+    private Browser.Person signedIn(UUID who, Screen screen) {
+        return Browser.person(port, screen).signIn(network.login(who), network.password(who));
+    }
+
+    private static com.microsoft.playwright.Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+}
