@@ -75,12 +75,17 @@ class DemoCourse {
     void visit(DemoStory story, DemoVisit visit, DemoTeam team, LocalDate firstDay) {
         LocalDate day = story.dayOf(visit, firstDay);
         as(team.nurse(), () -> measure(story, visit, day));
-        DrawnFilm drawn = DemoFilms.draw(story, visit);
-        byte[] file = DemoFilms.file(drawn, story, visit, firstDay);
-        FilmId film = send(team, file, story.number() + "-" + day + ".dcm");
-        if (visit.read()) {
-            as(team.surgeon(), () -> read(film, drawn, story));
+        for (DrawnFilm drawn : DemoFilms.draw(story, visit)) {
+            byte[] file = DemoFilms.file(drawn, story, visit, firstDay);
+            FilmId film = send(team, file, story.number() + "-" + day + legs(drawn) + ".dcm");
+            if (visit.read() && !drawn.contrast()) {
+                as(team.surgeon(), () -> read(film, drawn, story));
+            }
         }
+    }
+
+    private static String legs(DrawnFilm drawn) {
+        return drawn.shown().map(side -> "-" + side.letter()).orElse("");
     }
 
     /** Sends a film of these days that says the child wrongly, so that it lies in the tray. */

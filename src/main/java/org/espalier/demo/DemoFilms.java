@@ -4,6 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.espalier.demo.drawn.BodyProportions;
 import org.espalier.demo.drawn.DrawnFilm;
 import org.espalier.demo.drawn.DrawnLabel;
@@ -25,33 +29,56 @@ final class DemoFilms {
 
     private DemoFilms() {}
 
-    static DrawnFilm draw(DemoStory story, DemoVisit visit) {
+    /** Every film of a visit. */
+    static List<DrawnFilm> draw(DemoStory story, DemoVisit visit) {
+        return switch (story.filming()) {
+            case BOTH_LEGS -> List.of(both(story, visit));
+            case EACH_LEG_ALONE ->
+                Stream.of(Side.values())
+                        .map(side -> DrawnFilm.draw(order(story, visit, Set.of(side), false)))
+                        .toList();
+            case ARTHROGRAM_LAST ->
+                visit.equals(story.visits().getLast())
+                        ? List.of(both(story, visit), arthrogram(story, visit))
+                        : List.of(both(story, visit));
+        };
+    }
+
+    private static DrawnFilm both(DemoStory story, DemoVisit visit) {
+        return DrawnFilm.draw(order(story, visit, EnumSet.allOf(Side.class), false));
+    }
+
+    private static DrawnFilm arthrogram(DemoStory story, DemoVisit visit) {
+        return DrawnFilm.draw(order(story, visit, Set.of(Side.LEFT), true));
+    }
+
+    private static FilmOrder order(DemoStory story, DemoVisit visit, Set<Side> shown, boolean contrast) {
         BodyProportions body = BodyProportions.at(
                 story.sex() == Sex.FEMALE ? BodyProportions.Build.GIRL : BodyProportions.Build.BOY,
                 Age.ofMonths(visit.ageMonths()));
         Length pixel = visit.ageMonths() < LARGE_CHILD_MONTHS ? FINE : COARSE;
         double magnification = story.hospital().magnification();
-        return DrawnFilm.draw(new FilmOrder(
+        return new FilmOrder(
                 body,
                 limb(Side.RIGHT, body, visit.right(), story.build().legShare()),
                 limb(Side.LEFT, body, visit.left(), story.build().legShare()),
                 story.build().plump(),
                 new FilmOrder.FilmSheet(pixel, magnification, magnification, BALL),
-                story.number().hashCode() + visit.ageMonths()));
+                story.number().hashCode() + visit.ageMonths(),
+                shown,
+                contrast);
     }
 
     private static DrawnLimb limb(Side side, BodyProportions body, DemoKnee knee, double share) {
         return DrawnLimb.straight(side, body)
                 .withKnee(knee.mLDFA(), knee.mMPTA(), knee.jlca())
-                .withLengths(
-                        new Length(body.femurMm() * share + knee.femurLonger().millimetres()),
-                        new Length(body.tibiaMm() * share + knee.tibiaLonger().millimetres()))
+                .withLengths(new Length(body.femurMm() * share), new Length(body.tibiaMm() * share))
                 .withPlates(knee.plates());
     }
 
     /** The film as the X-ray machine sends it. */
     static byte[] file(DrawnFilm film, DemoStory story, DemoVisit visit, LocalDate firstDay) {
-        return file(film, label(story, visit, firstDay, story.number(), story.birthDate(firstDay)));
+        return file(film, label(story, visit, firstDay, story.number(), story.birthDate(firstDay)), story.hospital());
     }
 
     /** The same film from a machine into which somebody typed the child wrongly: it belongs to nobody until looked at. */
@@ -60,8 +87,9 @@ final class DemoFilms {
         boolean wrongNumber = story.hospital() == DemoHospital.VALLEY;
         String number = wrongNumber ? story.number().replace('2', '3') : story.number();
         return file(
-                draw(story, visit),
-                label(story, visit, firstDay, number, wrongNumber ? birth : birth.withDayOfYear(1)));
+                both(story, visit),
+                label(story, visit, firstDay, number, wrongNumber ? birth : birth.withDayOfYear(1)),
+                story.hospital());
     }
 
     private static DrawnLabel label(
@@ -77,10 +105,10 @@ final class DemoFilms {
                 story.hospital().spacing());
     }
 
-    private static byte[] file(DrawnFilm film, DrawnLabel label) {
+    private static byte[] file(DrawnFilm film, DrawnLabel label, DemoHospital hospital) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            new FilmFile(film, label).writeTo(out);
+            new FilmFile(film, label, hospital.encoding()).writeTo(out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

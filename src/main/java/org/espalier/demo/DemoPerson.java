@@ -4,21 +4,28 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.espalier.access.Role;
 
-/** The six who work in the demonstration. Their names belong to nobody. */
+/** The twelve who work in the demonstration. Their names belong to nobody. */
 enum DemoPerson {
     HARBOUR_SURGEON("tessaly", "Tessaly Wrenfold", EnumSet.of(DemoHospital.HARBOUR), EnumSet.of(Role.SURGEON)),
-    HARBOUR_NURSE(
-            "corvin",
-            "Corvin Ashmarl",
-            EnumSet.of(DemoHospital.HARBOUR),
-            EnumSet.of(Role.NURSE, Role.STOREKEEPER, Role.COST_ADMINISTRATOR)),
+    HARBOUR_SECOND_SURGEON("yselle", "Yselle Maundry", EnumSet.of(DemoHospital.HARBOUR), EnumSet.of(Role.SURGEON)),
+    HARBOUR_NURSE("corvin", "Corvin Ashmarl", EnumSet.of(DemoHospital.HARBOUR), EnumSet.of(Role.NURSE)),
     HARBOUR_RADIOGRAPHER("sunniva", "Sunniva Quarle", EnumSet.of(DemoHospital.HARBOUR), EnumSet.of(Role.RADIOGRAPHER)),
     VALLEY_SURGEON("ludo", "Ludo Fennimark", EnumSet.of(DemoHospital.VALLEY), EnumSet.of(Role.SURGEON)),
     VALLEY_NURSE(
             "pia",
             "Pia Tarrowby",
             EnumSet.of(DemoHospital.VALLEY),
-            EnumSet.of(Role.NURSE, Role.RADIOGRAPHER, Role.STOREKEEPER, Role.COST_ADMINISTRATOR)),
+            EnumSet.of(Role.NURSE, Role.RADIOGRAPHER, Role.STOREKEEPER)),
+    MOOR_SURGEON(
+            "ingram", "Ingram Voskuld", EnumSet.of(DemoHospital.MOOR, DemoHospital.VALLEY), EnumSet.of(Role.SURGEON)),
+    MOOR_NURSE("odile", "Odile Brannoch", EnumSet.of(DemoHospital.MOOR), EnumSet.of(Role.NURSE)),
+    MOOR_RADIOGRAPHER("bastien", "Bastien Corle", EnumSet.of(DemoHospital.MOOR), EnumSet.of(Role.RADIOGRAPHER)),
+    STOREKEEPER(
+            "marit",
+            "Marit Hollowell",
+            EnumSet.of(DemoHospital.HARBOUR, DemoHospital.MOOR),
+            EnumSet.of(Role.STOREKEEPER)),
+    COSTS("quillon", "Quillon Dray", EnumSet.allOf(DemoHospital.class), EnumSet.of(Role.COST_ADMINISTRATOR)),
     OVERSEER(
             "emeric",
             "Emeric Solwane",

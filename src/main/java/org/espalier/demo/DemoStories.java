@@ -9,12 +9,15 @@ final class DemoStories {
     private DemoStories() {}
 
     static List<DemoStory> all() {
-        return Stream.concat(HarbourStories.all().stream(), ValleyStories.all().stream())
+        return Stream.of(HarbourStories.all(), ValleyStories.all(), MoorStories.all())
+                .flatMap(List::stream)
                 .toList();
     }
 
     /** One child at each hospital whose newest film was sent under a wrong number or day of birth. */
     static List<DemoStory> mistyped() {
-        return List.of(HarbourStories.all().get(2), ValleyStories.all().get(2));
+        return Stream.of(HarbourStories.all(), ValleyStories.all(), MoorStories.all())
+                .map(stories -> stories.get(2))
+                .toList();
     }
 }

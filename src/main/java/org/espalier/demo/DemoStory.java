@@ -11,6 +11,10 @@ import org.espalier.science.quantity.Sex;
  * @param number local number at the hospital
  * @param ageNowMonths age on the day the demonstration was first started
  * @param build how plump it is drawn, and what share of the usual length its legs have
+ * @param filming how its films were taken
+ * @param visits with a film, the earliest first
+ * @param deeds operations, the earliest first
+ * @param missed ages in months at which it was expected and was not brought
  */
 record DemoStory(
         DemoHospital hospital,
@@ -21,7 +25,10 @@ record DemoStory(
         int ageNowMonths,
         DemoDiagnosis diagnosis,
         Build build,
-        List<DemoVisit> visits) {
+        Filming filming,
+        List<DemoVisit> visits,
+        List<DemoDeed> deeds,
+        List<Integer> missed) {
 
     private static final int SPREAD_DAYS = 19;
 
@@ -34,8 +41,19 @@ record DemoStory(
         static final Build USUAL = new Build(1.1, 1);
     }
 
+    /** How the films of a child were taken. */
+    enum Filming {
+        BOTH_LEGS,
+        /** Too wide for one cassette: each leg on a film of its own, on the same day. */
+        EACH_LEG_ALONE,
+        /** Both legs standing, and at last one knee with contrast in the joint. */
+        ARTHROGRAM_LAST
+    }
+
     DemoStory {
         visits = List.copyOf(visits);
+        deeds = List.copyOf(deeds);
+        missed = List.copyOf(missed);
     }
 
     /** A visit of these days: the leg as it was last, the film just sent. */
@@ -58,7 +76,12 @@ record DemoStory(
 
     /** The day of a visit: always a weekday. */
     LocalDate dayOf(DemoVisit visit, LocalDate firstDay) {
-        LocalDate day = birthDate(firstDay).plusMonths(visit.ageMonths()).plusDays(spread(visit.ageMonths()));
+        return dayAt(visit.ageMonths(), firstDay);
+    }
+
+    /** A weekday at that age. */
+    LocalDate dayAt(int ageMonths, LocalDate firstDay) {
+        LocalDate day = birthDate(firstDay).plusMonths(ageMonths).plusDays(spread(ageMonths));
         return switch (day.getDayOfWeek()) {
             case SATURDAY -> day.minusDays(1);
             case SUNDAY -> day.plusDays(1);

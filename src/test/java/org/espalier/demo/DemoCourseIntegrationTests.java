@@ -89,7 +89,7 @@ class DemoCourseIntegrationTests {
     @Test
     void readsTheAnglesOfEachFilmByBallOrByTagsWithAHumanHand() {
         for (DemoStory story :
-                List.of(DemoStories.all().get(2), DemoStories.all().get(9))) {
+                List.of(DemoStories.all().get(5), DemoStories.all().get(30))) {
             DemoVisit visit = story.visits().getFirst();
             course.register(story, team, firstDay);
             course.visit(story, visit, team, firstDay);
@@ -98,7 +98,7 @@ class DemoCourseIntegrationTests {
                     .isCloseTo(visit.left().mLDFA().degrees(), within(3.0));
             assertThat(value(reading, Side.RIGHT, Quantity.MMPTA))
                     .isCloseTo(visit.right().mMPTA().degrees(), within(3.0));
-            assertThat(value(reading, Side.RIGHT, Quantity.FEMUR_LENGTH)).isBetween(290.0, 370.0);
+            assertThat(value(reading, Side.RIGHT, Quantity.FEMUR_LENGTH)).isBetween(250.0, 400.0);
         }
     }
 
@@ -113,7 +113,7 @@ class DemoCourseIntegrationTests {
 
     @Test
     void leavesTheNewestFilmOfSomeChildrenUnread() {
-        DemoStory story = DemoStories.all().get(3);
+        DemoStory story = DemoStories.all().get(6);
         DemoVisit visit = story.visits().getLast();
         course.register(story, team, firstDay);
         course.visit(story, visit, team, firstDay);

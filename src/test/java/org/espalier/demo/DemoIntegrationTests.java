@@ -70,10 +70,10 @@ class DemoIntegrationTests {
     }
 
     @Test
-    void opensTwoHospitalsWithSixPeopleBeforeThePageIsUsed() {
+    void opensThreeHospitalsWithTwelvePeopleBeforeThePageIsUsed() {
         Callers.runAs(OPERATOR, () -> {
-            assertThat(sites.all().stream().map(Site::code)).containsExactlyInAnyOrder("HARB", "VALL");
-            assertThat(people()).hasSize(6);
+            assertThat(sites.all().stream().map(Site::code)).containsExactlyInAnyOrder("HARB", "VALL", "MOOR");
+            assertThat(people()).hasSize(12);
             assertThat(people().stream()
                             .flatMap(person -> person.memberships().stream())
                             .map(held -> held.role().name())
@@ -100,7 +100,7 @@ class DemoIntegrationTests {
         Callers.runAs(OPERATOR, () -> staff.renewPassword(theOneCalled("pia").id()));
         assertThat(house.open(stateWithout("settled.pia"))).isEqualTo(before);
         Callers.runAs(OPERATOR, () -> {
-            assertThat(people()).hasSize(6);
+            assertThat(people()).hasSize(12);
             assertThat(tokens.all()).hasSize(1);
             assertThat(signsInWith(theOneCalled("pia"))).isTrue();
         });

@@ -1,5 +1,6 @@
 package org.espalier.demo.drawn;
 
+import java.util.Optional;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.PixelPoint;
@@ -15,6 +16,7 @@ import org.espalier.science.quantity.Side;
  * @param headRadius of the ossified femoral head
  * @param right true places of the landmarks of the right leg, in pixels
  * @param left true places of the landmarks of the left leg, in pixels
+ * @param contrast whether the knees on it are filled with contrast
  */
 public record DrawnFilm(
         int width,
@@ -27,7 +29,8 @@ public record DrawnFilm(
         Ball ball,
         Length headRadius,
         LimbLandmarks right,
-        LimbLandmarks left) {
+        LimbLandmarks left,
+        boolean contrast) {
 
     /** Said on the film and in its comments. */
     public static final String MARK = "DRAWN - NOT A PATIENT";
@@ -48,6 +51,12 @@ public record DrawnFilm(
     /** True places of the landmarks of one leg; what is not yet ossified is absent. */
     public LimbLandmarks landmarks(Side side) {
         return side == Side.RIGHT ? right : left;
+    }
+
+    /** The one leg on the film; empty when both are. */
+    public Optional<Side> shown() {
+        boolean both = !right.points().isEmpty() && !left.points().isEmpty();
+        return both ? Optional.empty() : Optional.of(right.points().isEmpty() ? Side.LEFT : Side.RIGHT);
     }
 
     /** Side of a pixel in the plane of the bones. */

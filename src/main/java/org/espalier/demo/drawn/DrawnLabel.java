@@ -38,8 +38,9 @@ public record DrawnLabel(
         }
     }
 
-    /** Same child, same day, same UIDs. */
-    String key(String level) {
-        return String.join("|", "espalier drawn film", level, institution, patientId, takenOn.toString());
+    /** Same child, same day, same picture, same UIDs; the films of a day are one study. */
+    String key(String level, String title) {
+        String day = String.join("|", "espalier drawn film", level, institution, patientId, takenOn.toString());
+        return level.equals("study") ? day : day + "|" + title;
     }
 }

@@ -8,21 +8,30 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import org.espalier.science.quantity.Side;
 
-/** A drawn film as a DICOM file: digital X-ray, explicit little endian, 12 of 16 bits, said to be drawn in three places. */
+/** A drawn film as a DICOM file: digital X-ray, 12 of 16 bits, said to be drawn in three places. */
 public final class FilmFile {
 
     private static final String DIGITAL_XRAY_FOR_PRESENTATION = "1.2.840.10008.5.1.4.1.1.1.1";
-    private static final String EXPLICIT_LITTLE_ENDIAN = "1.2.840.10008.1.2.1";
     private static final String COMMENT =
             "Drawn by a program from invented geometry. Not a patient, not for diagnosis.";
 
     private final DrawnFilm film;
     private final DrawnLabel label;
+    private final FilmEncoding encoding;
 
+    /** In explicit little endian. */
     public FilmFile(DrawnFilm film, DrawnLabel label) {
+        this(film, label, FilmEncoding.EXPLICIT);
+    }
+
+    public FilmFile(DrawnFilm film, DrawnLabel label, FilmEncoding encoding) {
         this.film = film;
         this.label = label;
+        this.encoding = encoding;
     }
 
     /** The UID this film has, today and tomorrow. */
@@ -32,23 +41,38 @@ public final class FilmFile {
 
     /** Writes preamble, header and pixels; the stream stays open. */
     public void writeTo(OutputStream out) throws IOException {
-        ElementWriter meta = new ElementWriter();
+        ElementWriter meta = new ElementWriter(true);
         meta.bytes(0x00020001, "OB", new byte[] {0, 1});
         meta.text(0x00020002, "UI", DIGITAL_XRAY_FOR_PRESENTATION);
         meta.text(0x00020003, "UI", instanceUid());
-        meta.text(0x00020010, "UI", EXPLICIT_LITTLE_ENDIAN);
+        meta.text(0x00020010, "UI", encoding.uid());
         meta.text(0x00020012, "UI", uid("implementation"));
-        ElementWriter length = new ElementWriter();
+        ElementWriter length = new ElementWriter(true);
         length.uint32(0x00020000, meta.size());
         out.write(new byte[128]);
         out.write("DICM".getBytes(StandardCharsets.US_ASCII));
         length.writeTo(out);
         meta.writeTo(out);
-        ElementWriter set = new ElementWriter();
+        ElementWriter set = new ElementWriter(encoding != FilmEncoding.IMPLICIT);
         identity(set);
         acquisition(set);
         image(set);
-        set.writeTo(out);
+        if (encoding == FilmEncoding.DEFLATED) {
+            deflate(set, out);
+        } else {
+            set.writeTo(out);
+        }
+    }
+
+    private static void deflate(ElementWriter set, OutputStream out) throws IOException {
+        Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
+        try {
+            DeflaterOutputStream deflated = new DeflaterOutputStream(out, deflater);
+            set.writeTo(deflated);
+            deflated.finish();
+        } finally {
+            deflater.end();
+        }
     }
 
     private void identity(ElementWriter set) {
@@ -68,8 +92,8 @@ public final class FilmFile {
         set.text(0x00080070, "LO", "None: drawn by a program");
         set.text(0x00080080, "LO", label.institution());
         set.text(0x00080090, "PN", "");
-        set.text(0x00081030, "LO", "Both legs standing (drawn)");
-        set.text(0x0008103E, "LO", "Both legs AP standing (drawn)");
+        set.text(0x00081030, "LO", title("standing"));
+        set.text(0x0008103E, "LO", title("AP standing"));
         set.text(0x00100010, "PN", label.familyName() + "^" + label.givenName());
         set.text(0x00100020, "LO", label.patientId());
         set.text(0x00100030, "DA", day(label.birthDate()));
@@ -89,7 +113,7 @@ public final class FilmFile {
         set.text(0x00200011, "IS", "1");
         set.text(0x00200013, "IS", "1");
         set.text(0x00200020, "CS", "L\\F");
-        set.text(0x00200062, "CS", "B");
+        set.text(0x00200062, "CS", film.shown().map(Side::letter).orElse("B"));
         set.text(0x00204000, "LT", COMMENT);
     }
 
@@ -121,11 +145,25 @@ public final class FilmFile {
         set.text(0x00281054, "LO", "US");
         set.text(0x00282110, "CS", "00");
         set.text(0x20500020, "CS", "IDENTITY");
-        set.words(0x7FE00010, film.stored());
+        if (encoding == FilmEncoding.RUN_LENGTH) {
+            set.encapsulated(0x7FE00010, RunLength.encode(film.stored(), film.width()));
+        } else {
+            set.words(0x7FE00010, film.stored());
+        }
+    }
+
+    private String title(String standing) {
+        return legs() + (film.contrast() ? " arthrogram (drawn)" : " " + standing + " (drawn)");
+    }
+
+    private String legs() {
+        return film.shown()
+                .map(side -> side == Side.RIGHT ? "Right leg" : "Left leg")
+                .orElse("Both legs");
     }
 
     private String uid(String level) {
-        UUID uuid = UUID.nameUUIDFromBytes(label.key(level).getBytes(StandardCharsets.UTF_8));
+        UUID uuid = UUID.nameUUIDFromBytes(label.key(level, title("")).getBytes(StandardCharsets.UTF_8));
         BigInteger number = new BigInteger(uuid.toString().replace("-", ""), 16);
         return "2.25." + number;
     }

@@ -1,20 +1,45 @@
 package org.espalier.demo.drawn;
 
+import java.util.EnumSet;
+import java.util.Set;
 import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Side;
 
 /**
  * What is to be drawn: the child's size, both legs, how plump, on which sheet, with which grain.
  *
  * @param plump 1 for a slim child to 1.8 for a very heavy one
  * @param seed the same order with the same seed gives the same film, pixel by pixel
+ * @param shown the legs that fit on the sheet; a child may be too wide for both
+ * @param contrast whether the knees are filled with contrast
  */
 public record FilmOrder(
-        BodyProportions body, DrawnLimb right, DrawnLimb left, double plump, FilmSheet sheet, long seed) {
+        BodyProportions body,
+        DrawnLimb right,
+        DrawnLimb left,
+        double plump,
+        FilmSheet sheet,
+        long seed,
+        Set<Side> shown,
+        boolean contrast) {
+
+    /** Both legs on one sheet. */
+    public FilmOrder(BodyProportions body, DrawnLimb right, DrawnLimb left, double plump, FilmSheet sheet, long seed) {
+        this(body, right, left, plump, sheet, seed, EnumSet.allOf(Side.class), false);
+    }
 
     public FilmOrder {
+        shown = Set.copyOf(shown);
+        if (shown.isEmpty()) {
+            throw new IllegalArgumentException("a sheet shows a leg or two");
+        }
         if (!(plump >= 1 && plump <= 1.8)) {
             throw new IllegalArgumentException("plump must be 1 to 1.8: " + plump);
         }
+    }
+
+    boolean isOnSheet(Side side) {
+        return shown.contains(side);
     }
 
     /**

@@ -9,6 +9,7 @@ import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.PixelPoint;
+import org.espalier.science.quantity.Side;
 
 /** Stands the legs, lets the rays through them and develops the film. */
 final class FilmPainter {
@@ -24,6 +25,7 @@ final class FilmPainter {
     private final LimbGeometry left;
     private final SoftTissue soft;
     private final double mmPerPixel;
+    private final double edgeMm;
     private final int width;
     private final int height;
     private final AffineTransform toPixels;
@@ -42,10 +44,11 @@ final class FilmPainter {
         double top = -1.3 * body.hipHalfMm();
         double half = halfWidth();
         double bottom = floor + 0.53 * body.kneeWidthMm() + Caption.stripMm(2 * half);
-        this.width = (int) Math.ceil(2 * half / mmPerPixel);
+        this.edgeMm = order.isOnSheet(Side.RIGHT) ? -half : 0;
+        this.width = (int) Math.ceil((order.isOnSheet(Side.LEFT) ? half - edgeMm : -edgeMm) / mmPerPixel);
         this.height = (int) Math.ceil((bottom - top) / mmPerPixel);
         this.toPixels = AffineTransform.getScaleInstance(1 / mmPerPixel, 1 / mmPerPixel);
-        toPixels.translate(half, -top);
+        toPixels.translate(-edgeMm, -top);
     }
 
     private static double floor(LimbGeometry leg) {
@@ -71,6 +74,9 @@ final class FilmPainter {
             new TibiaShape(leg).parts().forEach(canvas::paint);
             new FootShape(leg).parts().forEach(canvas::paint);
             MetalShape.plates(leg).forEach(canvas::paint);
+            if (order.contrast()) {
+                canvas.paint(MetalShape.contrast(leg));
+            }
         }
         Point2D ballCentre = ballCentre();
         double ballRadius = order.sheet().ball().millimetres()
@@ -90,17 +96,22 @@ final class FilmPainter {
     }
 
     private Point2D ballCentre() {
-        Point2D knee = LimbGeometry.at(left.tibia(), 0, 0);
+        boolean onLeft = order.isOnSheet(Side.LEFT);
+        Point2D knee = LimbGeometry.at((onLeft ? left : right).tibia(), 0, 0);
         double out = SoftTissue.kneeHalf(body, order.plump()) + 20;
-        return new Point2D.Double(knee.getX() + out, knee.getY() - 4);
+        return new Point2D.Double(knee.getX() + (onLeft ? out : -out), knee.getY() - 4);
     }
 
     private void markers(BoneCanvas canvas) {
         double size = Math.clamp(0.22 * body.hipHalfMm(), 11, 18);
         double y = 0.95 * body.hipHalfMm();
-        double edge = width * mmPerPixel / 2;
-        canvas.paint(MetalShape.lead("R", new Point2D.Double(-edge + 0.6 * size, y), size));
-        canvas.paint(MetalShape.lead("L", new Point2D.Double(edge - 1.4 * size, y), size));
+        if (order.isOnSheet(Side.RIGHT)) {
+            canvas.paint(MetalShape.lead("R", new Point2D.Double(edgeMm + 0.6 * size, y), size));
+        }
+        if (order.isOnSheet(Side.LEFT)) {
+            double outer = edgeMm + width * mmPerPixel;
+            canvas.paint(MetalShape.lead("L", new Point2D.Double(outer - 1.4 * size, y), size));
+        }
     }
 
     /** Sums what muscle, fat and bone take from each ray, with the grain of the quanta that are left. */
@@ -109,14 +120,13 @@ final class FilmPainter {
         SoftTissue.Path path = new SoftTissue.Path();
         int seed = (int) order.seed();
         BowelGas bowel = new BowelGas(body.hipHalfMm(), seed);
-        double halfMm = width * mmPerPixel / 2;
         double topMm = -toPixels.getTranslateY() * mmPerPixel;
         for (int row = 0; row < height; row++) {
             double y = topMm + (row + 0.5) * mmPerPixel;
             List<SoftTissue.Slice> slices = soft.at(y);
             for (int column = 0; column < width; column++) {
                 int i = row * width + column;
-                double x = (column + 0.5) * mmPerPixel - halfMm;
+                double x = (column + 0.5) * mmPerPixel + edgeMm;
                 SoftTissue.cross(slices, x, path);
                 path.muscle -= (float) bowel.gas(x, y, path.muscle);
                 double flesh = path.muscle * MUSCLE_PER_MM + path.fat * FAT_PER_MM;
@@ -145,8 +155,9 @@ final class FilmPainter {
                 order.sheet().magnification(),
                 ball,
                 new Length(body.headRadiusMm()),
-                pixels(right),
-                pixels(left));
+                order.isOnSheet(Side.RIGHT) ? pixels(right) : LimbLandmarks.none(),
+                order.isOnSheet(Side.LEFT) ? pixels(left) : LimbLandmarks.none(),
+                order.contrast());
     }
 
     private LimbLandmarks pixels(LimbGeometry leg) {

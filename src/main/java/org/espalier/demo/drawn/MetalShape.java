@@ -8,7 +8,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Steel and lead: plates with their screws, the calibration ball, side letters. */
+/** What stops more rays than bone: plates with their screws, the calibration ball, side letters, contrast in a joint. */
 final class MetalShape {
 
     /** How many mm of cortical bone a mm of metal counts for. */
@@ -101,6 +101,14 @@ final class MetalShape {
     static BonePart ball(Point2D centre, double radius) {
         Shape circle = new Ellipse2D.Double(centre.getX() - radius, centre.getY() - radius, 2 * radius, 2 * radius);
         return solid(circle, new AffineTransform(), radius, 4 * radius);
+    }
+
+    /** Contrast that fills the knee from edge to edge. */
+    static BonePart contrast(LimbGeometry leg) {
+        double width = 1.02 * leg.body().kneeWidthMm();
+        double gap = leg.body().jointGapMm();
+        Shape film = new Ellipse2D.Double(-width / 2, -1.15 * gap, width, 1.3 * gap);
+        return BonePart.whole(film, leg.tibia(), Profile.constant(gap, 26, 1000, 1));
     }
 
     static BonePart lead(String letter, Point2D corner, double height) {

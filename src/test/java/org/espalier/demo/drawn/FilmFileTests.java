@@ -10,11 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Set;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class FilmFileTests {
 
@@ -70,8 +73,9 @@ class FilmFileTests {
     @Test
     void isReadByAGeneralPurposeToolkit() throws Exception {
         assumeTrue(Files.isExecutable(DCMDUMP), "dcmdump is not installed; the file was not read by another program");
-        String dump =
-                run(DCMDUMP.toString(), stored(DrawnLabel.Spacing.FIDUCIAL).toString());
+        String dump = run(
+                DCMDUMP.toString(),
+                stored(DrawnLabel.Spacing.FIDUCIAL, FilmEncoding.EXPLICIT).toString());
         assertThat(dump)
                 .contains("DigitalXRayImageStorageForPresentation")
                 .contains("[D-0042]")
@@ -83,8 +87,9 @@ class FilmFileTests {
                 .doesNotContain("E: ");
     }
 
-    @Test
-    void givesEveryPixelToAnotherReader() throws Exception {
+    @ParameterizedTest
+    @EnumSource(FilmEncoding.class)
+    void givesEveryPixelToAnotherReader(FilmEncoding encoding) throws Exception {
         assumeTrue(Files.isExecutable(PYTHON), "python3 is not installed; pixels were not read by another program");
         assumeTrue(
                 run(PYTHON.toString(), "-c", "import pydicom, numpy").isBlank(), "pydicom with numpy is not installed");
@@ -101,12 +106,14 @@ class FilmFileTests {
                         PYTHON.toString(),
                         "-c",
                         script,
-                        stored(DrawnLabel.Spacing.DETECTOR).toString()))
+                        stored(DrawnLabel.Spacing.DETECTOR, encoding).toString()))
                 .isEqualTo("Färnwald " + film.height() + " " + film.width() + " 12 " + sum + "\n");
     }
 
-    private Path stored(DrawnLabel.Spacing spacing) throws IOException {
-        return Files.write(folder.resolve("film.dcm"), written(label(spacing)));
+    private Path stored(DrawnLabel.Spacing spacing, FilmEncoding encoding) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new FilmFile(film, label(spacing), encoding).writeTo(out);
+        return Files.write(folder.resolve("film.dcm"), out.toByteArray());
     }
 
     private static String run(String... command) throws Exception {
@@ -116,6 +123,22 @@ class FilmFileTests {
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         process.waitFor();
         return out;
+    }
+
+    @Test
+    void drawsOneLegAloneWithItsBallAndLetter() {
+        BodyProportions body = BodyProportions.at(BodyProportions.Build.BOY, 13);
+        FilmOrder.FilmSheet sheet = FilmOrder.FilmSheet.ofPixel(new Length(1));
+        DrawnLimb right = DrawnLimb.straight(Side.RIGHT, body);
+        DrawnLimb left = DrawnLimb.straight(Side.LEFT, body);
+        DrawnFilm alone = DrawnFilm.draw(new FilmOrder(body, right, left, 1.8, sheet, 5, Set.of(Side.RIGHT), false));
+        DrawnFilm both = DrawnFilm.draw(new FilmOrder(body, right, left, 1.8, sheet, 5));
+        assertThat(alone.shown()).contains(Side.RIGHT);
+        assertThat(both.shown()).isEmpty();
+        assertThat(alone.width()).isBetween(both.width() / 2 - 1, both.width() / 2 + 1);
+        assertThat(alone.landmarks(Side.LEFT).points()).isEmpty();
+        assertThat(alone.landmarks(Side.RIGHT)).isEqualTo(both.landmarks(Side.RIGHT));
+        assertThat(alone.ball().centre().x()).isBetween(0.0, alone.width() - 1.0);
     }
 
     @Test
