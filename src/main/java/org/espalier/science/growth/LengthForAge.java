@@ -18,8 +18,11 @@ import org.espalier.science.statistics.NormalDistribution;
  */
 public final class LengthForAge {
 
+    /** The file of the printed table. */
+    static final String TABLE = "lengths-for-age-1964.csv";
+
     private static final List<PrintedTable.Row> ROWS =
-            PrintedTable.of(LengthForAge.class, "lengths-for-age-1964.csv").rows();
+            PrintedTable.of(LengthForAge.class, TABLE).rows();
 
     /** The bone asked for. */
     public enum Bone {
@@ -32,6 +35,11 @@ public final class LengthForAge {
 
         Bone(String column) {
             this.column = column;
+        }
+
+        /** The column of its mean. */
+        String column() {
+            return column + "_mean";
         }
     }
 
@@ -65,7 +73,7 @@ public final class LengthForAge {
         return ROWS.stream()
                 .filter(row -> row.text("sex").equals(sex.name()) && row.number("years") == year)
                 .findFirst()
-                .map(row -> new NormalDistribution(
-                        10 * row.number(bone.column + "_mean"), 10 * row.number(bone.column + "_sd")));
+                .map(row ->
+                        new NormalDistribution(10 * row.number(bone.column()), 10 * row.number(bone.column + "_sd")));
     }
 }

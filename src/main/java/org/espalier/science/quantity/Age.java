@@ -62,6 +62,17 @@ public record Age(int completedMonths, int daysBeyond) implements Comparable<Age
         return new Age(Math.multiplyExact(years, 12), 0);
     }
 
+    /**
+     * The age nearest to a decimal one, to the day.
+     *
+     * @param years years with decimals, 0 to 150
+     */
+    public static Age ofDecimalYears(double years) {
+        double months = years * 12;
+        int completed = (int) months;
+        return new Age(completed, (int) Math.round((months - completed) * DAYS_IN_A_MONTH));
+    }
+
     /** Completed years. */
     public int years() {
         return completedMonths / 12;

@@ -77,4 +77,13 @@ class QuantityTests {
         }
         assertThat(Side.ofLetter("right")).isEmpty();
     }
+
+    @Test
+    void comesBackFromADecimalAgeToTheDay() {
+        assertThat(Age.ofDecimalYears(14)).isEqualTo(Age.ofYears(14));
+        assertThat(Age.ofDecimalYears(0)).isEqualTo(Age.ofYears(0));
+        for (Age age : new Age[] {new Age(7, 29), new Age(100, 30), new Age(151, 1)}) {
+            assertThat(Age.ofDecimalYears(age.decimalYears())).isEqualTo(age);
+        }
+    }
 }
