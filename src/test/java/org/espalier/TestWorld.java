@@ -6,16 +6,24 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.Membership;
 import org.espalier.access.Role;
 import org.espalier.access.SiteData;
 import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
 import org.espalier.access.StaffId;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestFilm;
+import org.espalier.followup.CareEnd;
+import org.espalier.followup.DueByService;
+import org.espalier.followup.Happening;
+import org.espalier.followup.Limits;
+import org.espalier.followup.Visit;
+import org.espalier.followup.VisitService;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
@@ -56,6 +64,9 @@ public class TestWorld {
     private final FilmService films;
     private final DraftService drafts;
     private final ReadingService readings;
+    private final VisitService visits;
+    private final DueByService dueBy;
+    private final SiteService sites;
     private final Ids ids;
 
     TestWorld(
@@ -65,6 +76,9 @@ public class TestWorld {
             FilmService films,
             DraftService drafts,
             ReadingService readings,
+            VisitService visits,
+            DueByService dueBy,
+            SiteService sites,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -72,6 +86,9 @@ public class TestWorld {
         this.films = films;
         this.drafts = drafts;
         this.readings = readings;
+        this.visits = visits;
+        this.dueBy = dueBy;
+        this.sites = sites;
         this.ids = ids;
     }
 
@@ -131,6 +148,10 @@ public class TestWorld {
             examinations.record(child, fact, size);
             return fact;
         });
+        surgeon.does(() -> {
+            dueBy.signLimits(surgeon.site(), Limits.DEFAULTS, "as agreed");
+            return child;
+        });
         var film = reader.film(surgeon, child, LocalDate.of(2025, 5, 20));
         var signed = reader.signed(surgeon, film);
         var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
@@ -143,6 +164,14 @@ public class TestWorld {
                 film,
                 byType(surgeon, child, data, film, signed),
                 byMethod(surgeon, child, fact, draft, signed, film));
+    }
+
+    /** A child of the hospital whose care ended. */
+    private ChildId endedChild(Sender surgeon, LocalDate today) {
+        var child = reader.child(surgeon, BORN);
+        var end = new CareEnd(Optional.empty(), today, "");
+        surgeon.does(() -> visits.record(visits.of(child).open().orElseThrow(), new Happening.CareEnded(end)));
+        return child;
     }
 
     private Map<Class<?>, Object> byType(Sender surgeon, ChildId child, ChildData data, FilmId film, ReadingId signed) {
@@ -178,6 +207,10 @@ public class TestWorld {
         var settings = draft.settings();
         var request = new MeasureRequest(1, draft.revision(), java.util.List.of(), java.util.List.of(), true);
         Finding size = new BodySize(LocalDate.of(2025, 1, 1), Length.ofCentimetres(135), null);
+        var visit = surgeon.does(() -> visits.of(child)).open().orElseThrow();
+        var today = surgeon.does(() -> sites.today(surgeon.site()));
+        var asked = new Visit.Asked(today.plusDays(30), "bowed again");
+        var ended = endedChild(surgeon, today);
         Fact<?> kept =
                 surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
         return Map.ofEntries(
@@ -198,6 +231,9 @@ public class TestWorld {
                 Map.entry("DraftService.choose", new Object[] {draft.id(), settings}),
                 Map.entry("DraftService.discard", new Object[] {draft.id()}),
                 Map.entry("ReadingService.sign", new Object[] {draft.id(), draft.revision(), "read anew"}),
+                Map.entry("VisitService.record", new Object[] {visit, new Happening.Arrived(today, Optional.empty())}),
+                Map.entry("VisitService.resume", new Object[] {ended, surgeon.site(), asked}),
+                Map.entry("DueByService.signLimits", new Object[] {surgeon.site(), Limits.DEFAULTS, "as agreed"}),
                 Map.entry("ReadingService.answer", new Object[] {reading}));
     }
 }

@@ -16,12 +16,14 @@ public class ChildHeader extends Composite<Header> {
     public enum Page {
         COURSE,
         EXAMINATION,
+        VISITS,
         IDENTITY;
 
         private String url(UUID child) {
             return switch (this) {
                 case COURSE -> Urls.course(child);
                 case EXAMINATION -> Urls.examination(child);
+                case VISITS -> Urls.visits(child);
                 case IDENTITY -> Urls.editChild(child);
             };
         }

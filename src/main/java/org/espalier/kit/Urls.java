@@ -9,6 +9,7 @@ public final class Urls {
     public static final String CHILDREN = "children";
     public static final String NEW_CHILD = "children/new";
     public static final String FILMS = "films";
+    public static final String RECALL = "recall";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 
@@ -27,6 +28,11 @@ public final class Urls {
     /** What was measured and found on the child. */
     public static String examination(UUID child) {
         return "child/" + child + "/examination";
+    }
+
+    /** When to look at the child again, and how to reach the family. */
+    public static String visits(UUID child) {
+        return "child/" + child + "/visits";
     }
 
     /** The film room. */

@@ -24,8 +24,8 @@ class JdbcChildRepository {
 
     private static final String ADD_CHILD = """
             insert into child
-                (id, site_id, recorded_site, initials, birth_month, sex, recorded_by, recorded_at)
-            values (:child, :site, :site, :initials, :birthMonth, :sex, :by, :at)
+                (id, site_id, recorded_site, initials, birth_month, sex, recorded_by, recorded_at, open_visit)
+            values (:child, :site, :site, :initials, :birthMonth, :sex, :by, :at, :visit)
             """;
     private static final String ADD_IDENTITY = """
             insert into child_identity
@@ -102,7 +102,12 @@ class JdbcChildRepository {
         this.jdbc = jdbc;
     }
 
-    void add(ChildId child, SiteId site, ChildData data, @Nullable StaffId by, Instant at) {
+    /**
+     * Adds a child.
+     *
+     * @param visit the child's first visit, to be opened in the same transaction
+     */
+    void add(ChildId child, SiteId site, ChildData data, @Nullable StaffId by, Instant at, UUID visit) {
         jdbc.sql(ADD_CHILD)
                 .param("child", child.value())
                 .param("site", site.value())
@@ -111,6 +116,7 @@ class JdbcChildRepository {
                 .param("sex", name(data.sex()))
                 .param("by", by == null ? null : by.value())
                 .param("at", at.atOffset(ZoneOffset.UTC))
+                .param("visit", visit)
                 .update();
         identity(ADD_IDENTITY, child, data).param("site", site.value()).update();
     }

@@ -12,9 +12,11 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Who;
+import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -33,6 +35,8 @@ public class PatientService {
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final AccessLog log;
+    private final Ids ids;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     PatientService(
@@ -41,18 +45,22 @@ public class PatientService {
             SiteService sites,
             CurrentStaff currentStaff,
             AccessLog log,
+            Ids ids,
+            ApplicationEventPublisher events,
             Clock clock) {
         this.children = children;
         this.limbs = limbs;
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.log = log;
+        this.ids = ids;
+        this.events = events;
         this.clock = clock;
     }
 
     /**
-     * Registers a child with both limbs and the growth plates about knee and ankle. Sent again with the same id it gives
-     * back the child that is kept.
+     * Registers a child with both limbs, the growth plates about knee and ankle, and a first visit. Sent again with the
+     * same id it gives back the child that is kept.
      */
     public SaveOutcome register(SiteId site, ChildId id, ChildData data) {
         demandBorn(site, data);
@@ -64,8 +72,10 @@ public class PatientService {
         if (holder.isPresent()) {
             return new SaveOutcome.NumberTaken(look(holder.get(), "number"));
         }
-        children.add(id, site, data, currentStaff.find().orElse(null), clock.instant());
+        var firstVisit = ids.next();
+        children.add(id, site, data, currentStaff.find().orElse(null), clock.instant(), firstVisit);
         Stream.of(Side.RIGHT, Side.LEFT).forEach(side -> addLimb(site, id, side));
+        events.publishEvent(new ChildRegistered(id, site, firstVisit));
         return new SaveOutcome.Saved(get(id));
     }
 

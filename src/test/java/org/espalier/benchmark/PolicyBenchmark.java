@@ -28,8 +28,8 @@ final class PolicyBenchmark {
             select gen_random_uuid(), 'B' || n, 'Bench ' || n, 'UTC' from generate_series(10, 39) n
             """;
     private static final String CHILDREN = """
-            insert into child (id, site_id, recorded_site, initials, birth_month, recorded_at)
-            select gen_random_uuid(), s.id, s.id, 'B', '2015-03-01', now()
+            insert into child (id, site_id, recorded_site, initials, birth_month, recorded_at, needs_visit)
+            select gen_random_uuid(), s.id, s.id, 'B', '2015-03-01', now(), false
             from (select id, row_number() over (order by code) - 1 as place from site where code like 'B__') s
             join generate_series(0, 99999) n on n % 30 = s.place
             """;

@@ -23,9 +23,9 @@ final class SearchBenchmark {
     private static final double FOUND_MILLISECONDS = 150;
 
     private static final String ADD_CHILDREN = """
-            insert into child (id, site_id, recorded_site, initials, birth_month, sex, recorded_at)
+            insert into child (id, site_id, recorded_site, initials, birth_month, sex, recorded_at, needs_visit)
             select gen_random_uuid(), site, site, 'A. B.', date '2010-01-01' + (n % 120) * interval '1 month', 'FEMALE',
-                timestamptz '2025-01-01' + n * interval '1 minute'
+                timestamptz '2025-01-01' + n * interval '1 minute', false
             from (select n, (cast(:sites as uuid[]))[1 + n % :siteCount] as site
                 from generate_series(1, :children) n) numbered
             """;

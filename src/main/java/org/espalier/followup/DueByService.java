@@ -1,0 +1,65 @@
+package org.espalier.followup;
+
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.espalier.access.CurrentStaff;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildId;
+import org.espalier.platform.Ids;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** By when children are looked at, and the limits of each site that decide it. */
+@Service
+@Transactional
+public class DueByService {
+
+    private final JdbcLimitsRepository limits;
+    private final JdbcVisitRepository visits;
+    private final DueDates dueDates;
+    private final CurrentStaff currentStaff;
+    private final Ids ids;
+    private final Clock clock;
+
+    DueByService(
+            JdbcLimitsRepository limits,
+            JdbcVisitRepository visits,
+            DueDates dueDates,
+            CurrentStaff currentStaff,
+            Ids ids,
+            Clock clock) {
+        this.limits = limits;
+        this.visits = visits;
+        this.dueDates = dueDates;
+        this.currentStaff = currentStaff;
+        this.ids = ids;
+        this.clock = clock;
+    }
+
+    /** The limits that hold at the site. */
+    public Limits limits(SiteId site) {
+        return limits.of(site);
+    }
+
+    /** The limits that were signed at the site, the last first; empty where the defaults hold. */
+    public List<SignedLimits> signedLimits(SiteId site) {
+        return limits.all(site);
+    }
+
+    /** Signs limits for the site, from now on. */
+    public void signLimits(SiteId site, Limits signed, String reason) {
+        limits.add(
+                ids.next(),
+                site,
+                signed,
+                reason,
+                currentStaff.find().orElse(null),
+                clock.instant().atOffset(ZoneOffset.UTC));
+    }
+
+    /** Asks the rules again about a child in care, after something new is on record. */
+    public void renew(ChildId child) {
+        visits.findOpen(child).ifPresent(visit -> visits.setDue(visit.id(), dueDates.of(child, visit.asked())));
+    }
+}

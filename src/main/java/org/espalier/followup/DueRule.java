@@ -1,0 +1,252 @@
+package org.espalier.followup;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A rule that says by when to look at a growth plate. Each answers for itself; the earliest day of all rules and all growth
+ * plates is the visit's. Intervals and limits are the site's.
+ */
+public enum DueRule {
+
+    /** A child who was registered and has not come yet. */
+    FIRST_LOOK {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return care.lastSeen().isPresent()
+                    ? Optional.empty()
+                    : Optional.of(care.since().plusDays(limits.firstLookDays()));
+        }
+    },
+
+    /** A bow or knock-knee under three years is seen again while it may still straighten by itself. */
+    WATCHED_YOUNG {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return watched(care, plate, limits.watchedYoungMonths(), isUnder(care, WATCHED_YOUNG_YEARS));
+        }
+    },
+
+    /** A watched limb from three years on. */
+    WATCHED_OLDER {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return watched(care, plate, limits.watchedOlderMonths(), !isUnder(care, WATCHED_YOUNG_YEARS));
+        }
+    },
+
+    /** From that day on a plate would not come too soon. */
+    PLATE_FROM {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.following() == Following.WATCHED
+                    ? plate.notBefore().filter(day -> day.isAfter(care.lastLook()))
+                    : Optional.empty();
+        }
+    },
+
+    /** Early tibia vara is decided before the fourth birthday: treated by then it recurs less. */
+    FOURTH_BIRTHDAY {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            boolean undecided = plate.following() == Following.WATCHED || plate.following() == Following.BRACED;
+            var birthday = care.birth().plusYears(4);
+            return care.tibiaVara() && undecided && birthday.isAfter(care.lastLook())
+                    ? Optional.of(notBefore(care.lastLook(), care.beforeWait(birthday)))
+                    : Optional.empty();
+        }
+    },
+
+    /** Before the window closes, the wait for theatre taken off. */
+    WINDOW {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.following() == Following.MATURE
+                    ? Optional.empty()
+                    : plate.window()
+                            .filter(closes -> closes.isAfter(care.lastLook()))
+                            .map(closes -> notBefore(care.lastLook(), care.beforeWait(closes)));
+        }
+    },
+
+    BRACED {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return every(care, plate, Following.BRACED, limits.bracedMonths());
+        }
+    },
+
+    PLANNED {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return every(care, plate, Following.PLANNED, limits.plannedMonths());
+        }
+    },
+
+    /** The wound after a plate was placed. */
+    WOUND {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            boolean seen = care.lastLook().isAfter(plate.since());
+            return plate.following() == Following.TETHERED && !seen
+                    ? Optional.of(plate.since().plusDays(limits.woundDays()))
+                    : Optional.empty();
+        }
+    },
+
+    /** The knee's motion after a plate was placed. */
+    MOTION {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            boolean seen = care.lastLook().isAfter(plate.since().plusDays(limits.woundDays() * 2L));
+            return plate.following() == Following.TETHERED && !seen
+                    ? Optional.of(plate.since().plusDays(limits.motionDays()))
+                    : Optional.empty();
+        }
+    },
+
+    /** No film since the plate: nobody knows what it does. */
+    FIRST_FILM {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.isUnknownSincePlate()
+                    ? Optional.of(plate.since().plusMonths(limits.firstFilmMonths()))
+                    : Optional.empty();
+        }
+    },
+
+    /** The latest day on which the chance of going past the target, the wait for theatre on top, is still borne. */
+    PAST_TARGET {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.following().hasPlate()
+                    ? plate.outlook().flatMap(outlook -> lastBearable(care, outlook, limits))
+                    : Optional.empty();
+        }
+    },
+
+    /** With a plate in never longer than this, whatever the forecast says. */
+    PLATE_LONGEST {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.following().hasPlate()
+                    ? Optional.of(lookedOrPlaced(care, plate).plusMonths(limits.tetheredMonths()))
+                    : Optional.empty();
+        }
+    },
+
+    /** The same, shorter, under six years and with bone disease. */
+    PLATE_LONGEST_YOUNG {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            boolean quick = care.boneDisease() || isUnder(care, QUICK_YEARS);
+            return plate.following().hasPlate() && quick
+                    ? Optional.of(lookedOrPlaced(care, plate).plusMonths(limits.tetheredYoungMonths()))
+                    : Optional.empty();
+        }
+    },
+
+    /** After release, while rebound is likeliest. */
+    RELEASED {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return isEarly(care, plate)
+                    ? every(care, plate, Following.RELEASED, limits.releasedMonths())
+                    : Optional.empty();
+        }
+    },
+
+    /** Later after release, until growth plates are seen closed. */
+    RELEASED_LATER {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return isEarly(care, plate)
+                    ? Optional.empty()
+                    : every(care, plate, Following.RELEASED, limits.releasedLaterMonths());
+        }
+    },
+
+    /** After an osteotomy: first while a cast can be wedged, then as it heals. */
+    HEALING {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            boolean seen = care.lastLook().isAfter(plate.since());
+            return plate.following() == Following.HEALING
+                    ? Optional.of(
+                            seen
+                                    ? care.lastLook().plusDays(limits.motionDays())
+                                    : plate.since().plusDays(limits.healingDays()))
+                    : Optional.empty();
+        }
+    },
+
+    /** Somebody asked for it. */
+    ASKED {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return care.asked();
+        }
+    };
+
+    private static final int WATCHED_YOUNG_YEARS = 3;
+    private static final int QUICK_YEARS = 6;
+    private static final int EARLY_AFTER_RELEASE_YEARS = 2;
+
+    /** By when to look at the growth plate; empty when the rule is not about it. */
+    abstract Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits);
+
+    /** Whether something is decided by what is seen, so that a film is taken whatever is expected. */
+    boolean isDecision() {
+        return switch (this) {
+            case PLATE_FROM, FOURTH_BIRTHDAY, WINDOW, PLANNED, FIRST_FILM, PAST_TARGET, HEALING, FIRST_LOOK -> true;
+            default -> false;
+        };
+    }
+
+    /** Whether the look is at skin and knee alone. */
+    boolean isWithoutFilm() {
+        return this == WOUND || this == MOTION;
+    }
+
+    private static Optional<LocalDate> watched(CareFacts care, PlateFacts plate, int months, boolean applies) {
+        return applies ? every(care, plate, Following.WATCHED, months) : Optional.empty();
+    }
+
+    private static Optional<LocalDate> every(CareFacts care, PlateFacts plate, Following following, int months) {
+        return plate.following() == following && care.lastSeen().isPresent()
+                ? Optional.of(lookedOrPlaced(care, plate).plusMonths(months))
+                : Optional.empty();
+    }
+
+    private static LocalDate lookedOrPlaced(CareFacts care, PlateFacts plate) {
+        return notBefore(plate.since(), care.lastLook());
+    }
+
+    private static boolean isUnder(CareFacts care, int years) {
+        return care.lastLook().isBefore(care.birth().plusYears(years));
+    }
+
+    private static boolean isEarly(CareFacts care, PlateFacts plate) {
+        return care.lastLook().isBefore(plate.since().plusYears(EARLY_AFTER_RELEASE_YEARS));
+    }
+
+    private static LocalDate notBefore(LocalDate first, LocalDate day) {
+        return day.isBefore(first) ? first : day;
+    }
+
+    /** The chance only grows with time, so halving finds the last day; empty when it lies past the longest interval. */
+    private static Optional<LocalDate> lastBearable(CareFacts care, Outlook outlook, Limits limits) {
+        var from = care.lastLook();
+        long bearable = 0;
+        long longest = from.plusMonths(limits.tetheredMonths()).toEpochDay() - from.toEpochDay();
+        long unbearable = longest;
+        while (unbearable - bearable > 1) {
+            long middle = (bearable + unbearable) / 2;
+            var theatre = care.afterWait(from.plusDays(middle));
+            boolean borne = outlook.chancePast(theatre, limits.pastTargetDegrees()) <= limits.pastTargetChance();
+            bearable = borne ? middle : bearable;
+            unbearable = borne ? unbearable : middle;
+        }
+        return unbearable == longest ? Optional.empty() : Optional.of(from.plusDays(bearable));
+    }
+}

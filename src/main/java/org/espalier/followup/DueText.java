@@ -1,0 +1,52 @@
+package org.espalier.followup;
+
+import java.time.LocalDate;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.science.quantity.Age;
+
+/** Why and by when to look, in sentences. */
+public final class DueText {
+
+    private static final double PERCENT = 100;
+
+    private DueText() {}
+
+    /** One sentence: which rule decided, and what a month's wait would risk. */
+    public static String why(Due due) {
+        var where = due.plate().map(DueText::plate).orElse("");
+        var rule = Texts.text("followup.rule." + due.rule().name(), where);
+        return (where.isEmpty() ? rule : Texts.text("followup.rule-at", where, rule)) + " " + risk(due.risk());
+    }
+
+    /** The growth plate by its place: {@code right distal femur}. */
+    public static String plate(GrowthPlate plate) {
+        var bone = Texts.text(
+                "followup.plate." + plate.end().name() + "_" + plate.bone().name());
+        return Texts.text("followup.plate", Texts.of(plate.side()), bone);
+    }
+
+    /** How far off a day is, in words: {@code in 3m}, {@code 12d ago}, {@code today}. */
+    public static String away(LocalDate day, LocalDate today) {
+        if (day.equals(today)) {
+            return Texts.text("followup.today");
+        }
+        return day.isBefore(today)
+                ? Texts.text("followup.ago", DateText.of(Age.between(day, today)))
+                : Texts.text("followup.in", DateText.of(Age.between(today, day)));
+    }
+
+    private static String risk(Risk risk) {
+        return switch (risk) {
+            case Risk.PastTarget(double inTime, double monthLater) ->
+                Texts.text("followup.risk.past-target", percent(inTime), percent(monthLater));
+            case Risk.WindowCloses() -> Texts.text("followup.risk.window");
+            case Risk.NotKnown() -> Texts.text("followup.risk.not-known");
+        };
+    }
+
+    private static String percent(double chance) {
+        long rounded = Math.round(chance * PERCENT);
+        return rounded == 0 && chance > 0 ? Texts.text("followup.under-one") : Long.toString(rounded);
+    }
+}

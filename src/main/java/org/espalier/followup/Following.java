@@ -1,0 +1,21 @@
+package org.espalier.followup;
+
+/** Where a growth plate stands, as far as the rules of looking again tell apart. */
+public enum Following {
+    WATCHED,
+    BRACED,
+    PLANNED,
+    /** A plate and both its screws hold. */
+    TETHERED,
+    /** The metaphyseal screw is out, the plate is left. */
+    PARKED,
+    RELEASED,
+    /** After an osteotomy, until it has healed. */
+    HEALING,
+    MATURE;
+
+    /** Whether metal lies beside the growth plate. */
+    boolean hasPlate() {
+        return this == TETHERED || this == PARKED;
+    }
+}

@@ -1,0 +1,20 @@
+package org.espalier.followup;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Where the angle of a growth plate is going, as far as anybody can say. */
+public interface Outlook {
+
+    /** The chance, 0 to 1, that the angle is more than so many degrees past its target on the day. */
+    double chancePast(LocalDate day, double degrees);
+
+    /** How many degrees past its target the angle is expected to be on the day; nothing before it counts. */
+    double degreesPast(LocalDate day);
+
+    /** How much the angle is expected to change between two days, in degrees, never negative. */
+    double change(LocalDate from, LocalDate to);
+
+    /** The day by which the target is as likely reached as not; empty when it more likely never is. */
+    Optional<LocalDate> arrival();
+}

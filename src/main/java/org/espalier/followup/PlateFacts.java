@@ -1,0 +1,44 @@
+package org.espalier.followup;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What the rules need to know of one growth plate.
+ *
+ * @param since when it came to stand as it does
+ * @param lastFilm the last film that was read
+ * @param window the last day on which a plate can still reach the target
+ * @param notBefore the day before which a plate would come too soon
+ * @param screwBroken whether a screw was seen bent, broken or loose
+ * @param outlook where the angle is going; empty when there is no forecast
+ */
+public record PlateFacts(
+        GrowthPlate plate,
+        Following following,
+        LocalDate since,
+        Optional<LocalDate> lastFilm,
+        Optional<LocalDate> window,
+        Optional<LocalDate> notBefore,
+        boolean screwBroken,
+        Optional<Outlook> outlook) {
+
+    /** A growth plate that is only watched, of which nothing else is known. */
+    public static PlateFacts watched(GrowthPlate plate, LocalDate since) {
+        return new PlateFacts(
+                plate,
+                Following.WATCHED,
+                since,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty());
+    }
+
+    /** Whether a plate lies there and no film was read since. */
+    boolean isUnknownSincePlate() {
+        return following.hasPlate()
+                && lastFilm.filter(film -> film.isAfter(since)).isEmpty();
+    }
+}

@@ -1,0 +1,43 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.timepicker.TimePicker;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.espalier.followup.Appointment;
+import org.espalier.followup.Happening;
+import org.espalier.followup.Visit;
+import org.espalier.kit.DateEntryField;
+import org.espalier.kit.Texts;
+
+/** A date for the visit, the first or another. */
+final class BookDialog extends VisitDialog {
+
+    private final LocalDate today;
+    private final Consumer<Happening> record;
+    private final DateEntryField on;
+    private final TimePicker at;
+
+    BookDialog(Visit visit, LocalDate today, Consumer<Happening> record) {
+        super("followup.book.title", "followup.book");
+        this.today = today;
+        this.record = record;
+        on = day("followup.book.on", today);
+        at = field(new TimePicker(Texts.text("followup.book.at")));
+        at.setHelperText(Texts.text("followup.book.at.help"));
+        visit.appointment().ifPresent(appointment -> {
+            on.setValue(appointment.on());
+            appointment.time().ifPresent(at::setValue);
+        });
+    }
+
+    @Override
+    boolean save() {
+        var day = on.getValue();
+        if (!isDay(on, day != null && !day.isBefore(today), "followup.day.to-come")) {
+            return false;
+        }
+        record.accept(new Happening.Booked(Appointment.of(Objects.requireNonNull(day), at.getValue())));
+        return true;
+    }
+}

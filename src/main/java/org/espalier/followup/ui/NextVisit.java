@@ -1,0 +1,173 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.espalier.followup.Appointment;
+import org.espalier.followup.CareEnd;
+import org.espalier.followup.Due;
+import org.espalier.followup.DueText;
+import org.espalier.followup.Happening;
+import org.espalier.followup.Limits;
+import org.espalier.followup.Visit;
+import org.espalier.followup.VisitOutcome;
+import org.espalier.followup.VisitService;
+import org.espalier.followup.Visits;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.patient.Child;
+
+/** The visit that is open: by when and why, its date, and what may happen to it. */
+final class NextVisit extends Composite<Section> {
+
+    private final Child child;
+    private final VisitService service;
+    private final Limits limits;
+    private final LocalDate today;
+    private final VisitHistory history;
+    private final Div answer = new Div();
+    private final Div body = new Div();
+
+    NextVisit(Child child, VisitService service, Limits limits, LocalDate today, VisitHistory history) {
+        this.child = child;
+        this.service = service;
+        this.limits = limits;
+        this.today = today;
+        this.history = history;
+        answer.getElement().setAttribute("role", "status");
+        getContent().addClassNames("sheet", "next-visit");
+        getContent().add(new H2(Texts.text("followup.next")), answer, body);
+        refresh();
+    }
+
+    private void refresh() {
+        var visits = service.of(child.id());
+        history.show(visits.steps());
+        body.removeAll();
+        visits.open().ifPresent(visit -> show(visit, visits));
+        visits.end().ifPresent(this::show);
+    }
+
+    private void show(Visit visit, Visits visits) {
+        body.add(due(visit.due(), visit.isLate(today)), date(visit));
+        visit.asked()
+                .ifPresent(asked ->
+                        body.add(new Paragraph(Texts.text("followup.asked", DateText.of(asked.by()), asked.why()))));
+        var why = new Paragraph(DueText.why(visit.due()));
+        why.addClassName("why");
+        body.add(why);
+        if (visits.notBroughtInARow() > 0) {
+            body.add(notBrought(visits.notBroughtInARow()));
+        }
+        body.add(actions(visit));
+        var caution = new Paragraph(Texts.text("followup.caution"));
+        caution.addClassName("caution");
+        body.add(caution);
+    }
+
+    private void show(CareEnd end) {
+        var how = end.reason().map(Texts::of).orElseGet(() -> Texts.text("followup.mature"));
+        body.add(new Paragraph(Texts.text("followup.ended", DateText.of(end.on()), how)));
+        if (end.stopsLetters()) {
+            body.add(new Paragraph(Texts.text("followup.ended.no-letters")));
+            return;
+        }
+        body.add(new Button(Texts.text("followup.resume"), click -> new AskNextDialog(today, asked -> {
+                    service.resume(child.id(), child.site(), asked);
+                    say("followup.resumed", "");
+                })
+                .open()));
+    }
+
+    private Div due(Due due, boolean late) {
+        var days = new Div(day("followup.look-by", due.lookBy(), late ? "harm" : "value"));
+        due.listBy().ifPresent(by -> days.add(day("followup.list-by", by, by.isBefore(today) ? "harm" : "value")));
+        due.decideBy().ifPresent(by -> days.add(day("followup.decide-by", by, by.isBefore(today) ? "harm" : "value")));
+        days.add(fact("followup.film", Texts.text(due.film() ? "followup.film.yes" : "followup.film.no"), "value"));
+        days.addClassName("due-days");
+        return days;
+    }
+
+    private Paragraph date(Visit visit) {
+        var text = visit.appointment().map(this::dateText).orElseGet(() -> Texts.text("followup.no-date"));
+        var date = new Paragraph(text);
+        boolean inTime = visit.appointment()
+                .filter(appointment -> !appointment.on().isAfter(visit.due().lookBy()))
+                .isPresent();
+        date.addClassName(inTime ? "appointment" : "soon");
+        return date;
+    }
+
+    private String dateText(Appointment appointment) {
+        var day = DateText.inWords(appointment.on());
+        var far = DueText.away(appointment.on(), today);
+        return appointment
+                .time()
+                .map(time -> Texts.text("followup.date-at", day, time.toString(), far))
+                .orElseGet(() -> Texts.text("followup.date", day, far));
+    }
+
+    private Span day(String label, LocalDate day, String name) {
+        return fact(label, DateText.of(day) + " (" + DueText.away(day, today) + ")", name);
+    }
+
+    private static Span fact(String label, String value, String name) {
+        var quiet = new Span(Texts.text(label));
+        quiet.addClassName("label");
+        var loud = new Span(value);
+        loud.addClassName(name);
+        return new Span(quiet, loud);
+    }
+
+    private Div notBrought(int times) {
+        var notice = new Div(new Paragraph(Texts.text("followup.not-brought.times", times)));
+        notice.addClassNames("notice", "soon");
+        if (times >= limits.welfareAfter()) {
+            notice.add(new Paragraph(Texts.text("followup.welfare")));
+        }
+        return notice;
+    }
+
+    private Div actions(Visit visit) {
+        var came = new Button(
+                Texts.text("followup.came-today"),
+                click -> happens(visit, new Happening.Arrived(today, Optional.empty())));
+        came.addThemeVariants(ButtonVariant.PRIMARY);
+        var missed = new Button(
+                Texts.text("followup.not-brought"),
+                click -> new NotBroughtDialog(visit, today, happening -> happens(visit, happening)).open());
+        var book = new Button(
+                Texts.text(visit.appointment().isEmpty() ? "followup.give-date" : "followup.other-date"),
+                click -> new BookDialog(visit, today, happening -> happens(visit, happening)).open());
+        var cancel = new Button(
+                Texts.text("followup.give-up"),
+                click -> new CancelDialog(today, happening -> happens(visit, happening)).open());
+        var end = new Button(
+                Texts.text("followup.end-care"),
+                click -> new EndCareDialog(today, happening -> happens(visit, happening)).open());
+        var actions = new Div(came, missed, book, cancel, end);
+        actions.addClassName("actions");
+        return actions;
+    }
+
+    private void happens(Visit visit, Happening happening) {
+        switch (service.record(visit, happening)) {
+            case VisitOutcome.Done done -> say("followup.kept", "");
+            case VisitOutcome.ChangedMeanwhile changed -> say("followup.changed-meanwhile", "soon");
+            case VisitOutcome.NextMissing missing -> say("followup.next-missing", "harm");
+        }
+    }
+
+    private void say(String key, String name) {
+        refresh();
+        answer.setText(Texts.text(key));
+        answer.setClassName(name);
+    }
+}

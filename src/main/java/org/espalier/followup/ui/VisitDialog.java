@@ -1,0 +1,70 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.dialog.Dialog;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
+import org.espalier.followup.VisitReason;
+import org.espalier.kit.DateEntryField;
+import org.espalier.kit.Texts;
+
+/** A few fields about a visit and one button that writes them down; what is wrong stands at its field. */
+abstract class VisitDialog extends Dialog {
+
+    private static final int NOTE_LENGTH = 400;
+
+    private final Div fields = new Div();
+
+    VisitDialog(String title, String confirm) {
+        setHeaderTitle(Texts.text(title));
+        fields.addClassName("form-fields");
+        add(fields);
+        var save = new Button(Texts.text(confirm), click -> {
+            if (save()) {
+                close();
+            }
+        });
+        save.addThemeVariants(ButtonVariant.PRIMARY);
+        getFooter().add(new Button(Texts.text("followup.not-now"), click -> close()), save);
+        setWidth("36rem");
+    }
+
+    /** Writes down what the fields hold; false when something must be mended first. */
+    abstract boolean save();
+
+    final <F extends com.vaadin.flow.component.Component> F field(F field) {
+        fields.add(field);
+        return field;
+    }
+
+    final DateEntryField day(String label, LocalDate today) {
+        return field(new DateEntryField(Texts.text(label), () -> today));
+    }
+
+    final TextField note(String label) {
+        var note = field(new TextField(Texts.text(label)));
+        note.setMaxLength(NOTE_LENGTH);
+        return note;
+    }
+
+    final Select<VisitReason> reason() {
+        var reason = field(new Select<VisitReason>());
+        reason.setLabel(Texts.text("followup.reason"));
+        reason.setItems(VisitReason.values());
+        reason.setItemLabelGenerator(Texts::of);
+        reason.setValue(VisitReason.NOT_SAID);
+        return reason;
+    }
+
+    /** Whether the day is there and stands where it must; says at the field when not. */
+    static boolean isDay(DateEntryField field, boolean right, String problem) {
+        var day = field.getValue();
+        boolean good = day != null && right;
+        field.setErrorMessage(Texts.text(problem));
+        field.setInvalid(!good);
+        return good;
+    }
+}

@@ -1,0 +1,59 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Route;
+import org.espalier.access.SiteService;
+import org.espalier.followup.DueByService;
+import org.espalier.followup.VisitService;
+import org.espalier.kit.ChildHeader;
+import org.espalier.kit.Texts;
+import org.espalier.patient.Child;
+import org.espalier.patient.PatientService;
+
+/** When must we look again at this child, and how do we reach the family? */
+@Route("child/:child/visits")
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/followup.css")
+class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
+
+    private final PatientService patients;
+    private final VisitService visits;
+    private final DueByService dueBy;
+    private final SiteService sites;
+
+    VisitsView(PatientService patients, VisitService visits, DueByService dueBy, SiteService sites) {
+        this.patients = patients;
+        this.visits = visits;
+        this.dueBy = dueBy;
+        this.sites = sites;
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        getContent().removeAll();
+        ChildAddress.open(event, patients, "visits").ifPresent(this::show);
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("followup.visits.title");
+    }
+
+    private void show(Child child) {
+        var today = sites.today(child.site());
+        var limits = dueBy.limits(child.site());
+        var history = new VisitHistory();
+        var next = new NextVisit(child, visits, limits, today, history);
+        var parts = new Div(next, history);
+        parts.addClassName("parts");
+        var body = new Div(new H1(Texts.text("followup.visits")), parts);
+        body.addClassName("screen");
+        getContent().add(new ChildHeader(child.id().value(), child.who(), today, ChildHeader.Page.VISITS), body);
+    }
+}
