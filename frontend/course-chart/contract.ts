@@ -23,6 +23,10 @@ export interface CourseModel {
   today: string;
   quantities: Quantity[];
   tracks: Track[];
+  /** Where limbs are going, by track. */
+  fans: Fan[];
+  /** What else happened, one row each along the foot of the chart. */
+  rows: Row[];
   films: FilmMark[];
 }
 
@@ -31,7 +35,7 @@ export interface Quantity {
   id: string;
   /** e.g. "HKA", "mLDFA". */
   label: string;
-  /** e.g. "whole limb", "femur", "tibia". */
+  /** e.g. "whole limb", "femur", "tibia": quantities of one part are shown and hidden together. */
   part: string;
   /** Written behind each number of the axis: "°". */
   unit: string;
@@ -72,6 +76,35 @@ export interface TrackPoint {
   /** "No measurable change" since the point before, as the server judged. */
   unchanged?: boolean;
   film?: string;
+  href?: string;
+}
+
+/** A forecast from the last film on: where half and where nine in ten of such limbs are found. */
+export interface Fan {
+  track: string;
+  /** All of it in words, with its interval and the chance that the target is never reached. */
+  text: string;
+  days: { date: string; low90: number; low50: number; middle: number; high50: number; high90: number }[];
+}
+
+/** One row along the foot: the plates of a limb, its procedures, visits, examinations, bone ages. */
+export interface Row {
+  id: string;
+  label: string;
+  /** Absent when it concerns the whole child; a row of a hidden limb is hidden. */
+  side?: Side;
+  marks: RowMark[];
+}
+
+export interface RowMark {
+  date: string;
+  /** Last day of a bar; a bar without one still goes on. */
+  to?: string;
+  look: 'PLATE' | 'PLATE_PARKED' | 'PROCEDURE' | 'VISIT' | 'VISIT_MISSED' | 'VISIT_DUE' | 'EXAMINED' | 'BONE_AGE';
+  /** All of it in words. */
+  text: string;
+  /** Written at the mark where there is room: "9y 6m". */
+  shortText?: string;
   href?: string;
 }
 

@@ -56,7 +56,8 @@ export const styles = css`
     border-radius: 50%;
   }
 
-  button.quantity::before {
+  button.quantity::before,
+  button.part::before {
     width: 0.75em;
     height: 0;
     border-width: 0 0 2px;
@@ -81,11 +82,50 @@ export const styles = css`
     outline-offset: 2px;
   }
 
+  details {
+    flex-basis: 100%;
+  }
+
+  details:not([open]) {
+    flex-basis: auto;
+    margin-inline-start: 0.6rem;
+  }
+
+  summary {
+    padding: 0.3rem 0;
+    color: var(--ink-2, #4a564f);
+    cursor: pointer;
+  }
+
+  .single {
+    display: grid;
+    gap: 0.35rem;
+    padding-bottom: 0.35rem;
+  }
+
+  .measures {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.35rem;
+  }
+
+  .measures > span {
+    min-width: 5.5rem;
+    color: var(--ink-2, #4a564f);
+  }
+
+  .keys {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 1.2rem;
+    margin: 0.35rem 0 0;
+  }
+
   .key {
     display: inline-flex;
     align-items: center;
     gap: 0.35rem;
-    margin-inline-start: 0.6rem;
     color: var(--ink-2, #4a564f);
   }
 
@@ -101,6 +141,12 @@ export const styles = css`
     height: 0.9rem;
     border-block: 1.5px solid currentColor;
     background: linear-gradient(currentColor 0 0) 50% / 1.5px 100% no-repeat;
+  }
+
+  .key .fan {
+    width: 1.3rem;
+    height: 0.8rem;
+    background: linear-gradient(90deg, #1b6f8a55, #1b6f8a22);
   }
 
   .chart {
@@ -237,6 +283,87 @@ export const styles = css`
     fill: var(--limb);
     font-size: var(--text-s, 0.875rem);
     font-weight: 650;
+  }
+
+  .fan polygon {
+    fill: var(--limb);
+    stroke: none;
+  }
+
+  .fan .ninety {
+    opacity: 0.13;
+  }
+
+  .fan .fifty {
+    opacity: 0.22;
+  }
+
+  .fan polyline {
+    fill: none;
+    stroke: var(--limb);
+    stroke-dasharray: 1 4;
+    stroke-linecap: round;
+    stroke-width: 2;
+  }
+
+  .row {
+    --mark: var(--limb, var(--bark, #7a5a3a));
+  }
+
+  .row .bar,
+  .row .deed,
+  .row .on {
+    fill: var(--mark);
+  }
+
+  .row .plate-parked .bar {
+    fill: #fffefb;
+    stroke: var(--mark);
+    stroke-width: 1.5;
+    stroke-dasharray: 4 2;
+  }
+
+  .row circle {
+    fill: #fffefb;
+    stroke: var(--mark);
+    stroke-width: 2;
+  }
+
+  .row .bone-age circle {
+    fill: var(--mark);
+  }
+
+  .row line {
+    stroke: var(--mark);
+    stroke-width: 2;
+  }
+
+  .row .visit-due circle {
+    stroke-dasharray: 2 2;
+  }
+
+  .row .visits {
+    stroke: var(--rule, #c9c0ad);
+    stroke-width: 1.5;
+  }
+
+  .row .missed {
+    fill: var(--paper, #faf8f3);
+  }
+
+  .row .cross {
+    fill: none;
+    stroke: var(--berry, #9c2f3a);
+    stroke-width: 2;
+  }
+
+  .row .touch {
+    fill: transparent;
+  }
+
+  .row .mark:focus-visible :is(.bar, circle, .deed) {
+    stroke: var(--focus, #0b57a4);
+    stroke-width: 3;
   }
 
   .films {

@@ -5,22 +5,24 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { timeAxes } from './axes.js';
-import type { CourseModel, Quantity, Side, Track, TrackPoint } from './contract.js';
+import type { CourseModel, Quantity, Row, Track, TrackPoint } from './contract.js';
 import { styles } from './course-chart.css.js';
+import { fan } from './fan.js';
 import { filmStrip } from './films.js';
+import { foot, footHeight } from './foot.js';
 import { ground, lastValues, line, pointKey, type Pointing } from './lane.js';
 import { TimeScale, ValueScale } from './scale.js';
-import { ENGLISH, sideName, type Texts } from './texts.js';
+import { ENGLISH, type Texts } from './texts.js';
+import { Shown, toggles } from './toggles.js';
 
-const SIDES: Side[] = ['RIGHT', 'LEFT'];
 const AGE_AXIS = 26;
 const DATE_AXIS = 22;
+/** Between the lowest lane and the rows along the foot. */
+const FOOT_GAP = 28;
 /** Sizes in pixels; a lane is the higher, the fewer there are. */
-const WIDE = { gutter: 84, lastValue: 84, between: 8, lanes: [300, 210, 140] };
+const WIDE = { gutter: 132, lastValue: 84, between: 14, lanes: [300, 200, 160, 126] };
 const NARROW = { gutter: 38, lastValue: 74, between: 28, lanes: [220, 160, 108] };
 const NARROW_BELOW = 700;
-/** So many lanes are open at first; the others wait for their buttons. */
-const OPEN_AT_FIRST = 4;
 
 @customElement('course-chart')
 export class CourseChart extends LitElement {
@@ -30,8 +32,7 @@ export class CourseChart extends LitElement {
   @property({ attribute: false }) texts: Partial<Texts> = {};
 
   @state() private width = 0;
-  @state() private hiddenSides = new Set<Side>();
-  @state() private hiddenQuantities = new Set<string>();
+  @state() private shown = Shown.of([]);
   @state() private focusable = '';
   @state() private tip?: { text: string; x: number; y: number };
 
@@ -51,67 +52,46 @@ export class CourseChart extends LitElement {
     return { ...ENGLISH, ...this.texts };
   }
 
-  private get quantities(): Quantity[] {
-    return (this.model?.quantities ?? []).filter(({ id }) => !this.hiddenQuantities.has(id));
-  }
-
   /** Tracks shown, lane by lane, right before left. */
   private get tracks(): Track[] {
-    const { model } = this;
+    const { model, shown } = this;
     if (!model) return [];
-    const sides = SIDES.filter(side => !this.hiddenSides.has(side));
-    return this.quantities.flatMap(({ id }) =>
-      sides.flatMap(side => model.tracks.filter(track => track.quantity === id && track.side === side)),
+    return shown.lanes.flatMap(({ id }) =>
+      shown.sides.flatMap(side => model.tracks.filter(track => track.quantity === id && track.side === side)),
     );
   }
 
+  /** Rows along the foot: those of the limbs shown, and those of the whole child. */
+  private get rows(): Row[] {
+    return (this.model?.rows ?? []).filter(({ side }) => !side || this.shown.has(side));
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('model') && !changed.get('model')) {
-      const later = this.model?.quantities.slice(OPEN_AT_FIRST) ?? [];
-      this.hiddenQuantities = new Set(later.map(({ id }) => id));
-    }
+    if (!changed.has('model') || !this.model) return;
+    const { quantities } = this.model;
+    this.shown = changed.get('model') ? this.shown.with(quantities) : Shown.of(quantities);
   }
 
   protected override render(): TemplateResult {
     const { model, words } = this;
     if (!model) return html`${nothing}`;
     if (!model.tracks.some(track => track.points.length > 0)) return html`<p class="empty">${words.empty}</p>`;
-    const { tracks, quantities } = this;
-    return html`${this.toggles(model)}
-      ${tracks.length && this.width ? this.chart(model, quantities, tracks) : nothing}
-      ${tracks.length ? nothing : html`<p class="empty">${words.nothing}</p>`}`;
+    const { tracks, shown } = this;
+    return html`${toggles(shown, words, next => this.choose(next))}
+      ${tracks.length && this.width ? this.chart(model, shown.lanes, tracks) : nothing}
+      ${tracks.length ? this.keys(model) : html`<p class="empty">${words.nothing}</p>`}`;
   }
 
-  private toggles(model: CourseModel): TemplateResult {
+  private keys(model: CourseModel): TemplateResult {
     const { words } = this;
-    const toggle = <T>(hidden: Set<T>, value: T, label: string, kind: string, keep: (next: Set<T>) => void) => html`
-      <button
-        class=${kind}
-        aria-pressed=${!hidden.has(value)}
-        @click=${() => {
-          keep(new Set(hidden.has(value) ? [...hidden].filter(one => one !== value) : [...hidden, value]));
-          this.tellShown();
-        }}
-      >
-        ${label}
-      </button>`;
+    const band = model.quantities.find(quantity => quantity.bandLabel)?.bandLabel ?? words.normal;
     return html`
-      <div class="toggles" role="group" aria-label=${words.shown}>
-        ${SIDES.map(side =>
-          toggle(this.hiddenSides, side, sideName(words, side), side.toLowerCase(), next => (this.hiddenSides = next)),
-        )}
-        <span class="gap"></span>
-        ${model.quantities.map(({ id, label }) =>
-          toggle(this.hiddenQuantities, id, label, 'quantity', next => (this.hiddenQuantities = next)),
-        )}
-        <span class="key"><i class="band"></i>${this.bandLabel(model)}</span>
+      <p class="keys">
+        <span class="key"><i class="band"></i>${band}</span>
         <span class="key">${words.unchanged}</span>
         <span class="key"><i class="bar"></i>${words.error}</span>
-      </div>`;
-  }
-
-  private bandLabel(model: CourseModel): string {
-    return model.quantities.find(quantity => quantity.bandLabel)?.bandLabel ?? this.words.normal;
+        ${model.fans.length ? html`<span class="key"><i class="fan"></i>${words.forecast}</span>` : nothing}
+      </p>`;
   }
 
   private chart(model: CourseModel, quantities: Quantity[], tracks: Track[]): TemplateResult {
@@ -127,16 +107,28 @@ export class CourseChart extends LitElement {
       return { quantity, own, values: new ValueScale(quantity, top, top + laneHeight) };
     });
     const bottom = lanes[lanes.length - 1].values.bottom;
+    const { rows } = this;
+    const feet = bottom + (rows.length ? FOOT_GAP : DATE_AXIS);
+    const height = feet + footHeight(rows, narrow);
     const pointing = this.pointing(tracks);
     return html`
       <div class="chart" role="group" aria-label=${words.chart}>
-        <svg width=${width} height=${bottom + DATE_AXIS} viewBox="0 0 ${width} ${bottom + DATE_AXIS}">
+        <svg width=${width} height=${height} viewBox="0 0 ${width} ${height}">
           <g aria-hidden="true">
             ${lanes.map(({ quantity, values }) => ground(quantity, time, values, words))}
             ${timeAxes(model, time, AGE_AXIS, bottom, words)}
-            ${lanes.map(({ own, values }) => lastValues(own, time, values))}
           </g>
+          ${lanes.map(({ own, values }) =>
+            own.map(track =>
+              model.fans.filter(one => one.track === track.id).map(one => fan(one, track.side, time, values)),
+            ),
+          )}
+          <g aria-hidden="true">${lanes.map(({ own, values }) => lastValues(own, time, values))}</g>
           ${lanes.map(({ own, values }) => own.map(track => line(track, time, values, pointing)))}
+          ${foot(rows, time, model.today, feet, {
+            show: (mark, x, y) => (this.tip = { text: mark.text, x, y }),
+            hide: () => (this.tip = undefined),
+          })}
         </svg>
         <div class="films" role="group" aria-label=${words.films}>${filmStrip(model.films, time)}</div>
         ${this.tip ? this.tipTemplate(this.tip) : nothing}
@@ -193,9 +185,9 @@ export class CourseChart extends LitElement {
     this.renderRoot.querySelector<SVGAElement>(`[data-key="${this.focusable}"]`)?.focus();
   }
 
-  private tellShown(): void {
-    const shown = this.model?.quantities.map(({ id }) => id).filter(id => !this.hiddenQuantities.has(id));
-    this.tell('shown-changed', { sides: SIDES.filter(side => !this.hiddenSides.has(side)), quantities: shown });
+  private choose(next: Shown): void {
+    this.shown = next;
+    this.tell('shown-changed', { sides: next.sides, quantities: next.lanes.map(({ id }) => id) });
   }
 
   private tell(type: string, detail: object): void {

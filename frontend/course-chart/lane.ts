@@ -8,6 +8,9 @@ const APART: Record<Side, number> = { RIGHT: -4, LEFT: 4 };
 const REACH = 12;
 const DOT = 4.5;
 const SMALL_DOT = 3;
+const NAME_LETTERS = 13;
+const NAME_LINE = 17;
+const VALUE_LINE = 15;
 /** Closer than this the marks shrink. */
 const CROWDED_PX = 11;
 
@@ -42,12 +45,22 @@ function outline(normal: Quantity['bands'][number], time: TimeScale, values: Val
 }
 
 function namesBeside(quantity: Quantity, values: ValueScale, texts: Texts): SVGTemplateResult {
-  const middle = (values.top + values.bottom) / 2;
+  const name = lines(quantity.label);
+  const first = (values.top + values.bottom - name.length * NAME_LINE) / 2 + 6;
   return svg`
     <text class="direction" x="0" y=${values.top + 12}>▲ ${quantity.up ?? texts.varus}</text>
-    <text class="quantity" x="0" y=${middle - 3}>${quantity.label}</text>
-    <text class="part" x="0" y=${middle + 13}>${quantity.part}</text>
+    ${name.map((text, i) => svg`<text class="quantity" x="0" y=${first + i * NAME_LINE}>${text}</text>`)}
+    <text class="part" x="0" y=${first + name.length * NAME_LINE - 1}>${quantity.part}</text>
     <text class="direction" x="0" y=${values.bottom - 3}>▼ ${quantity.down ?? texts.valgus}</text>`;
+}
+
+/** A name broken where it would meet the numbers of the axis. */
+function lines(name: string): string[] {
+  return name.split(' ').reduce<string[]>((broken, word) => {
+    const line = broken.at(-1);
+    const fits = line !== undefined && line.length + 1 + word.length <= NAME_LETTERS;
+    return fits ? [...broken.slice(0, -1), `${line} ${word}`] : [...broken, word];
+  }, []);
 }
 
 function namesInside(quantity: Quantity, time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult {
@@ -115,17 +128,17 @@ function mark(
     </a>`;
 }
 
-/** The newest value of each limb, written beside its mark and kept from overlapping. */
+/** The newest value of each limb, written beside its mark, kept apart and inside its lane. */
 export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale): SVGTemplateResult[] {
-  const placed: number[] = [];
-  return tracks
+  const newest = tracks
     .filter(track => track.points.length > 0)
     .map(track => ({ track, point: track.points[track.points.length - 1] }))
-    .sort((one, other) => values.y(one.point.value) - values.y(other.point.value))
-    .map(({ track, point }) => {
-      const above = placed[placed.length - 1] ?? -Infinity;
-      const y = Math.max(values.y(point.value) + 5, above + 15);
-      placed.push(y);
-      return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>${point.shortText}</text>`;
-    });
+    .sort((one, other) => values.y(one.point.value) - values.y(other.point.value));
+  let above = -Infinity;
+  return newest.map(({ track, point }, i) => {
+    const lowest = values.bottom - (newest.length - 1 - i) * VALUE_LINE;
+    const y = Math.min(Math.max(values.y(point.value) + 5, above + VALUE_LINE), lowest);
+    above = y;
+    return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>${point.shortText}</text>`;
+  });
 }

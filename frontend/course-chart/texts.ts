@@ -17,7 +17,9 @@ export const ENGLISH = {
   unchanged: '≈ no measurable change',
   error: 'bar: reader error',
   films: 'Films',
-  nothing: 'Nothing is shown. Choose a limb and an angle above.',
+  single: 'Choose single measures',
+  forecast: 'shaded: forecast, half and nine in ten',
+  nothing: 'Nothing is shown. Choose a limb and a part above.',
   empty: 'No film has been read yet. The course begins with the first signed reading.',
 };
 

@@ -35,7 +35,7 @@ export class Looking implements ReactiveController {
   }
 
   hostConnected(): void {
-    void this.room.updateComplete.then(() => this.raise());
+    void this.room.updateComplete.then(() => this.raise()).catch(() => this.fail());
   }
 
   hostDisconnected(): void {
@@ -51,9 +51,10 @@ export class Looking implements ReactiveController {
       if (!response.ok) throw new Error(String(response.status));
       this.facts = (await response.json()) as FilmFacts;
       this.window = this.facts.windows[0];
-      this.showFilm();
+      if (this.stage) this.showFilm();
+      else await this.raise();
     } catch {
-      this.failed = true;
+      this.fail();
     }
     this.room.requestUpdate();
   };
@@ -112,6 +113,11 @@ export class Looking implements ReactiveController {
       tiles: shown => (this.room.dataset.tiles = shown),
     });
     this.showFilm();
+  }
+
+  private fail(): void {
+    this.failed = true;
+    this.room.requestUpdate();
   }
 
   private showFilm(): void {

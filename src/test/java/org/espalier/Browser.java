@@ -69,7 +69,7 @@ public final class Browser {
                     .setLocale("en-GB")
                     .setHasTouch(screen == Screen.PHONE));
             context.setDefaultTimeout(PATIENCE_MS);
-            context.onResponse(this::search);
+            context.onRequestFinished(request -> search(request.response()));
             page = context.newPage();
             page.onWebSocket(socket -> socket.onFrameReceived(frame -> search(frame.text(), socket.url())));
         }
@@ -125,24 +125,28 @@ public final class Browser {
             return this;
         }
 
+        /** What is still under way is broken off before the window closes. */
         @Override
         public void close() {
+            page.navigate("about:blank");
             context.close();
             assertThat(leaks).as("canaries of other hospitals in answers").isEmpty();
         }
 
-        private void search(Response response) {
+        /** Looks at an answer once it is whole: waiting for the rest of one would hold up the person. */
+        private void search(@Nullable Response answer) {
+            if (answer == null || !answer.ok()) {
+                return;
+            }
             try {
-                search(response.ok() ? response.text() : "", response.url());
+                search(answer.text(), answer.url());
             } catch (PlaywrightException left) {
                 // The page was left before the answer was looked at, and the browser has forgotten it.
             }
         }
 
-        private void search(@Nullable String sent, String from) {
-            canaries.stream()
-                    .filter(canary -> sent != null && sent.contains(canary))
-                    .forEach(canary -> leaks.add(canary + " in " + from));
+        private void search(String sent, String from) {
+            canaries.stream().filter(sent::contains).forEach(canary -> leaks.add(canary + " in " + from));
         }
     }
 

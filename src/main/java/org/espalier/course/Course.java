@@ -8,6 +8,7 @@ import org.espalier.film.Film;
 import org.espalier.film.FilmState;
 import org.espalier.kit.Who;
 import org.espalier.patient.Child;
+import org.espalier.patient.Examination;
 import org.espalier.reading.Reading;
 import org.espalier.science.quantity.Age;
 
@@ -17,8 +18,9 @@ import org.espalier.science.quantity.Age;
  * @param today the day it was looked at, by the hospital's zone
  * @param zone the hospital's zone
  * @param films every film of the child, the earliest first; those without a day last
+ * @param examination what was measured and found on the child itself
  */
-public record Course(Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films) {
+public record Course(Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films, Examination examination) {
 
     /**
      * One film with what was read from it.

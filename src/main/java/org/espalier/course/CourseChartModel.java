@@ -20,13 +20,18 @@ final class CourseChartModel {
 
     private final Course course;
     private final CoursePoints points;
+    private final List<CourseModel.Row> rows;
     private final LocalDate from;
     private final LocalDate to;
 
     private CourseChartModel(Course course) {
         this.course = course;
         points = new CoursePoints(course);
-        var days = course.films().stream().flatMap(film -> film.day().stream()).toList();
+        rows = CourseRows.of(course);
+        var days = Stream.concat(
+                        course.films().stream().flatMap(film -> film.day().stream()),
+                        rows.stream().flatMap(row -> row.marks().stream()).map(CourseModel.Mark::date))
+                .toList();
         from = days.stream().min(LocalDate::compareTo).orElse(course.today()).minusDays(MARGIN_DAYS);
         to = Stream.concat(days.stream(), Stream.of(course.today()))
                 .max(LocalDate::compareTo)
@@ -55,6 +60,8 @@ final class CourseChartModel {
                 course.today(),
                 quantities.stream().map(this::lane).toList(),
                 quantities.stream().flatMap(this::tracks).toList(),
+                List.of(),
+                rows,
                 course.films().stream()
                         .filter(Course.FilmOfCourse::isShown)
                         .flatMap(film -> film.day().map(day -> mark(film, day)).stream())

@@ -11,6 +11,7 @@ import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
 import org.espalier.patient.PatientService;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
@@ -25,13 +26,21 @@ public class CourseService {
     private final PatientService patients;
     private final FilmService films;
     private final ReadingService readings;
+    private final ExaminationService examinations;
     private final SiteService sites;
     private final Clock clock;
 
-    CourseService(PatientService patients, FilmService films, ReadingService readings, SiteService sites, Clock clock) {
+    CourseService(
+            PatientService patients,
+            FilmService films,
+            ReadingService readings,
+            ExaminationService examinations,
+            SiteService sites,
+            Clock clock) {
         this.patients = patients;
         this.films = films;
         this.readings = readings;
+        this.examinations = examinations;
         this.sites = sites;
         this.clock = clock;
     }
@@ -48,6 +57,11 @@ public class CourseService {
                 .map(film -> new Course.FilmOfCourse(film, read.getOrDefault(film.id(), List.of())))
                 .toList();
         var site = sites.get(child.site());
-        return new Course(child, LocalDate.ofInstant(clock.instant(), site.zone()), site.zone(), shown);
+        return new Course(
+                child,
+                LocalDate.ofInstant(clock.instant(), site.zone()),
+                site.zone(),
+                shown,
+                examinations.of(child.id()));
     }
 }

@@ -15,10 +15,12 @@ import org.espalier.science.quantity.Side;
  * A course ready to be shown: what the chart draws, and the same facts as a list, the newest film first, every text
  * included.
  *
+ * @param events what happened besides films, the newest first
  * @param sources where the normal ranges drawn were published, by quantity
  * @param radiation how many films were taken so far
  */
-public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String> sources, String radiation) {
+public record CourseSheet(
+        CourseModel chart, List<FilmEntry> films, List<String> events, List<String> sources, String radiation) {
 
     /**
      * One film of the list.
@@ -64,9 +66,11 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String>
                         (Course.FilmOfCourse film) -> film.day().orElse(LocalDate.MAX), Comparator.reverseOrder()))
                 .map(film -> entry(film, points, words))
                 .toList();
+        var chart = CourseChartModel.of(course);
         return new CourseSheet(
-                CourseChartModel.of(course),
+                chart,
                 films,
+                events(chart),
                 CourseChartModel.sources(course),
                 Texts.text("course.radiation", films.size()));
     }
@@ -74,6 +78,14 @@ public record CourseSheet(CourseModel chart, List<FilmEntry> films, List<String>
     /** Whether nothing was read yet. */
     public boolean isEmpty() {
         return chart.tracks().isEmpty();
+    }
+
+    private static List<String> events(CourseModel chart) {
+        return chart.rows().stream()
+                .flatMap(row -> row.marks().stream())
+                .sorted(Comparator.comparing(CourseModel.Mark::date).reversed())
+                .map(CourseModel.Mark::text)
+                .toList();
     }
 
     private static FilmEntry entry(Course.FilmOfCourse film, CoursePoints points, CourseText words) {

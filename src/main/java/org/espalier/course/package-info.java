@@ -3,7 +3,15 @@
  * service; nobody depends on it.
  */
 @ApplicationModule(
-        allowedDependencies = {"access", "kit", "patient", "film", "reading", "science::quantity", "science::alignment"
+        allowedDependencies = {
+            "access",
+            "kit",
+            "patient",
+            "film",
+            "reading",
+            "science::quantity",
+            "science::alignment",
+            "science::growth"
         })
 @NullMarked
 package org.espalier.course;

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param birth ages on the upper axis are counted from here
  * @param from first day of the time axis
  * @param to last day of the time axis
+ * @param fans where limbs are going, by track
+ * @param rows what else happened, one row each along the foot
  */
 public record CourseModel(
         LocalDate birth,
@@ -19,6 +21,8 @@ public record CourseModel(
         LocalDate today,
         List<Quantity> quantities,
         List<Track> tracks,
+        List<Fan> fans,
+        List<Row> rows,
         List<FilmMark> films) {
 
     /** Which end of a quantity's numbers is varus; varus is drawn up in every lane. */
@@ -83,6 +87,54 @@ public record CourseModel(
             boolean join,
             boolean unchanged,
             @Nullable String film,
+            @Nullable String href) {}
+
+    /**
+     * A forecast from the last film on.
+     *
+     * @param track whose it is
+     * @param text all of it in words, with its interval and the chance that the target is never reached
+     * @param days in order, from the last film
+     */
+    public record Fan(String track, String text, List<Spread> days) {}
+
+    /** Where half, and where nine in ten of such limbs are found on a day. */
+    public record Spread(LocalDate date, double low90, double low50, double middle, double high50, double high90) {}
+
+    /** How a mark of a row is drawn. */
+    public enum Look {
+        /** A bar: plate and both screws hold. */
+        PLATE,
+        /** A bar: the plate lies there and holds nothing. */
+        PLATE_PARKED,
+        PROCEDURE,
+        VISIT,
+        VISIT_MISSED,
+        VISIT_DUE,
+        EXAMINED,
+        BONE_AGE
+    }
+
+    /**
+     * One row along the foot.
+     *
+     * @param side null when it concerns the whole child
+     */
+    public record Row(String id, String label, @Nullable Side side, List<Mark> marks) {}
+
+    /**
+     * What happened on a day, or from one day to another.
+     *
+     * @param to the last day of a bar; null for a single day, or when the bar still goes on
+     * @param text all of it in words
+     * @param shortText written at the mark where there is room
+     */
+    public record Mark(
+            LocalDate date,
+            @Nullable LocalDate to,
+            Look look,
+            String text,
+            @Nullable String shortText,
             @Nullable String href) {}
 
     /** A film under the axis, as a small picture. */

@@ -41,15 +41,6 @@ public final class QuantityText {
         return Texts.text("kit.quantity.offset", Texts.of(side), size, direction);
     }
 
-    /**
-     * Where the axis meets the plateau: {@code Right 35 % from the medial edge}.
-     *
-     * @param percentFromMedial 0 at the medial edge, 100 at the lateral edge, beyond either outside the knee
-     */
-    public static String ofAxisShare(Side side, double percentFromMedial) {
-        return Texts.text("kit.quantity.share", Texts.of(side), number(percentFromMedial, "0"));
-    }
-
     /** A length: {@code 342 mm}. */
     public static String of(Length length) {
         return Texts.text("kit.quantity.millimetres", number(length.millimetres(), "0"));

@@ -28,7 +28,7 @@ public final class NumberText {
                         "reading.text.length.directed",
                         size(value),
                         direction(value, "reading.lateral", "reading.medial", "reading.centred"));
-            case WBL, PATELLA_POSITION, FIBULA_POSITION -> Texts.text("reading.text.percent", signed(value));
+            case WBL, PATELLA_POSITION, FIBULA_POSITION -> share(value);
             default ->
                 quantity.unit() == Quantity.Unit.MILLIMETRES
                         ? Texts.text("reading.text.length", size(value))
@@ -99,6 +99,16 @@ public final class NumberText {
 
     private static String deviation(double value, String above, String below, String none) {
         return Texts.text("reading.text.angle", size(value), direction(value, above, below, none));
+    }
+
+    /** A place along a line from its medial end, 0, to its lateral, 100; beyond either end it is counted from there. */
+    private static String share(double percent) {
+        if (percent > 100) {
+            return Texts.text("reading.text.percent.beyond-lateral", size(percent - 100));
+        }
+        boolean isBeyondMedial = percent < 0 && !size(percent).equals(size(0));
+        return Texts.text(
+                isBeyondMedial ? "reading.text.percent.beyond-medial" : "reading.text.percent", size(percent));
     }
 
     private static String direction(double value, String above, String below, String none) {

@@ -1,7 +1,9 @@
 package org.espalier.film;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -20,6 +22,7 @@ import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -41,17 +44,22 @@ class FilmsBrowserTests {
     @Autowired
     Ids ids;
 
+    @Autowired
+    FilmService films;
+
     UUID radiographer;
+    ChildId child;
 
     @BeforeEach
     void aHospitalWithAChild() {
         var site = new SiteId(network.site());
         radiographer = network.staff(site.value(), "RADIOGRAPHER");
+        child = new ChildId(ids.next());
         network.as(
                 radiographer,
                 () -> patients.register(
                         site,
-                        new ChildId(ids.next()),
+                        child,
                         new ChildData("Quillfeather", "Ottoline", LocalDate.of(2017, 2, 3), Sex.FEMALE, "F-5501")));
     }
 
@@ -74,6 +82,8 @@ class FilmsBrowserTests {
             assertThat(outcomes).hasCount(2);
             assertThat(outcomes.filter(new Locator.FilterOptions().setHasText("legs.dcm")))
                     .containsText("waits below");
+            assertThat(outcomes.filter(new Locator.FilterOptions().setHasText("letter.dcm")))
+                    .containsText("This is neither a DICOM film nor a JPEG or PNG photo. Choose another file.");
             person.settle()
                     .picture("films-brought-" + screen)
                     .assertAccessible()
@@ -87,11 +97,49 @@ class FilmsBrowserTests {
             var give = page.getByRole(
                     AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Give the film to QUILLFEATHER, Ottoline"));
             assertThat(give).isVisible();
-            person.settle().picture("films-assign-" + screen);
+            person.settle().picture("films-assign-" + screen).assertAccessible();
             give.click();
             assertThat(page.getByText("QUILLFEATHER")).hasCount(0);
             person.settle().picture("films-given-" + screen).assertAccessible().assertFits();
+
+            var given = network.as(radiographer, () -> films.of(child));
+            assertThat(given).hasSize(1);
+            person.open("film/" + given.getFirst().id().value());
+            page.locator("film-room[data-tiles=settled]").waitFor();
+            assertThat(page.locator(".identity-banner")).containsText("QUILLFEATHER");
         }
+    }
+
+    /** The line is throttled, so that the upload lasts long enough to be seen. */
+    @Test
+    void showsHowFarAnUploadHasCome() {
+        try (var person = Browser.person(port, Screen.DESKTOP)) {
+            person.signIn(network.login(radiographer), network.password(radiographer));
+            var page = person.open("films").page();
+            throttle(page, 400_000);
+            bring(page, payload("legs.dcm", TestFilm.of(700, 1000).bytes()));
+            var file = page.locator("vaadin-upload-file");
+            assertThat(file).containsText("legs.dcm");
+            assertThat(file.locator("vaadin-progress-bar")).isVisible();
+            page.waitForFunction("""
+                    () => {
+                      const bar = document.querySelector('vaadin-upload-file')?.shadowRoot
+                        ?.querySelector('vaadin-progress-bar') ?? document.querySelector('vaadin-progress-bar');
+                      return bar && bar.value > 0 && bar.value < 1;
+                    }""");
+            person.picture("films-progress");
+            throttle(page, -1);
+            assertThat(page.locator(".outcomes li")).containsText("waits below");
+        }
+    }
+
+    private static void throttle(Page page, int bytesASecond) {
+        var conditions = new JsonObject();
+        conditions.addProperty("offline", false);
+        conditions.addProperty("latency", 0);
+        conditions.addProperty("downloadThroughput", -1);
+        conditions.addProperty("uploadThroughput", bytesASecond);
+        page.context().newCDPSession(page).send("Network.emulateNetworkConditions", conditions);
     }
 
     private static void bring(Page page, FilePayload... files) {

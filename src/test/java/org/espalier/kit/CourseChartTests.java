@@ -21,7 +21,13 @@ class CourseChartTests {
         var track = new CourseModel.Track("mLDFA right", "mLDFA", Side.RIGHT, List.of(point));
         var chart = new CourseChart();
 
-        chart.show(new CourseModel(DAY, DAY, DAY, DAY, List.of(quantity), List.of(track), List.of()));
+        var plate = new CourseModel.Mark(DAY, null, CourseModel.Look.PLATE, "plate since", null, null);
+        var row = new CourseModel.Row("plates", "Plates, right", Side.RIGHT, List.of(plate));
+        var spread = new CourseModel.Spread(DAY, 80, 85, 87, 89, 94);
+        var fan = new CourseModel.Fan(track.id(), "where it goes", List.of(spread));
+
+        chart.show(new CourseModel(
+                DAY, DAY, DAY, DAY, List.of(quantity), List.of(track), List.of(fan), List.of(row), List.of()));
 
         var model = (JsonNode) chart.getElement().getPropertyRaw("model");
         assertThat(model.at("/birth").asString()).isEqualTo("2025-07-14");
@@ -29,5 +35,8 @@ class CourseChartTests {
         assertThat(model.at("/tracks/0/side").asString()).isEqualTo("RIGHT");
         assertThat(model.at("/tracks/0/points/0/kind").asString()).isEqualTo("SIGNED");
         assertThat(model.at("/tracks/0/points/0/value").asDouble()).isEqualTo(94.1);
+        assertThat(model.at("/rows/0/marks/0/look").asString()).isEqualTo("PLATE");
+        assertThat(model.at("/rows/0/marks/0/date").asString()).isEqualTo("2025-07-14");
+        assertThat(model.at("/fans/0/days/0/low90").asDouble()).isEqualTo(80);
     }
 }

@@ -31,13 +31,6 @@ class QuantityTextTests {
     }
 
     @Test
-    void saysFromWhichEdgeAShareIsCounted() {
-        assertThat(QuantityText.ofAxisShare(Side.LEFT, 34.6)).isEqualTo("Left 35 % from the medial edge");
-        assertThat(QuantityText.ofAxisShare(Side.LEFT, -8)).isEqualTo("Left \u22128 % from the medial edge");
-        assertThat(QuantityText.ofAxisShare(Side.LEFT, -0.2)).isEqualTo("Left 0 % from the medial edge");
-    }
-
-    @Test
     void writesTheUnitOfEveryQuantity() {
         assertThat(QuantityText.of(Side.LEFT, new Angle(87.36))).isEqualTo("Left 87.4°");
         assertThat(QuantityText.of(new Length(342.4))).isEqualTo("342 mm");

@@ -3,7 +3,6 @@ package org.espalier.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -48,61 +47,6 @@ class FilmMeasurementTests {
         var head = measurement.circles().getFirst().drawn().orElseThrow();
         assertThat(head.rx()).isCloseTo(11 / 0.15, within(1e-6));
         assertThat(head.ry()).isCloseTo(11 / 0.25, within(1e-6));
-    }
-
-    @Test
-    void keepsTheShapeOfPixelsWhereNoLengthIsTold() {
-        var limb = new ReferenceLimb(Side.RIGHT, 700, 0.15, 0.25);
-        var tags = Calibration.ofTagGeometry(PixelScale.of(0.15, 0.25));
-        var settings = onlyRight().withCalibration(CalibrationChoice.NONE);
-        var measurement = FilmMeasurement.of(limb.marks(), settings, tags);
-        assertThat(value(measurement, Side.RIGHT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
-        assertThat(measurement.values()).noneMatch(number -> number.quantity().unit() == Quantity.Unit.MILLIMETRES);
-        assertThat(measurement.scale().calibration()).isEqualTo(Calibration.none());
-        assertThat(kinds(measurement)).containsExactly(Kind.UNCALIBRATED);
-    }
-
-    @Test
-    void tellsNoLengthOnAFilmWithoutScale() {
-        var measurement = FilmMeasurement.of(both(), ReadingSettings.ofFilm(), Calibration.none());
-        assertThat(absence(measurement, Quantity.MAD)).isEqualTo(ReadNumber.Absence.UNCALIBRATED);
-        assertThat(value(measurement, Side.LEFT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
-        assertThat(kinds(measurement)).containsExactly(Kind.UNCALIBRATED);
-    }
-
-    @Test
-    void saysThatLengthsAreThoseAtTheDetector() {
-        var tags = Calibration.ofDetectorPlane(PixelScale.ofSquare(0.2));
-        assertThat(kinds(FilmMeasurement.of(both(), ReadingSettings.ofFilm(), tags)))
-                .containsExactly(Kind.DETECTOR_PLANE);
-    }
-
-    /** A 25 mm ball of 125 pixels on a film of 0.2 mm a pixel is shown as it is; of 137.5 pixels it is 10 % enlarged. */
-    @Test
-    void takesTheScaleFromTheBall() {
-        var settings =
-                ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL).withBallDiameter(25.0);
-        var measurement = FilmMeasurement.of(withBall(137.5), settings, TAGS);
-        assertThat(value(measurement, Side.RIGHT, Quantity.MAD)).isCloseTo(ReferenceLimb.MAD / 1.1, TOLERANCE);
-        assertThat(value(measurement, Side.RIGHT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
-        assertThat(measurement.scale().ballPixels().orElseThrow()).isCloseTo(137.5, within(1e-6));
-        assertThat(kinds(measurement)).isEmpty();
-    }
-
-    @Test
-    void doubtsABallThatMagnificationCannotExplain() {
-        var settings =
-                ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL).withBallDiameter(50.0);
-        assertThat(kinds(FilmMeasurement.of(withBall(137.5), settings, TAGS))).containsExactly(Kind.BALL_AGAINST_TAGS);
-    }
-
-    @Test
-    void tellsNoLengthBeforeTheBallStandsWithItsDiameter() {
-        var settings = ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL);
-        assertThat(kinds(FilmMeasurement.of(withBall(125), settings, TAGS))).containsExactly(Kind.BALL_MISSING);
-        var measurement = FilmMeasurement.of(both(), settings.withBallDiameter(25.0), TAGS);
-        assertThat(kinds(measurement)).containsExactly(Kind.BALL_MISSING);
-        assertThat(absence(measurement, Quantity.MAD)).isEqualTo(ReadNumber.Absence.UNCALIBRATED);
     }
 
     @Test
@@ -198,18 +142,6 @@ class FilmMeasurementTests {
         return new Marks(
                 Stream.concat(right.points().stream(), left.points().stream()).toList(),
                 List.of(right.head(240), left.head(240)));
-    }
-
-    private Marks withBall(double diameterPixels) {
-        var edge = new ArrayList<EdgePoints.EdgePoint>();
-        for (int i = 0; i < 8; i++) {
-            double turn = Math.toRadians(45 * i);
-            edge.add(new EdgePoints.EdgePoint(
-                    1100 + diameterPixels / 2 * Math.cos(turn), 900 + diameterPixels / 2 * Math.sin(turn)));
-        }
-        var edges = new ArrayList<>(both().edges());
-        edges.add(new EdgePoints(null, EdgePoints.BALL, edge));
-        return new Marks(both().points(), edges);
     }
 
     private FilmMeasurement rightWithHead(double arc) {

@@ -24,6 +24,8 @@ import org.espalier.science.quantity.PixelPoint;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -125,12 +127,14 @@ class FilmRoomBrowserTests {
         }
     }
 
-    @Test
-    void readsALimbByKeysAlone() {
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void readsALimbByKeysAlone(Side side) {
         try (var person = signedIn(Screen.DESKTOP)) {
             var page = open(person);
             var hand = new FilmRoomHand(page);
-            LEGS.edgeOfHead(Side.RIGHT).forEach(hand::keyTo);
+            hand.keyToLimb(side);
+            LEGS.edgeOfHead(side).forEach(hand::keyTo);
             hand.awaitSaved();
             page.keyboard().press("n");
             for (Landmark landmark : List.of(
@@ -140,10 +144,10 @@ class FilmRoomBrowserTests {
                     Landmark.PLATEAU_LATERAL,
                     Landmark.PLAFOND_MEDIAL,
                     Landmark.PLAFOND_LATERAL)) {
-                hand.keyTo(LEGS.place(Side.RIGHT, landmark));
+                hand.keyTo(LEGS.place(side, landmark));
             }
             hand.awaitSaved();
-            hand.assertAnglesOf(LEGS, Side.RIGHT);
+            hand.assertAnglesOf(LEGS, side);
         }
     }
 

@@ -110,10 +110,22 @@ final class FilmRoomHand {
         page.mouse().up();
     }
 
+    /** Passes over steps of the guided order with the keys until it comes to a limb. */
+    void keyToLimb(Side side) {
+        film().focus();
+        var step = room.locator("#step-title");
+        while (!side.name().equalsIgnoreCase(step.getAttribute("class"))) {
+            page.keyboard().press("n");
+        }
+    }
+
+    private Locator film() {
+        return room.getByRole(AriaRole.GROUP, new Locator.GetByRoleOptions().setName("Film."));
+    }
+
     /** Brings a place below the cross with the arrow keys and puts the landmark there with Enter. */
     void keyTo(PixelPoint place) {
-        var film = room.getByRole(AriaRole.GROUP, new Locator.GetByRoleOptions().setName("Film."));
-        film.focus();
+        film().focus();
         while (scale() < CLOSE) {
             page.keyboard().press("+");
         }

@@ -28,7 +28,9 @@ class NumberTextTests {
         "mMPTA, 72, 72.0° medial",
         "MAD, -39.06, 39.1 mm medial",
         "MAD, 22.85, 22.9 mm lateral",
-        "WBL, -29.53, −29.5 % from the medial edge",
+        "WBL, -29.53, 29.5 % beyond the medial edge",
+        "WBL, -0.04, 0.0 % from the medial edge",
+        "WBL, 160.71, 60.7 % beyond the lateral edge",
         "WBL, 40.67, 40.7 % from the medial edge",
         "LIMB_LENGTH, 744.88, 744.9 mm",
         "MDA, 16, 16.0° varus"

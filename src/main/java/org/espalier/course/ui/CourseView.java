@@ -6,8 +6,10 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -19,8 +21,8 @@ import java.util.UUID;
 import org.espalier.course.Course;
 import org.espalier.course.CourseService;
 import org.espalier.course.CourseSheet;
+import org.espalier.kit.ChildHeader;
 import org.espalier.kit.CourseChart;
-import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 
@@ -55,12 +57,16 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         page.removeAll();
         var heading = new H1(Texts.text("course.title"));
         heading.addClassName("screen-reader-only");
-        page.add(heading, new IdentityBanner(course.child().who(), course.today()));
+        var child = course.child();
+        page.add(heading, new ChildHeader(child.id().value(), child.who(), course.today(), ChildHeader.Page.COURSE));
         var sheet = CourseSheet.of(course);
         page.add(sheet.isEmpty() ? nothing(sheet) : chart(sheet));
         page.add(paragraph("radiation", sheet.radiation()));
         if (!sheet.films().isEmpty()) {
             page.add(new CourseList(sheet));
+        }
+        if (!sheet.events().isEmpty()) {
+            page.add(events(sheet));
         }
         if (!sheet.sources().isEmpty()) {
             page.add(sources(sheet));
@@ -72,6 +78,14 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var chart = new CourseChart();
         chart.show(sheet.chart());
         return chart;
+    }
+
+    private static Section events(CourseSheet sheet) {
+        var list = new UnorderedList();
+        sheet.events().forEach(event -> list.add(new ListItem(event)));
+        var section = new Section(new H2(Texts.text("course.events")), list);
+        section.addClassName("course-events");
+        return section;
     }
 
     private static Details sources(CourseSheet sheet) {
