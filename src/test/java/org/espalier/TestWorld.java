@@ -46,6 +46,7 @@ import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
+import org.espalier.treatment.TestTreatment;
 import org.springframework.stereotype.Component;
 
 /**
@@ -67,6 +68,7 @@ public class TestWorld {
     private final VisitService visits;
     private final DueByService dueBy;
     private final SiteService sites;
+    private final TestTreatment treatment;
     private final Ids ids;
 
     TestWorld(
@@ -79,6 +81,7 @@ public class TestWorld {
             VisitService visits,
             DueByService dueBy,
             SiteService sites,
+            TestTreatment treatment,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -89,6 +92,7 @@ public class TestWorld {
         this.visits = visits;
         this.dueBy = dueBy;
         this.sites = sites;
+        this.treatment = treatment;
         this.ids = ids;
     }
 
@@ -157,13 +161,14 @@ public class TestWorld {
         var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
         var draft = surgeon.does(() -> drafts.begin(begun));
         reader.filmOfNobody(surgeon);
+        var treated = surgeon.does(() -> treatment.arrange(child));
         return new Hospital(
                 surgeon.site(),
                 surgeon.staff(),
                 child,
                 film,
                 byType(surgeon, child, data, film, signed),
-                byMethod(surgeon, child, fact, draft, signed, film));
+                byMethod(surgeon, child, fact, draft, signed, film, treated));
     }
 
     /** A child of the hospital whose care ended. */
@@ -201,7 +206,13 @@ public class TestWorld {
     }
 
     private Map<String, Object[]> byMethod(
-            Sender surgeon, ChildId child, FactId fact, ReadingDraft draft, ReadingId signed, FilmId film) {
+            Sender surgeon,
+            ChildId child,
+            FactId fact,
+            ReadingDraft draft,
+            ReadingId signed,
+            FilmId film,
+            Map<String, Object[]> treated) {
         Reading reading = surgeon.does(() -> readings.ofFilm(film)).getFirst();
         long version = surgeon.does(() -> films.find(film)).orElseThrow().version();
         var settings = draft.settings();
@@ -213,7 +224,8 @@ public class TestWorld {
         var ended = endedChild(surgeon, today);
         Fact<?> kept =
                 surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
-        return Map.ofEntries(
+        var methods = new HashMap<String, Object[]>(treated);
+        methods.putAll(Map.ofEntries(
                 Map.entry("ExaminationService.record", new Object[] {child, new FactId(ids.next()), size}),
                 Map.entry(
                         "ExaminationService.correct",
@@ -234,6 +246,7 @@ public class TestWorld {
                 Map.entry("VisitService.record", new Object[] {visit, new Happening.Arrived(today, Optional.empty())}),
                 Map.entry("VisitService.resume", new Object[] {ended, surgeon.site(), asked}),
                 Map.entry("DueByService.signLimits", new Object[] {surgeon.site(), Limits.DEFAULTS, "as agreed"}),
-                Map.entry("ReadingService.answer", new Object[] {reading}));
+                Map.entry("ReadingService.answer", new Object[] {reading})));
+        return methods;
     }
 }

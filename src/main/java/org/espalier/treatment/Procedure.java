@@ -1,0 +1,39 @@
+package org.espalier.treatment;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A procedure as it was written down.
+ *
+ * @param on the day it was done
+ * @param data empty when this only withdraws the one it supersedes
+ * @param by name of who wrote it down; null for the house itself
+ * @param supersedes the one this stands in place of
+ * @param reason why, when it supersedes one
+ */
+public record Procedure(
+        ProcedureId id,
+        LocalDate on,
+        Optional<ProcedureData> data,
+        @Nullable String by,
+        Instant at,
+        Optional<ProcedureId> supersedes,
+        @Nullable String reason) {
+
+    /** Those of the given procedures that stand, by the day they were done. */
+    static List<Procedure> standing(List<Procedure> all) {
+        Set<ProcedureId> superseded = new HashSet<>();
+        all.forEach(one -> one.supersedes().ifPresent(superseded::add));
+        return all.stream()
+                .filter(one -> one.data().isPresent() && !superseded.contains(one.id()))
+                .sorted(Comparator.comparing(Procedure::on).thenComparing(Procedure::at))
+                .toList();
+    }
+}

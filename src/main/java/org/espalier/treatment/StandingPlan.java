@@ -1,0 +1,27 @@
+package org.espalier.treatment;
+
+import java.util.Optional;
+import org.espalier.patient.FactId;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A plan that stands.
+ *
+ * @param by name of who wrote it down last; null for the house itself
+ * @param done when and by what it was done; empty while it waits
+ */
+public record StandingPlan(FactId id, Plan plan, @Nullable String by, Optional<Done> done) {
+
+    /** The procedure with which a plan was done. */
+    public record Done(java.time.LocalDate on, ProcedureId procedure) {}
+
+    public boolean isWaiting() {
+        return done.isEmpty();
+    }
+
+    /** Whether it stood and waited on the day. */
+    boolean waitedOn(java.time.LocalDate day) {
+        return !day.isBefore(plan.on())
+                && done.filter(one -> !day.isBefore(one.on())).isEmpty();
+    }
+}

@@ -1,0 +1,146 @@
+package org.espalier.treatment;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
+import org.espalier.science.quantity.Side;
+
+/**
+ * All that was done to a child's limbs and is meant to be done, and where each physis stands by it today.
+ *
+ * @param site the hospital that has care
+ * @param procedures as written, the newest last, superseded ones too
+ * @param physes those that are followed and those anything was done to, the right first
+ * @param limbs the right first
+ * @param tethers all that ever held a physis, the first first
+ * @param plans those that stand, done ones too
+ */
+public record Treatment(
+        ChildId child,
+        SiteId site,
+        LocalDate today,
+        List<Procedure> procedures,
+        List<PhysisStanding> physes,
+        List<LimbStanding> limbs,
+        List<Tether> tethers,
+        List<StandingPlan> plans,
+        FactLog<Target> targets,
+        FactLog<ImplantFinding> findings,
+        FactLog<Maturity> maturities,
+        FactLog<CareStep> careSteps,
+        FactLog<Complication> complications,
+        FactLog<TheatreCheck> checks,
+        List<Reversal> reversals) {
+
+    public Treatment {
+        procedures = List.copyOf(procedures);
+        physes = List.copyOf(physes);
+        limbs = List.copyOf(limbs);
+        tethers = List.copyOf(tethers);
+        plans = List.copyOf(plans);
+        reversals = List.copyOf(reversals);
+    }
+
+    static Treatment of(
+            ChildId child,
+            SiteId site,
+            LocalDate today,
+            TreatmentRecord record,
+            List<PhysisKey> followed,
+            List<Reversal> reversals) {
+        var derived = new Derivation(record);
+        var touched = derived.tethers().stream().map(Tether::physis);
+        var planned = derived.plans().stream().flatMap(plan -> plan.plan().physis().stream());
+        var physes = Stream.of(followed.stream(), touched, planned)
+                .flatMap(keys -> keys)
+                .distinct()
+                .map(key -> derived.physis(key, today))
+                .toList();
+        var limbs = Stream.of(Side.RIGHT, Side.LEFT)
+                .map(side -> derived.limb(side, physes, today))
+                .toList();
+        return new Treatment(
+                child,
+                site,
+                today,
+                record.procedures(),
+                physes,
+                limbs,
+                derived.tethers(),
+                derived.plans(),
+                record.targets(),
+                record.findings(),
+                record.maturities(),
+                record.careSteps(),
+                record.complications(),
+                record.checks(),
+                reversals);
+    }
+
+    public Optional<PhysisStanding> physis(PhysisKey key) {
+        return physes.stream().filter(one -> one.physis().equals(key)).findFirst();
+    }
+
+    public LimbStanding limb(Side side) {
+        return limbs.stream().filter(one -> one.side() == side).findFirst().orElseThrow();
+    }
+
+    /** The procedures that stand, by the day they were done. */
+    public List<Procedure> standing() {
+        return Procedure.standing(procedures);
+    }
+
+    /** What is in today. */
+    public List<Tether> tethersIn() {
+        return tethers.stream().filter(Tether::isIn).toList();
+    }
+
+    /** The plans that wait, listed ones first, then by the day they were decided. */
+    public List<StandingPlan> waiting() {
+        return plans.stream().filter(StandingPlan::isWaiting).toList();
+    }
+
+    public Optional<StandingPlan> plan(FactId id) {
+        return plans.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    public Optional<Tether> tether(ImplantId implant) {
+        return tethers.stream()
+                .filter(one -> one.implant().filter(implant::equals).isPresent())
+                .findFirst();
+    }
+
+    /** Whether any limb is still followed. */
+    public boolean isInCare() {
+        return limbs.stream().anyMatch(LimbStanding::isInCare);
+    }
+
+    /** The same while the procedure is taken back, so that what it rested on can be rested on again. */
+    Treatment freeing(Optional<ProcedureId> procedure) {
+        var freed = procedure
+                .map(one -> reversals.stream()
+                        .map(reversal -> reversal.freedFrom(one))
+                        .toList())
+                .orElse(reversals);
+        return new Treatment(
+                child,
+                site,
+                today,
+                procedures,
+                physes,
+                limbs,
+                tethers,
+                plans,
+                targets,
+                findings,
+                maturities,
+                careSteps,
+                complications,
+                checks,
+                freed);
+    }
+}
