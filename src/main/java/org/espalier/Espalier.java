@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.espalier.interchange.ForecastCommand;
 import org.espalier.interchange.MeasureCommand;
 import org.espalier.platform.BackupCommand;
 import org.espalier.platform.CommandWords;
@@ -26,6 +27,7 @@ public class Espalier {
             case "demo" -> serve(rest, "var/demo", true, "demo");
             case "run" -> serve(rest, "var/data", rest.contains("--embedded"), "run");
             case "measure" -> System.exit(MeasureCommand.run(rest, System.in, System.out, System.err));
+            case "forecast" -> System.exit(ForecastCommand.run(rest, System.out, System.err));
             case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
             case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
             default -> throw new IllegalArgumentException("there is no command " + command);

@@ -16,7 +16,7 @@ import java.time.LocalDate;
 class ScienceArchitectureTests {
 
     @ArchTest
-    static final ArchRule quantityStandsBelowStatisticsAlignmentGrowthAndExposure = layeredArchitecture()
+    static final ArchRule quantityStandsBelowStatisticsAlignmentGrowthExposureAndForecast = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
             .layer("quantity")
             .definedBy("org.espalier.science.quantity..")
@@ -28,6 +28,8 @@ class ScienceArchitectureTests {
             .definedBy("org.espalier.science.growth..")
             .layer("exposure")
             .definedBy("org.espalier.science.exposure..")
+            .layer("forecast")
+            .definedBy("org.espalier.science.forecast..")
             .whereLayer("quantity")
             .mayNotAccessAnyLayer()
             .whereLayer("statistics")
@@ -37,6 +39,8 @@ class ScienceArchitectureTests {
             .whereLayer("growth")
             .mayOnlyAccessLayers("quantity", "statistics")
             .whereLayer("exposure")
+            .mayOnlyAccessLayers("quantity", "statistics", "alignment", "growth")
+            .whereLayer("forecast")
             .mayOnlyAccessLayers("quantity", "statistics", "alignment", "growth");
 
     @ArchTest
