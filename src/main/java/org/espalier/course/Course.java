@@ -39,7 +39,7 @@ public record Course(Child child, LocalDate today, ZoneId zone, List<FilmOfCours
 
         /** The readings that stand, the newest first. */
         public List<Reading> standing() {
-            return readings.stream().filter(reading -> !reading.isSuperseded()).toList();
+            return readings.stream().filter(Reading::counts).toList();
         }
 
         public boolean isShown() {

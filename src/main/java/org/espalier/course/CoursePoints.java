@@ -87,8 +87,8 @@ final class CoursePoints {
 
     private static Optional<CoursePoint.Judged> judged(
             CoursePoint earlier, Reading reading, Quantity quantity, double value) {
-        var before = earlier.reading().positioning().flexion();
-        var now = reading.positioning().flexion();
+        var before = earlier.reading().taken().flexion(earlier.side());
+        var now = reading.taken().flexion(earlier.side());
         int larger = Math.max(before.orElse(0), now.orElse(0));
         var reckoned = Angle.ofDegrees(Math.clamp(larger, ChangeLimit.STRAIGHT.degrees(), MOST_FLEXION));
         return ChangeLimit.of(quantity, reckoned)
@@ -99,6 +99,6 @@ final class CoursePoints {
     }
 
     private static boolean isSupine(Reading reading) {
-        return reading.positioning().isSupine();
+        return reading.taken().lay();
     }
 }

@@ -14,6 +14,7 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.Who;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Age;
+import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
@@ -114,6 +115,15 @@ public class PatientService {
                 .map(Child::who)
                 .filter(who -> !bornFrom(who).isAfter(day))
                 .map(who -> who.ageOn(day));
+    }
+
+    /**
+     * A child's sex, for a screen that has opened the child already: not written down again. Empty when it is not known or
+     * there is no such child that the caller may see.
+     */
+    @Transactional(readOnly = true)
+    public Optional<Sex> sex(ChildId id) {
+        return children.find(id).map(child -> child.who().sex());
     }
 
     /**

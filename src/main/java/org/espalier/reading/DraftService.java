@@ -1,6 +1,7 @@
 package org.espalier.reading;
 
 import java.util.Optional;
+import org.espalier.access.CurrentStaff;
 import org.espalier.film.Film;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
@@ -15,13 +16,20 @@ public class DraftService {
     private final ReadingDrafts drafts;
     private final JdbcReadingRepository readings;
     private final FilmService films;
-    private final FilmAges ages;
+    private final ChildrenOnFilms children;
+    private final CurrentStaff staff;
 
-    DraftService(ReadingDrafts drafts, JdbcReadingRepository readings, FilmService films, FilmAges ages) {
+    DraftService(
+            ReadingDrafts drafts,
+            JdbcReadingRepository readings,
+            FilmService films,
+            ChildrenOnFilms children,
+            CurrentStaff staff) {
         this.drafts = drafts;
         this.readings = readings;
         this.films = films;
-        this.ages = ages;
+        this.children = children;
+        this.staff = staff;
     }
 
     /** The caller's unsigned reading of the film. */
@@ -31,7 +39,7 @@ public class DraftService {
 
     /** The caller's unsigned reading of the film, begun now if there is none. */
     public ReadingDraft begin(FilmId film) {
-        return drafts.begin(film(film).id(), ReadingSettings.ofFilm(), Marks.NONE, null);
+        return drafts.begin(film(film).id());
     }
 
     /**
@@ -39,8 +47,23 @@ public class DraftService {
      * caller has already is given instead.
      */
     public ReadingDraft correct(ReadingId signed) {
-        var reading = readings.find(signed).orElseThrow(() -> new IllegalArgumentException("No reading " + signed));
-        return drafts.begin(reading.film(), reading.settings(), readings.marks(signed), signed);
+        return drafts.beginFrom(reading(signed), readings.marks(signed));
+    }
+
+    /**
+     * Begins a second reading of a film that another has read, blind to theirs until it is signed; an unsigned reading of
+     * the film that the caller has already is given instead.
+     *
+     * @throws IllegalArgumentException if the caller has read the film already
+     */
+    public ReadingDraft readBlind(ReadingId first) {
+        var reading = reading(first);
+        var film = film(reading.film());
+        if (readings.ofFilm(film.site(), film.id()).stream()
+                .anyMatch(one -> one.reader().equals(staff.id()))) {
+            throw new IllegalArgumentException("A reader cannot be blind to a reading of their own: " + first);
+        }
+        return drafts.beginSecond(reading);
     }
 
     /** Answers the film room while a hand moves, and keeps the draft when it lets go. */
@@ -75,12 +98,17 @@ public class DraftService {
 
     private MeasureAnswer answer(ReadingDraft draft, Marks marks, long seq) {
         var film = film(draft.film());
-        var measurement = FilmMeasurement.of(marks, draft.settings(), film.calibration());
-        return MeasureAnswer.of(measurement, ages.on(film), seq, draft.revision());
+        var child = children.on(film);
+        var measurement = FilmMeasurement.of(marks, draft.settings(), film.calibration(), child);
+        return MeasureAnswer.of(measurement, draft.settings(), child, seq, draft.revision());
     }
 
     private MeasureOutcome conflict(ReadingId id) {
         return drafts.byId(id).<MeasureOutcome>map(MeasureOutcome.Conflict::of).orElseGet(MeasureOutcome.Gone::new);
+    }
+
+    private Reading reading(ReadingId id) {
+        return readings.find(id).orElseThrow(() -> new IllegalArgumentException("No reading " + id));
     }
 
     private Film film(FilmId id) {

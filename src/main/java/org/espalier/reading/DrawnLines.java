@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.espalier.reading.MeasureAnswer.Line;
 import org.espalier.reading.MeasureAnswer.Point;
+import org.espalier.science.alignment.JointLine;
 import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.quantity.PixelPoint;

@@ -1,15 +1,16 @@
 package org.espalier.reading;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.espalier.science.alignment.AlignmentMeasurement;
 import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.alignment.LimbNumbers;
 import org.espalier.science.alignment.Quantity;
+import org.espalier.science.exposure.LayoutCheck;
 import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.Side;
 
@@ -21,6 +22,7 @@ import org.espalier.science.quantity.Side;
  * @param circles what is round, as fitted
  * @param limbs the landmarks of each limb read, the hip centre from its circle
  * @param numbers every quantity of each limb read, in listing order
+ * @param comparesSides whether right and left may be compared on this film
  * @param cautions what to warn of, gravest kinds first
  */
 public record FilmMeasurement(
@@ -28,17 +30,21 @@ public record FilmMeasurement(
         List<RoundEdge> circles,
         Map<Side, LimbLandmarks> limbs,
         List<ReadNumber> numbers,
+        boolean comparesSides,
         List<Caution> cautions) {
 
-    private static final Set<Quantity> OF_THE_WHOLE_LIMB =
-            Set.of(Quantity.HKA, Quantity.MAD, Quantity.WBL, Quantity.ATFA);
+    /** Measures a film of which nothing else is known. */
+    public static FilmMeasurement of(Marks marks, ReadingSettings settings, Calibration tags) {
+        return of(marks, settings, tags, ChildOnFilm.UNKNOWN);
+    }
 
     /**
      * Measures a film.
      *
      * @param tags the scale that the film tells of itself
+     * @param child what is known of the child on it
      */
-    public static FilmMeasurement of(Marks marks, ReadingSettings settings, Calibration tags) {
+    static FilmMeasurement of(Marks marks, ReadingSettings settings, Calibration tags, ChildOnFilm child) {
         var circles = marks.edges().stream()
                 .filter(edge -> isRead(edge, settings))
                 .map(edge -> RoundEdge.of(edge, tags))
@@ -49,15 +55,22 @@ public record FilmMeasurement(
         Map<Side, LimbNumbers> measured = new EnumMap<>(Side.class);
         limbs.forEach((side, landmarks) ->
                 measured.put(side, AlignmentMeasurement.measure(side, landmarks, scale.forAngles())));
+        var exposure = Exposure.of(settings, measured);
+        var lengths = LengthCautions.of(numbers(measured, settings, scale, exposure), child);
         var cautions = new ArrayList<Caution>();
         measured.values().forEach(limb -> cautions.addAll(GeometryCautions.of(limb)));
-        cautions.addAll(LayoutCautions.of(limbs));
+        cautions.addAll(layout(limbs, settings));
+        cautions.addAll(lengths.cautions());
         circles.forEach(circle -> circle.caution().ifPresent(cautions::add));
         cautions.addAll(scale.cautions());
-        cautions.addAll(positioningCautions(settings.positioning()));
+        if (!marks.isEmpty()) {
+            cautions.addAll(exposure.cautions());
+        }
+        cautions.addAll(ScrewCautions.of(settings, lengths.numbers(), child));
         cautions.sort(
                 (one, other) -> other.kind().severity().compareTo(one.kind().severity()));
-        return new FilmMeasurement(scale, circles, limbs, numbers(measured, settings, scale), List.copyOf(cautions));
+        return new FilmMeasurement(
+                scale, circles, limbs, lengths.numbers(), exposure.comparesSides(), List.copyOf(cautions));
     }
 
     /** The numbers that have a value. */
@@ -66,8 +79,15 @@ public record FilmMeasurement(
     }
 
     /** The same drawing with the numbers given, as they were signed. */
-    FilmMeasurement withNumbers(List<ReadNumber> numbers) {
-        return new FilmMeasurement(scale, circles, limbs, numbers, cautions);
+    FilmMeasurement withNumbers(List<ReadNumber> signed) {
+        var explained = signed.stream()
+                .map(number -> numbers.stream()
+                        .filter(number::isOf)
+                        .findFirst()
+                        .map(number::explainedBy)
+                        .orElse(number))
+                .toList();
+        return new FilmMeasurement(scale, circles, limbs, explained, comparesSides, cautions);
     }
 
     /** Whether something in the geometry contradicts itself, so that it must be mended before signing. */
@@ -96,48 +116,34 @@ public record FilmMeasurement(
         return landmarks;
     }
 
+    /** What the landmarks asked for on such a film can tell, in listing order. */
     private static List<ReadNumber> numbers(
-            Map<Side, LimbNumbers> measured, ReadingSettings settings, FilmScale scale) {
-        return Quantity.frontal().stream()
+            Map<Side, LimbNumbers> measured, ReadingSettings settings, FilmScale scale, Exposure exposure) {
+        return Arrays.stream(Quantity.values())
+                .filter(quantity -> settings.taken().fromTheSide() == isFromTheSide(quantity))
                 .flatMap(quantity -> measured.entrySet().stream()
                         .map(limb -> ReadNumber.of(
                                 limb.getKey(), quantity, limb.getValue().outcome(quantity)))
-                        .map(number -> judged(number, settings.positioning(), scale)))
+                        .map(number -> inScale(number, scale).under(exposure.on(number.side(), quantity))))
                 .toList();
     }
 
-    private static ReadNumber judged(ReadNumber number, Positioning positioning, FilmScale scale) {
-        boolean isLength = number.quantity().unit() == Quantity.Unit.MILLIMETRES;
-        if (isLength && !scale.isInMillimetres()) {
-            return number.withheld(ReadNumber.Absence.UNCALIBRATED);
-        }
-        if (number.quantity() == Quantity.JLCA && positioning.isSupine()) {
-            return number.withheld(ReadNumber.Absence.SUPINE);
-        }
-        if (!positioning.isFlexed()) {
-            return number;
-        }
-        return OF_THE_WHOLE_LIMB.contains(number.quantity())
-                ? number.inDoubt()
-                : isShortened(number.quantity()) ? number.withheld(ReadNumber.Absence.FLEXED) : number;
+    private static boolean isFromTheSide(Quantity quantity) {
+        return quantity.family() == Landmark.Family.FROM_THE_SIDE;
     }
 
-    private static boolean isShortened(Quantity quantity) {
-        return switch (quantity) {
-            case FEMUR_LENGTH, TIBIA_LENGTH, LIMB_LENGTH -> true;
-            default -> false;
-        };
+    private static ReadNumber inScale(ReadNumber number, FilmScale scale) {
+        return number.quantity().unit() == Quantity.Unit.MILLIMETRES && !scale.isInMillimetres()
+                ? number.withheld(ReadNumber.Absence.UNCALIBRATED)
+                : number;
     }
 
-    private static List<Caution> positioningCautions(Positioning positioning) {
-        var cautions = new ArrayList<Caution>();
-        if (positioning.isFlexed()) {
-            cautions.add(
-                    Caution.ofFilm(Caution.Kind.FLEXED, positioning.flexion().orElseThrow()));
-        }
-        if (positioning.isSupine()) {
-            cautions.add(Caution.ofFilm(Caution.Kind.SUPINE));
-        }
-        return cautions;
+    private static List<Caution> layout(Map<Side, LimbLandmarks> limbs, ReadingSettings settings) {
+        return settings.taken().fromTheSide()
+                ? List.of()
+                : LayoutCheck.of(limbs).stream()
+                        .map(finding ->
+                                Caution.of(Caution.Kind.valueOf(finding.kind().name()), finding.side()))
+                        .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.reading.ReadNumber.Absence;
+import org.espalier.science.alignment.JointLine;
 import org.espalier.science.alignment.LimbNumbers;
 import org.espalier.science.alignment.Measured;
 import org.espalier.science.alignment.Quantity;

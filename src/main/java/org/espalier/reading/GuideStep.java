@@ -1,10 +1,16 @@
 package org.espalier.reading;
 
+import static org.espalier.science.alignment.Landmark.*;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.espalier.kit.Texts;
+import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LandmarkGuide;
+import org.espalier.science.exposure.FilmConditions;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +33,12 @@ public record GuideStep(
         boolean optional) {
 
     private static final int LEAST_EDGE_POINTS = 5;
+    private static final Set<Landmark> SHAFTS =
+            Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL);
+    private static final Set<Landmark> JOINT_SURFACES =
+            Set.of(CONDYLE_MEDIAL, CONDYLE_LATERAL, PLATEAU_MEDIAL, PLATEAU_LATERAL);
+    private static final Set<Landmark> PHYSES =
+            Set.of(FEMUR_PHYSIS_MEDIAL, FEMUR_PHYSIS_LATERAL, TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL);
 
     /** The ball first when it gives the scale, then what the axes need of each limb, then what may be passed over. */
     public static List<GuideStep> of(ReadingSettings settings) {
@@ -34,18 +46,39 @@ public record GuideStep(
         if (settings.calibration() == CalibrationChoice.BALL) {
             steps.add(of(null, EdgePoints.BALL, true, false));
         }
-        for (boolean core : List.of(true, false)) {
+        for (boolean needed : List.of(true, false)) {
             for (Side side : settings.limbs()) {
-                LandmarkGuide.frontal().stream()
-                        .filter(step -> step.isCore() == core)
+                stepsOf(settings)
+                        .filter(step -> isNeeded(step, settings) == needed)
+                        .filter(step -> SHAFTS.contains(step.landmark()) || settings.asks(side, step.landmark()))
                         .forEach(step -> steps.add(of(
                                 side,
                                 step.landmark().code(),
                                 step.placing() == LandmarkGuide.Placing.EDGE_OF_CIRCLE,
-                                !core)));
+                                !needed)));
             }
         }
         return List.copyOf(steps);
+    }
+
+    /** Of a film from the side, the shafts that its angles are measured against come first. */
+    private static Stream<LandmarkGuide.Step> stepsOf(ReadingSettings settings) {
+        var steps = settings.families().stream().flatMap(family -> LandmarkGuide.steps(family).stream());
+        return settings.taken().fromTheSide()
+                ? Stream.concat(
+                        LandmarkGuide.frontal().stream().filter(step -> SHAFTS.contains(step.landmark())), steps)
+                : steps;
+    }
+
+    /** What was asked for beyond the frontal set is. While the joint surfaces are not bone, the physeal lines take their place. */
+    private static boolean isNeeded(LandmarkGuide.Step step, ReadingSettings settings) {
+        var taken = settings.taken();
+        if (taken.fromTheSide() || step.landmark().family() != Landmark.Family.FRONTAL) {
+            return true;
+        }
+        boolean unossified = taken.ossification() == FilmConditions.Ossification.UNOSSIFIED;
+        boolean joint = unossified && taken.contrast() != Seen.YES && JOINT_SURFACES.contains(step.landmark());
+        return (step.isCore() && !joint) || (unossified && PHYSES.contains(step.landmark()));
     }
 
     private static GuideStep of(@Nullable Side side, String landmark, boolean circle, boolean optional) {

@@ -23,10 +23,11 @@ class JdbcReadingRepository {
 
     private static final String ADD = """
             insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at, marks, limbs,
-                calibration, mm_per_px_x, mm_per_px_y, ball_diameter_mm, ball_diameter_px, stance, patella,
-                knee_flexion_deg, supersedes, reason)
+                calibration, mm_per_px_x, mm_per_px_y, ball_diameter_mm, ball_diameter_px, taken, screws,
+                second_of, supersedes, reason)
             values (:id, :site, :site, :child, :film, :reader, :startedAt, :signedAt, cast(:marks as jsonb), :limbs,
-                :calibration, :scaleX, :scaleY, :ballMm, :ballPx, :stance, :patella, :flexion, :supersedes, :reason)
+                :calibration, :scaleX, :scaleY, :ballMm, :ballPx, cast(:taken as jsonb),
+                cast(:screws as jsonb), :secondOf, :supersedes, :reason)
             on conflict (id) do nothing
             """;
     private static final String ADD_NUMBERS = """
@@ -39,7 +40,7 @@ class JdbcReadingRepository {
     private static final String READINGS = """
             select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name as reader_name, r.started_at, r.signed_at,
                 r.limbs, r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px,
-                r.stance, r.patella, r.knee_flexion_deg, r.supersedes, r.reason, later.id as superseded_by
+                r.taken, r.screws, r.second_of, r.supersedes, r.reason, later.id as superseded_by
             from reading r
             join staff s on s.id = r.reader
             left join reading later on later.supersedes = r.id
@@ -94,9 +95,11 @@ class JdbcReadingRepository {
                                         .map(Length::millimetres)
                                         .orElse(null))
                         .param("ballPx", reading.ballPixels().orElse(null))
-                        .param("stance", reading.positioning().stance().name())
-                        .param("patella", reading.positioning().patella().name())
-                        .param("flexion", reading.positioning().kneeFlexion())
+                        .param("taken", json.writeValueAsString(reading.taken()))
+                        .param("screws", json.writeValueAsString(reading.screws()))
+                        .param(
+                                "secondOf",
+                                reading.secondOf().map(ReadingId::value).orElse(null))
                         .param(
                                 "supersedes",
                                 reading.supersedes()
@@ -160,7 +163,7 @@ class JdbcReadingRepository {
                     .computeIfAbsent(row.getObject(1, UUID.class), id -> new ArrayList<>())
                     .add(ReadingRow.number(row));
         });
-        return jdbc.sql(readings).params(about).query((row, number) -> ReadingRow.reading(row)).list().stream()
+        return jdbc.sql(readings).params(about).query((row, number) -> ReadingRow.reading(row, json)).list().stream()
                 .map(reading ->
                         reading.withNumbers(ofReading.getOrDefault(reading.id().value(), List.of())))
                 .toList();

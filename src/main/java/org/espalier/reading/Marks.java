@@ -1,5 +1,6 @@
 package org.espalier.reading;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.science.alignment.Landmark;
@@ -30,6 +31,11 @@ public record Marks(List<PlacedPoint> points, List<EdgePoints> edges) {
         if (points.size() + edges.stream().mapToInt(e -> e.points().size()).sum() > MOST_POINTS) {
             throw new IllegalArgumentException("A film carries at most " + MOST_POINTS + " points");
         }
+    }
+
+    @JsonIgnore
+    public boolean isEmpty() {
+        return points.isEmpty() && edges.isEmpty();
     }
 
     public Optional<EdgePoints> edge(@Nullable Side side, String landmark) {

@@ -6,8 +6,6 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.PixelPoint;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
@@ -19,13 +17,17 @@ public record MeasureAnswer(
         List<ShownNumber> numbers,
         List<Line> lines,
         List<Circle> circles,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        List<Comparison> comparisons,
+        List<String> sources) {
 
     /**
      * One quantity of one limb.
      *
      * @param range normal for age, when a range is known
+     * @param norm mean and spread of each study for age and sex, or that there is none for this age
      * @param note method, uncertainty, or why there is no value
+     * @param doubtful whether it is to be shown in grey
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record ShownNumber(
@@ -34,8 +36,15 @@ public record MeasureAnswer(
             String label,
             String text,
             @Nullable String range,
+            @Nullable String norm,
             @Nullable String note,
-            State state) {}
+            State state,
+            boolean doubtful) {}
+
+    /** Right against left. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record Comparison(
+            String label, String text, @Nullable String note) {}
 
     /** Against the normal range. */
     public enum State {
@@ -81,15 +90,23 @@ public record MeasureAnswer(
         }
     }
 
-    static MeasureAnswer of(FilmMeasurement measurement, Optional<Age> age, long seq, long revision) {
+    static MeasureAnswer of(
+            FilmMeasurement measurement, ReadingSettings settings, ChildOnFilm child, long seq, long revision) {
+        var norms = new Norms(child);
+        var quantities = measurement.values().stream()
+                .map(ReadNumber::quantity)
+                .distinct()
+                .toList();
         return new MeasureAnswer(
                 seq,
                 revision,
-                NumberRows.of(measurement.numbers(), age),
+                new NumberRows(settings, norms).of(measurement.numbers()),
                 DrawnLines.of(measurement.limbs()),
                 measurement.circles().stream()
                         .flatMap(edge -> edge.drawn().stream())
                         .toList(),
-                measurement.cautions().stream().map(Warning::of).toList());
+                measurement.cautions().stream().map(Warning::of).toList(),
+                new Comparisons(measurement).all(),
+                norms.sources(quantities));
     }
 }

@@ -133,7 +133,7 @@ public final class NumberText {
                 .replace('-', '\u2212');
     }
 
-    private static String signed(double value) {
+    static String signed(double value) {
         boolean isZero = number(value).equals("-" + number(0));
         return isZero ? number(0) : number(value).replace('-', '\u2212');
     }

@@ -10,6 +10,7 @@ import org.espalier.film.FilmId;
  * @param revision counts every change
  * @param marksRevision the revision in which the marks last changed: a change that builds on it or later knows them all
  * @param supersedes the signed reading this one will supersede
+ * @param secondOf the signed reading this one reads again, by another reader
  */
 public record ReadingDraft(
         ReadingId id,
@@ -19,14 +20,21 @@ public record ReadingDraft(
         ReadingSettings settings,
         Marks marks,
         long marksRevision,
-        Optional<ReadingId> supersedes) {
+        Optional<ReadingId> supersedes,
+        Optional<ReadingId> secondOf) {
+
+    /** Whether its reader must not see what others read of the film until this is signed. */
+    public boolean isBlind() {
+        return secondOf.isPresent() && supersedes.isEmpty();
+    }
 
     ReadingDraft withMarks(Marks marks) {
         long next = revision + 1;
-        return new ReadingDraft(id, film, next, startedAt, settings, marks, next, supersedes);
+        return new ReadingDraft(id, film, next, startedAt, settings, marks, next, supersedes, secondOf);
     }
 
     ReadingDraft withSettings(ReadingSettings settings) {
-        return new ReadingDraft(id, film, revision + 1, startedAt, settings, marks, marksRevision, supersedes);
+        return new ReadingDraft(
+                id, film, revision + 1, startedAt, settings, marks, marksRevision, supersedes, secondOf);
     }
 }

@@ -1,10 +1,11 @@
 package org.espalier.reading;
 
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.espalier.film.FilmId;
 import org.espalier.platform.Draft;
 import org.espalier.platform.Drafts;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -32,8 +33,37 @@ class ReadingDrafts {
                 .map(this::reading);
     }
 
-    ReadingDraft begin(FilmId film, ReadingSettings settings, Marks marks, @Nullable ReadingId supersedes) {
-        var content = new DraftContent(settings, marks, 1, supersedes == null ? null : supersedes.value());
+    /** A reading of a film from nothing. */
+    ReadingDraft begin(FilmId film) {
+        return begin(film, new DraftContent(ReadingSettings.ofFilm(), Marks.NONE, 1, null, null));
+    }
+
+    /** A reading from what a signed one holds, to supersede it. */
+    ReadingDraft beginFrom(Reading signed, Marks marks) {
+        var second = signed.secondOf().map(ReadingId::value).orElse(null);
+        return begin(
+                signed.film(),
+                new DraftContent(signed.settings(), marks, 1, signed.id().value(), second));
+    }
+
+    /** A reading of the limbs that another has read, from nothing. */
+    ReadingDraft beginSecond(Reading first) {
+        var settings = ReadingSettings.ofFilm().withLimbs(first.limbs());
+        return begin(
+                first.film(),
+                new DraftContent(settings, Marks.NONE, 1, null, first.id().value()));
+    }
+
+    /** Films of which the caller is in the middle of a blind second reading. */
+    Set<FilmId> blind() {
+        return drafts.mine(KIND).stream()
+                .map(this::reading)
+                .filter(ReadingDraft::isBlind)
+                .map(ReadingDraft::film)
+                .collect(Collectors.toSet());
+    }
+
+    private ReadingDraft begin(FilmId film, DraftContent content) {
         return reading(drafts.start(KIND, film.value(), json.writeValueAsString(content)));
     }
 
@@ -57,7 +87,7 @@ class ReadingDrafts {
     }
 
     private ReadingDraft reading(Draft draft) {
-        var content = json.readValue(draft.content(), DraftContent.class);
+        var content = DraftContent.of(draft.content(), json);
         return new ReadingDraft(
                 new ReadingId(draft.id()),
                 new FilmId(draft.subject()),
@@ -66,6 +96,7 @@ class ReadingDrafts {
                 content.settings(),
                 content.marks(),
                 content.marksRevision(),
-                Optional.ofNullable(content.supersedes()).map(ReadingId::new));
+                Optional.ofNullable(content.supersedes()).map(ReadingId::new),
+                Optional.ofNullable(content.secondOf()).map(ReadingId::new));
     }
 }

@@ -15,6 +15,7 @@ import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.PixelScale;
 import org.espalier.science.quantity.Side;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Turns rows of the tables into readings. */
 final class ReadingRow {
@@ -24,7 +25,7 @@ final class ReadingRow {
     private ReadingRow() {}
 
     /** The reading of a row, its numbers still to come. */
-    static Reading reading(ResultSet row) throws SQLException {
+    static Reading reading(ResultSet row, JsonMapper json) throws SQLException {
         return new Reading(
                 new ReadingId(row.getObject("id", UUID.class)),
                 new SiteId(row.getObject("site_id", UUID.class)),
@@ -37,10 +38,9 @@ final class ReadingRow {
                 limbs(row.getString("limbs")),
                 calibration(row),
                 Optional.ofNullable(row.getObject("ball_diameter_px", Double.class)),
-                new Positioning(
-                        Positioning.Stance.valueOf(row.getString("stance")),
-                        Positioning.Patella.valueOf(row.getString("patella")),
-                        row.getObject("knee_flexion_deg", Integer.class)),
+                json.readValue(row.getString("taken"), FilmTaken.class),
+                List.of(json.readValue(row.getString("screws"), ScrewSeen[].class)),
+                Optional.ofNullable(row.getObject("second_of", UUID.class)).map(ReadingId::new),
                 superseding(row),
                 Optional.ofNullable(row.getObject("superseded_by", UUID.class)).map(ReadingId::new),
                 List.of());

@@ -26,7 +26,7 @@ public class ReadingService {
     private final JdbcReadingRepository readings;
     private final ReadingDrafts drafts;
     private final FilmService films;
-    private final FilmAges ages;
+    private final ChildrenOnFilms children;
     private final CurrentStaff staff;
     private final SignAgain signAgain;
     private final ApplicationEventPublisher events;
@@ -36,7 +36,7 @@ public class ReadingService {
             JdbcReadingRepository readings,
             ReadingDrafts drafts,
             FilmService films,
-            FilmAges ages,
+            ChildrenOnFilms children,
             CurrentStaff staff,
             SignAgain signAgain,
             ApplicationEventPublisher events,
@@ -44,7 +44,7 @@ public class ReadingService {
         this.readings = readings;
         this.drafts = drafts;
         this.films = films;
-        this.ages = ages;
+        this.children = children;
         this.staff = staff;
         this.signAgain = signAgain;
         this.events = events;
@@ -76,14 +76,18 @@ public class ReadingService {
                 .orElseGet(() -> keep(signing));
     }
 
-    /** Every reading of a film, the newest first, superseded ones too. */
+    /**
+     * Every reading of a film, the newest first, superseded ones too; none while the caller reads it blind.
+     */
     public List<Reading> ofFilm(FilmId film) {
-        return readings.ofFilm(film(film).site(), film);
+        return seen(readings.ofFilm(film(film).site(), film));
     }
 
-    /** Every reading of a child, the newest first, superseded ones too. */
+    /**
+     * Every reading of a child, the newest first, superseded ones too; without films the caller reads blind.
+     */
     public List<Reading> ofChild(SiteId site, ChildId child) {
-        return readings.ofChild(site, child);
+        return seen(readings.ofChild(site, child));
     }
 
     /** Where the landmarks of a signed reading were set. */
@@ -94,14 +98,20 @@ public class ReadingService {
     /** A signed reading as the film room shows it: its lines and circles, and the numbers as they were signed. */
     public MeasureAnswer answer(Reading signed) {
         var film = film(signed.film());
-        var drawn = FilmMeasurement.of(readings.marks(signed.id()), signed.settings(), film.calibration());
-        return MeasureAnswer.of(drawn.withNumbers(signed.numbers()), ages.on(film), 0, 0);
+        var child = children.on(film);
+        var drawn = FilmMeasurement.of(readings.marks(signed.id()), signed.settings(), film.calibration(), child);
+        return MeasureAnswer.of(drawn.withNumbers(signed.numbers()), signed.settings(), child, 0, 0);
     }
 
     private Signing signing(ReadingDraft draft, @Nullable String reason) {
         var film = film(draft.film());
-        var measurement = FilmMeasurement.of(draft.marks(), draft.settings(), film.calibration());
+        var measurement = FilmMeasurement.of(draft.marks(), draft.settings(), film.calibration(), children.on(film));
         return new Signing(draft, film, measurement, tidy(reason));
+    }
+
+    private List<Reading> seen(List<Reading> all) {
+        var blind = drafts.blind();
+        return all.stream().filter(reading -> !blind.contains(reading.film())).toList();
     }
 
     private boolean isSigned(ReadingId id) {

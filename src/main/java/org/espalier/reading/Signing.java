@@ -50,7 +50,9 @@ record Signing(
                 draft.settings().limbs(),
                 measurement.scale().calibration(),
                 measurement.scale().ballPixels(),
-                draft.settings().positioning(),
+                draft.settings().taken(),
+                draft.settings().screws(),
+                draft.secondOf(),
                 draft.supersedes().map(before -> new Reading.Superseding(before, String.valueOf(reason))),
                 Optional.empty(),
                 measurement.values());

@@ -11,6 +11,7 @@
             "platform",
             "science::quantity",
             "science::alignment",
+            "science::exposure",
             "science::statistics"
         })
 @NullMarked

@@ -38,8 +38,8 @@ final class CourseBenchmark {
             """;
     private static final String READINGS_OF_CHILD = """
             select r.id, r.site_id, r.child_id, r.film_id, r.reader, s.name, r.started_at, r.signed_at, r.limbs,
-                r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px, r.stance, r.patella,
-                r.knee_flexion_deg, r.supersedes, r.reason, later.id
+                r.calibration, r.mm_per_px_x, r.mm_per_px_y, r.ball_diameter_mm, r.ball_diameter_px, r.taken, r.screws,
+                r.second_of, r.supersedes, r.reason, later.id
             from reading r
             join staff s on s.id = r.reader
             left join reading later on later.supersedes = r.id

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.espalier.reading.Caution.Kind;
+import org.espalier.science.alignment.JointLine;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.PixelScale;
@@ -26,7 +27,7 @@ class FilmMeasurementTests {
 
     @Test
     void readsBothLimbsOfAFilmAlike() {
-        var measurement = FilmMeasurement.of(both(), ReadingSettings.ofFilm(), TAGS);
+        var measurement = FilmMeasurement.of(both(), Taken.good(), TAGS);
         for (Side side : Side.values()) {
             assertThat(value(measurement, side, Quantity.MLDFA)).isCloseTo(ReferenceLimb.MLDFA, TOLERANCE);
             assertThat(value(measurement, side, Quantity.MMPTA)).isCloseTo(ReferenceLimb.MMPTA, TOLERANCE);
@@ -85,16 +86,16 @@ class FilmMeasurementTests {
         var points = both().points().stream()
                 .map(p -> new PlacedPoint(p.side(), mirrored(p.landmark()), p.x(), p.y()))
                 .toList();
-        var measurement = FilmMeasurement.of(new Marks(points, both().edges()), ReadingSettings.ofFilm(), TAGS);
-        assertThat(kinds(measurement)).containsExactly(Kind.LATERAL_INWARD, Kind.LATERAL_INWARD);
+        var measurement = FilmMeasurement.of(new Marks(points, both().edges()), Taken.good(), TAGS);
+        assertThat(kinds(measurement)).containsExactly(Kind.MEDIAL_LATERAL_SWAPPED, Kind.MEDIAL_LATERAL_SWAPPED);
         assertThat(measurement.isImpossible()).isTrue();
     }
 
     /** Landmarks alone cannot tell exchanged sides from a mirrored film: the marker must. */
     @Test
     void asksForTheMarkerWhenBothSidesAreExchanged() {
-        var measurement = FilmMeasurement.of(exchanged(both()), ReadingSettings.ofFilm(), TAGS);
-        assertThat(kinds(measurement)).containsExactly(Kind.AS_OTHER_SIDE, Kind.AS_OTHER_SIDE);
+        var measurement = FilmMeasurement.of(exchanged(both()), Taken.good(), TAGS);
+        assertThat(kinds(measurement)).containsExactly(Kind.SIDES_SWAPPED_OR_MIRRORED);
         assertThat(measurement.isImpossible()).isFalse();
     }
 
@@ -102,26 +103,26 @@ class FilmMeasurementTests {
     void asksForTheMarkerWhenOneLimbLiesAsTheOtherSide() {
         var settings = onlyRight().withLimbs(List.of(Side.LEFT));
         var measurement = FilmMeasurement.of(exchanged(right.marks()), settings, TAGS);
-        assertThat(kinds(measurement)).containsExactly(Kind.AS_OTHER_SIDE);
+        assertThat(kinds(measurement)).containsExactly(Kind.LOOKS_LIKE_OTHER_SIDE);
         assertThat(measurement.isImpossible()).isFalse();
     }
 
     @Test
     void withholdsLengthsAndDoubtsTheAxisOfAFlexedKnee() {
-        var flexed = Positioning.NOT_RECORDED.withKneeFlexion(11);
-        var measurement = FilmMeasurement.of(both(), onlyRight().withPositioning(flexed), TAGS);
+        var flexed = Taken.but("\"flexionRight\": 11");
+        var measurement = FilmMeasurement.of(both(), flexed, TAGS);
         assertThat(absence(measurement, Quantity.LIMB_LENGTH)).isEqualTo(ReadNumber.Absence.FLEXED);
         assertThat(number(measurement, Side.RIGHT, Quantity.HKA).doubtful()).isTrue();
         assertThat(number(measurement, Side.RIGHT, Quantity.MLDFA).doubtful()).isFalse();
-        var straight = Positioning.NOT_RECORDED.withKneeFlexion(10);
-        assertThat(kinds(FilmMeasurement.of(both(), onlyRight().withPositioning(straight), TAGS)))
-                .isEmpty();
+        assertThat(number(measurement, Side.LEFT, Quantity.HKA).doubtful()).isFalse();
+        assertThat(number(measurement, Side.LEFT, Quantity.LIMB_LENGTH).value()).isPresent();
+        var straight = Taken.but("\"flexionRight\": 10");
+        assertThat(kinds(FilmMeasurement.of(both(), straight, TAGS))).isEmpty();
     }
 
     @Test
     void tellsNoConvergenceLyingDown() {
-        var supine = Positioning.NOT_RECORDED.withStance(Positioning.Stance.SUPINE);
-        var measurement = FilmMeasurement.of(both(), onlyRight().withPositioning(supine), TAGS);
+        var measurement = FilmMeasurement.of(both(), Taken.but("\"stance\": \"SUPINE\""), TAGS);
         assertThat(absence(measurement, Quantity.JLCA)).isEqualTo(ReadNumber.Absence.SUPINE);
     }
 
@@ -133,7 +134,7 @@ class FilmMeasurementTests {
 
     @Test
     void saysNothingOfAnEmptyFilm() {
-        var measurement = FilmMeasurement.of(Marks.NONE, ReadingSettings.ofFilm(), TAGS);
+        var measurement = FilmMeasurement.of(Marks.NONE, Taken.good(), TAGS);
         assertThat(measurement.values()).isEmpty();
         assertThat(measurement.cautions()).isEmpty();
     }
@@ -166,7 +167,7 @@ class FilmMeasurementTests {
     }
 
     private static ReadingSettings onlyRight() {
-        return ReadingSettings.ofFilm().withLimbs(List.of(Side.RIGHT));
+        return Taken.good().withLimbs(List.of(Side.RIGHT));
     }
 
     private static double value(FilmMeasurement measurement, Side side, Quantity quantity) {

@@ -40,7 +40,7 @@ class FilmScaleMeasurementTests {
 
     @Test
     void tellsNoLengthOnAFilmWithoutScale() {
-        var measurement = FilmMeasurement.of(both(), ReadingSettings.ofFilm(), Calibration.none());
+        var measurement = FilmMeasurement.of(both(), Taken.good(), Calibration.none());
         assertThat(absence(measurement, Quantity.MAD)).isEqualTo(ReadNumber.Absence.UNCALIBRATED);
         assertThat(value(measurement, Side.LEFT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
         assertThat(kinds(measurement)).containsExactly(Kind.UNCALIBRATED);
@@ -49,7 +49,7 @@ class FilmScaleMeasurementTests {
     @Test
     void saysThatLengthsAreThoseAtTheDetector() {
         var tags = Calibration.ofDetectorPlane(PixelScale.ofSquare(0.2));
-        assertThat(kinds(FilmMeasurement.of(both(), ReadingSettings.ofFilm(), tags)))
+        assertThat(kinds(FilmMeasurement.of(both(), Taken.good(), tags)))
                 .containsExactly(Kind.DETECTOR_PLANE);
     }
 
@@ -57,7 +57,7 @@ class FilmScaleMeasurementTests {
     @Test
     void takesTheScaleFromTheBall() {
         var settings =
-                ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL).withBallDiameter(25.0);
+                Taken.but("\"ballOffMm\": 0").withCalibration(CalibrationChoice.BALL).withBallDiameter(25.0);
         var measurement = FilmMeasurement.of(withBall(137.5), settings, TAGS);
         assertThat(value(measurement, Side.RIGHT, Quantity.MAD)).isCloseTo(ReferenceLimb.MAD / 1.1, TOLERANCE);
         assertThat(value(measurement, Side.RIGHT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
@@ -68,13 +68,13 @@ class FilmScaleMeasurementTests {
     @Test
     void doubtsABallThatMagnificationCannotExplain() {
         var settings =
-                ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL).withBallDiameter(50.0);
+                Taken.but("\"ballOffMm\": 0").withCalibration(CalibrationChoice.BALL).withBallDiameter(50.0);
         assertThat(kinds(FilmMeasurement.of(withBall(137.5), settings, TAGS))).containsExactly(Kind.BALL_AGAINST_TAGS);
     }
 
     @Test
     void tellsNoLengthBeforeTheBallStandsWithItsDiameter() {
-        var settings = ReadingSettings.ofFilm().withCalibration(CalibrationChoice.BALL);
+        var settings = Taken.but("\"ballOffMm\": 0").withCalibration(CalibrationChoice.BALL);
         assertThat(kinds(FilmMeasurement.of(withBall(125), settings, TAGS))).containsExactly(Kind.BALL_MISSING);
         var measurement = FilmMeasurement.of(both(), settings.withBallDiameter(25.0), TAGS);
         assertThat(kinds(measurement)).containsExactly(Kind.BALL_MISSING);
@@ -100,7 +100,7 @@ class FilmScaleMeasurementTests {
     }
 
     private static ReadingSettings onlyRight() {
-        return ReadingSettings.ofFilm().withLimbs(List.of(Side.RIGHT));
+        return Taken.good().withLimbs(List.of(Side.RIGHT));
     }
 
     private static double value(FilmMeasurement measurement, Side side, Quantity quantity) {

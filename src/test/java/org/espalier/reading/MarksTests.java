@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import org.espalier.science.alignment.Landmark;
+import org.espalier.science.exposure.FilmConditions;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
@@ -32,13 +35,33 @@ class MarksTests {
                 new EdgePoints(null, "ball", List.of(new EdgePoints.EdgePoint(3, 4))));
         var settings = ReadingSettings.ofFilm()
                 .withCalibration(CalibrationChoice.BALL)
-                .withBallDiameter(25.4)
-                .withPositioning(Positioning.NOT_RECORDED.withKneeFlexion(12));
-        var content = new DraftContent(settings, new Marks(List.of(POINT), edges), 7, null);
+                .withTaken(Taken.but("\"flexionLeft\": 12").taken().withBall(25.4))
+                .withFurther(Set.of(Landmark.Family.FURTHER))
+                .withScrews(
+                        List.of(ScrewSeen.asked(Side.LEFT, ScrewSeen.Plate.DISTAL_FEMUR, ScrewSeen.Screw.EPIPHYSIS)));
+        var content = new DraftContent(settings, new Marks(List.of(POINT), edges), 7, null, null);
         var json = new JsonMapper();
         var text = json.writeValueAsString(content);
-        assertThat(text).contains("\"points\":[[1.25,2.5]]").doesNotContain("flexed");
-        assertThat(json.readValue(text, DraftContent.class)).isEqualTo(content);
+        assertThat(text).contains("\"points\":[[1.25,2.5]]").doesNotContain("openQuestion");
+        assertThat(DraftContent.of(text, json)).isEqualTo(content);
+    }
+
+    @Test
+    void bringsAlongADraftBegunWhenLessWasAsked() {
+        var kept = """
+                {"settings": {"limbs": ["RIGHT"], "calibration": "BALL", "ballDiameterMm": 25.0,
+                  "positioning": {"stance": "HELD", "patella": "TURNED_IN", "kneeFlexion": 12}},
+                 "marks": {"points": [], "edges": []}, "marksRevision": 3, "supersedes": null}
+                """;
+        var content = DraftContent.of(kept, new JsonMapper());
+        assertThat(content.marksRevision()).isEqualTo(3);
+        assertThat(content.secondOf()).isNull();
+        var taken = content.settings().taken();
+        assertThat(taken.stance()).isEqualTo(FilmConditions.Stance.STANDING_HELD);
+        assertThat(taken.patella(Side.LEFT)).isEqualTo(FilmConditions.Patella.TURNED_IN);
+        assertThat(taken.flexion(Side.RIGHT)).contains(12);
+        assertThat(taken.ballMm()).isEqualTo(25.0);
+        assertThat(taken.view()).isEqualTo(FilmConditions.View.NOT_RECORDED);
     }
 
     private static void assertRefused(List<PlacedPoint> points, List<EdgePoints> edges) {

@@ -171,6 +171,8 @@ class ReadingIntegrationTests {
         assertThatThrownBy(() -> stranger.does(() -> drafts.begin(film))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> stranger.does(() -> drafts.correct(signed)))
                 .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> stranger.does(() -> drafts.readBlind(signed)))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThat(stranger.does(() -> drafts.measure(draft.id(), TestReader.ask(1, Marks.NONE))))
                 .isInstanceOf(MeasureOutcome.Gone.class);
         assertThat(stranger.does(() -> readings.sign(draft.id(), 1, "No reason at all")))

@@ -82,14 +82,14 @@ class RoomSettingsBrowserTests {
             edgeOfBall(hand);
             hand.awaitSaved();
             page.getByText("Right limb · By a ball on the film · not recorded").click();
-            page.getByLabel("True diameter of the ball in mm").fill("25");
-            page.getByLabel("True diameter of the ball in mm").press("Tab");
+            page.getByLabel("True diameter of the ball, mm").fill("25");
+            page.getByLabel("True diameter of the ball, mm").press("Tab");
             assertThat(page.getByText("The ball is to give the scale")).isHidden();
             person.settle();
             assertThat(page.locator("film-room [data-key^=' ball']")).hasCount(6);
         }
         var kept = surgeon.does(() -> drafts.find(film)).orElseThrow();
-        assertThat(kept.settings().ballDiameterMm()).isEqualTo(25.0);
+        assertThat(kept.settings().taken().ballMm()).isEqualTo(25.0);
         var scale = surgeon.does(() -> FilmMeasurement.of(
                         kept.marks(),
                         kept.settings(),

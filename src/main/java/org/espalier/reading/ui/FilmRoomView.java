@@ -95,6 +95,8 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         state.draft().ifPresent(draft -> {
             head.add(new SettingsPanel(
                     draft.settings(), change -> choose(state.film().id(), change)));
+            head.add(new FurtherPanel(
+                    draft.settings(), change -> choose(state.film().id(), change)));
             head.add(new Button(Texts.text("reading.discard"), click -> openDiscarding(draft)));
         });
         if (state.draft().isEmpty() && state.mayCorrect()) {
@@ -124,7 +126,7 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private void showSigned(Reading reading) {
-        room.show(presenter.marks(reading), GuideStep.of(ReadingSettings.ofFilm()), presenter.answer(reading));
+        room.show(presenter.marks(reading), GuideStep.of(reading.settings()), presenter.answer(reading));
     }
 
     private void choose(FilmId film, java.util.function.UnaryOperator<ReadingSettings> change) {

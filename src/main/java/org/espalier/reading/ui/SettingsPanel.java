@@ -5,16 +5,13 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
-import com.vaadin.flow.component.textfield.IntegerField;
-import com.vaadin.flow.component.textfield.NumberField;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.espalier.kit.Texts;
 import org.espalier.reading.CalibrationChoice;
-import org.espalier.reading.Positioning;
 import org.espalier.reading.ReadingSettings;
 
-/** What the reader chooses beside the landmarks: limbs, scale, how the child stood. Each choice is kept at once. */
+/** What the reader chooses beside the landmarks: limbs, scale, how the film was taken. Each choice is kept at once. */
 class SettingsPanel extends Composite<Details> {
 
     private final transient Consumer<UnaryOperator<ReadingSettings>> choose;
@@ -23,9 +20,9 @@ class SettingsPanel extends Composite<Details> {
     SettingsPanel(ReadingSettings settings, Consumer<UnaryOperator<ReadingSettings>> choose) {
         this.settings = settings;
         this.choose = choose;
-        var form = new Div(limbs(), calibration(), stance(), patella(), flexion());
+        var form = new Div(limbs(), calibration());
         form.addClassName("room-settings");
-        getContent().add(form);
+        getContent().add(form, new TakenForm(settings.taken(), taken -> change(now -> now.withTaken(taken))));
         getContent().addClassName("room-fold");
         summarise();
     }
@@ -42,7 +39,7 @@ class SettingsPanel extends Composite<Details> {
                         "reading.settings.summary",
                         Texts.of(LimbChoice.of(settings.limbs())),
                         Texts.of(settings.calibration()),
-                        Texts.of(settings.positioning().stance())));
+                        Texts.of(settings.taken().stance())));
     }
 
     private RadioButtonGroup<LimbChoice> limbs() {
@@ -55,71 +52,13 @@ class SettingsPanel extends Composite<Details> {
         return limbs;
     }
 
-    private Div calibration() {
-        var choice = select("reading.settings.calibration", CalibrationChoice.values(), settings.calibration());
-        var diameter = new NumberField(Texts.text("reading.settings.ball"));
-        diameter.setMin(5);
-        diameter.setMax(100);
-        diameter.setStep(0.1);
-        diameter.setHelperText(Texts.text("reading.settings.ball.help"));
-        diameter.setErrorMessage(Texts.text("reading.settings.ball.error"));
-        diameter.setValue(settings.ballDiameterMm());
-        diameter.setVisible(settings.calibration() == CalibrationChoice.BALL);
-        diameter.addValueChangeListener(event -> {
-            if (!diameter.isInvalid()) {
-                change(now -> now.withBallDiameter(event.getValue()));
-            }
-        });
-        choice.addValueChangeListener(event -> {
-            diameter.setVisible(event.getValue() == CalibrationChoice.BALL);
-            change(now -> now.withCalibration(event.getValue()));
-        });
-        return new Div(choice, diameter);
-    }
-
-    private Select<Positioning.Stance> stance() {
-        var stance = select(
-                "reading.settings.stance",
-                Positioning.Stance.values(),
-                settings.positioning().stance());
-        stance.addValueChangeListener(event -> position(now -> now.withStance(event.getValue())));
-        return stance;
-    }
-
-    private Select<Positioning.Patella> patella() {
-        var patella = select(
-                "reading.settings.patella",
-                Positioning.Patella.values(),
-                settings.positioning().patella());
-        patella.addValueChangeListener(event -> position(now -> now.withPatella(event.getValue())));
-        return patella;
-    }
-
-    private IntegerField flexion() {
-        var flexion = new IntegerField(Texts.text("reading.settings.flexion"));
-        flexion.setMin(0);
-        flexion.setMax(90);
-        flexion.setHelperText(Texts.text("reading.settings.flexion.help"));
-        flexion.setErrorMessage(Texts.text("reading.settings.flexion.error"));
-        flexion.setValue(settings.positioning().kneeFlexion());
-        flexion.addValueChangeListener(event -> {
-            if (!flexion.isInvalid()) {
-                position(now -> now.withKneeFlexion(event.getValue()));
-            }
-        });
-        return flexion;
-    }
-
-    private void position(UnaryOperator<Positioning> change) {
-        change(now -> now.withPositioning(change.apply(now.positioning())));
-    }
-
-    private static <E extends Enum<E>> Select<E> select(String label, E[] items, E value) {
-        var select = new Select<E>();
-        select.setLabel(Texts.text(label));
-        select.setItems(items);
-        select.setItemLabelGenerator(Texts::of);
-        select.setValue(value);
-        return select;
+    private Select<CalibrationChoice> calibration() {
+        var choice = new Select<CalibrationChoice>();
+        choice.setLabel(Texts.text("reading.settings.calibration"));
+        choice.setItems(CalibrationChoice.values());
+        choice.setItemLabelGenerator(Texts::of);
+        choice.setValue(settings.calibration());
+        choice.addValueChangeListener(event -> change(now -> now.withCalibration(event.getValue())));
+        return choice;
     }
 }

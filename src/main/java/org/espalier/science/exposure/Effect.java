@@ -29,8 +29,10 @@ public sealed interface Effect {
         FLEXED,
         /** The limb is turned, as the patella shows. */
         TURNED,
-        /** Which way the limb is turned cannot be seen, or was not recorded. */
+        /** Which way the limb is turned cannot be seen. */
         TURN_UNKNOWN,
+        /** A step is seen where the film was joined. */
+        STEPPED,
         /** The child lay: the joint does not bear. */
         SUPINE,
         /** The joint surfaces are not yet bone. */

@@ -24,7 +24,7 @@ import org.espalier.science.quantity.Length;
  * What the way a film was taken withholds, greys or warns of, with the size of the error.
  *
  * <p>Sizes follow from {@link FlexedLimb}, {@link TurnedAxis}, {@link ConeBeam} and {@link PointingError}. Judged: 10 degrees
- * of flexion, {@link ChangeLimit#TURN} for a limb called forward, 15 degrees for a patella seen turned or not to be trusted,
+ * of flexion, {@link ChangeLimit#TURN} for a limb called forward, 15 degrees for a patella not seen forward,
  * a step of 3 mm, and a knee 100 mm off the middle of a small picture 1 m from the tube.
  *
  * @param effects what happens to each quantity, all of them
@@ -109,6 +109,10 @@ public record Effects(
             return new Effect.Greyed(
                     Effect.Reason.FLUOROSCOPY, OptionalDouble.of(tilt.abs().degrees()));
         }
+        if (film.capture().stepped() && (need.isOfWholeLimb() || need == FilmNeed.KNEE_SURFACE)) {
+            OptionalDouble error = need.isAngle() ? OptionalDouble.of(step(femur, tibia)) : OptionalDouble.empty();
+            return new Effect.Greyed(Effect.Reason.STEPPED, error);
+        }
         if (isFlexed(film) && need.isOfWholeLimb()) {
             return new Effect.Greyed(Effect.Reason.FLEXED, ofWholeLimb(need, film, femur, tibia));
         }
@@ -145,8 +149,10 @@ public record Effects(
         ofStanding(film, femur, tibia, warnings);
         ofCapture(film, femur, tibia, warnings);
         ofSideAndScale(film, warnings);
-        if (film.ossification() == FilmConditions.Ossification.UNOSSIFIED) {
-            warnings.add(Warning.of(Warning.Kind.PHYSEAL_LINES));
+        switch (film.ossification()) {
+            case NOT_RECORDED -> warnings.add(Warning.of(Warning.Kind.OSSIFICATION_NOT_RECORDED));
+            case UNOSSIFIED -> warnings.add(Warning.of(Warning.Kind.PHYSEAL_LINES));
+            case OSSIFIED -> {}
         }
         return warnings;
     }
@@ -169,19 +175,30 @@ public record Effects(
                     Warning.of(Warning.Kind.FLEXION_SHORTENS, femur.millimetres() + tibia.millimetres() - projected));
         }
         switch (film.patella()) {
-            case NOT_RECORDED, NOT_OSSIFIED, DISLOCATING -> warnings.add(Warning.of(Warning.Kind.TURN_UNKNOWN));
+            case NOT_OSSIFIED, DISLOCATING -> warnings.add(Warning.of(Warning.Kind.TURN_UNKNOWN));
+            case NOT_RECORDED ->
+                warnings.add(Warning.of(
+                        Warning.Kind.TURN_NOT_RECORDED,
+                        new TurnedAxis(Angle.ZERO, leaning(film))
+                                .error(SEEN_TURN)
+                                .abs()
+                                .degrees()));
             case FORWARD, TURNED_IN, TURNED_OUT -> {}
         }
     }
 
     private static void ofCapture(FilmConditions film, Length femur, Length tibia, List<Warning> warnings) {
+        if (film.view() == View.NOT_RECORDED) {
+            warnings.add(Warning.of(Warning.Kind.VIEW_NOT_RECORDED));
+        }
+        if (film.capture().technique() == Technique.NOT_RECORDED) {
+            warnings.add(Warning.of(Warning.Kind.TECHNIQUE_NOT_RECORDED));
+        }
         if (film.view() == View.PA) {
             warnings.add(Warning.of(Warning.Kind.FROM_BEHIND));
         }
         if (film.capture().technique() == Technique.STITCHED) {
-            Length shorter = femur.compareTo(tibia) < 0 ? femur : tibia;
-            warnings.add(Warning.of(
-                    Warning.Kind.STITCH_STEP, PointingError.ofEnd(STEP, shorter).degrees()));
+            warnings.add(Warning.of(Warning.Kind.STITCH_STEP, step(femur, tibia)));
             if (film.ball().isPresent()) {
                 warnings.add(Warning.of(Warning.Kind.BALL_OF_ONE_PART));
             }
@@ -198,12 +215,14 @@ public record Effects(
         if (film.limbs().size() == 1) {
             warnings.add(Warning.of(Warning.Kind.SINGLE_LIMB));
             warnings.add(Warning.of(Warning.Kind.SIDE_BY_FIBULA));
+            if (film.ball().isEmpty()) {
+                warnings.add(Warning.of(Warning.Kind.NO_BALL));
+            }
         }
-        if (film.marker() != FilmConditions.Marker.READABLE) {
-            warnings.add(Warning.of(Warning.Kind.SIDE_NOT_PROVEN));
-        }
-        if (film.ball().isEmpty()) {
-            warnings.add(Warning.of(Warning.Kind.NO_BALL));
+        switch (film.marker()) {
+            case NOT_RECORDED -> warnings.add(Warning.of(Warning.Kind.MARKER_NOT_RECORDED));
+            case UNREADABLE, ABSENT -> warnings.add(Warning.of(Warning.Kind.SIDE_NOT_PROVEN));
+            case READABLE -> {}
         }
         film.ball().ifPresent(ball -> ball.offset()
                 .ifPresentOrElse(
@@ -224,12 +243,21 @@ public record Effects(
                 .isPresent();
     }
 
+    /** What a step between the ends of the shorter bone does to its axis, in degrees. */
+    private static double step(Length femur, Length tibia) {
+        return PointingError.ofEnd(STEP, femur.compareTo(tibia) < 0 ? femur : tibia)
+                .degrees();
+    }
+
     private static boolean isTurned(FilmConditions film) {
-        return film.patella() != Patella.FORWARD;
+        return switch (film.patella()) {
+            case TURNED_IN, TURNED_OUT, NOT_OSSIFIED, DISLOCATING -> true;
+            case FORWARD, NOT_RECORDED -> false;
+        };
     }
 
     private static Angle turn(FilmConditions film) {
-        return isTurned(film) ? SEEN_TURN : ChangeLimit.TURN;
+        return film.patella() == Patella.FORWARD ? ChangeLimit.TURN : SEEN_TURN;
     }
 
     /** No limb stands quite straight. */

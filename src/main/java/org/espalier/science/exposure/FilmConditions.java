@@ -46,6 +46,8 @@ public record FilmConditions(
 
     /** From which side the beam came. */
     public enum View {
+        /** Not recorded: read as from the front. */
+        NOT_RECORDED,
         /** From the front. */
         AP,
         /** From behind. */
@@ -56,6 +58,8 @@ public record FilmConditions(
 
     /** How the picture was made. */
     public enum Technique {
+        /** Not recorded. */
+        NOT_RECORDED,
         /** In one shot. */
         ONE_SHOT,
         /** Joined from several shots. */
@@ -73,11 +77,12 @@ public record FilmConditions(
      * @param parts how many shots it was joined from: 2 or more when stitched, otherwise 1
      * @param contrast whether contrast shows the cartilage (arthrogram)
      * @param wavy whether a cortex runs in waves, as when the child moved during a slot scan
+     * @param stepped whether a step is seen at a seam of a joined film
      */
-    public record Capture(Technique technique, int parts, boolean contrast, boolean wavy) {
+    public record Capture(Technique technique, int parts, boolean contrast, boolean wavy, boolean stepped) {
 
         /** One shot, without contrast. */
-        public static final Capture ONE_SHOT = new Capture(Technique.ONE_SHOT, 1, false, false);
+        public static final Capture ONE_SHOT = new Capture(Technique.ONE_SHOT, 1, false, false, false);
 
         /**
          * Checks the number of parts.
@@ -137,6 +142,8 @@ public record FilmConditions(
 
     /** Whether the joint surfaces at the knee are bone. */
     public enum Ossification {
+        /** Not recorded: read as bone. */
+        NOT_RECORDED,
         /** They are. */
         OSSIFIED,
         /** They are not: the physeal lines are read. */

@@ -1,38 +1,29 @@
 package org.espalier.science.exposure;
 
-import static org.espalier.science.alignment.Landmark.*;
-
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import org.espalier.science.alignment.Landmark;
+import org.espalier.science.alignment.JointLine;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.quantity.PixelPoint;
 import org.espalier.science.quantity.Side;
 
 /**
- * Whether the limbs lie on a film taken from the front as they should: the child's right on the viewer's left, medial
- * between the limbs. Side and ends by name are held against where the points lie; nothing is changed.
+ * Whether the limbs lie on a film as they should. Lateral points away from the other limb however the film is turned; on a
+ * film from the front that is seen upright, the child's right lies on the viewer's left. Side and ends by name are held
+ * against where the points lie; nothing is changed.
  */
 public final class LayoutCheck {
-
-    private record Line(Landmark medial, Landmark lateral) {}
-
-    private static final List<Line> LINES = List.of(
-            new Line(CONDYLE_MEDIAL, CONDYLE_LATERAL),
-            new Line(PLATEAU_MEDIAL, PLATEAU_LATERAL),
-            new Line(PLAFOND_MEDIAL, PLAFOND_LATERAL),
-            new Line(FEMUR_PHYSIS_MEDIAL, FEMUR_PHYSIS_LATERAL),
-            new Line(TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL));
 
     /** What was found. */
     public enum Kind {
         /** Right and left limb lie the other way round: sides exchanged, or the film mirrored. */
         SIDES_SWAPPED_OR_MIRRORED,
-        /** All medial ends lie away from the other limb: medial and lateral exchanged on this limb. */
+        /** Lateral points towards the other limb: medial and lateral exchanged on this limb. */
         MEDIAL_LATERAL_SWAPPED,
         /** A single limb looks like the other side: film mirrored, wrong side, or medial and lateral exchanged. */
         LOOKS_LIKE_OTHER_SIDE
@@ -66,23 +57,22 @@ public final class LayoutCheck {
     }
 
     private static List<Finding> ofBoth(LimbLandmarks right, LimbLandmarks left) {
-        double leftward = Math.signum(middle(left) - middle(right));
         List<Finding> findings = new ArrayList<>();
-        if (leftward < 0) {
+        if (middle(left, PixelPoint::x) < middle(right, PixelPoint::x)) {
             findings.add(new Finding(Kind.SIDES_SWAPPED_OR_MIRRORED, Optional.empty()));
         }
-        if (lateralSense(right).orElse(0) * leftward > 0) {
+        if (pointsTowards(right, left)) {
             findings.add(new Finding(Kind.MEDIAL_LATERAL_SWAPPED, Optional.of(Side.RIGHT)));
         }
-        if (lateralSense(left).orElse(0) * leftward < 0) {
+        if (pointsTowards(left, right)) {
             findings.add(new Finding(Kind.MEDIAL_LATERAL_SWAPPED, Optional.of(Side.LEFT)));
         }
         return List.copyOf(findings);
     }
 
     private static Stream<Finding> ofOne(LimbLandmarks limb, Side side) {
-        double expected = side == Side.RIGHT ? -1 : 1;
-        return lateralSense(limb).orElse(0) * expected < 0
+        double outwards = side == Side.RIGHT ? -1 : 1;
+        return lateral(limb, PixelPoint::x) * outwards < 0
                 ? Stream.of(new Finding(Kind.LOOKS_LIKE_OTHER_SIDE, Optional.of(side)))
                 : Stream.empty();
     }
@@ -93,21 +83,26 @@ public final class LayoutCheck {
                 .filter(limb -> !limb.points().isEmpty());
     }
 
-    private static double middle(LimbLandmarks limb) {
-        return limb.points().values().stream()
-                .mapToDouble(PixelPoint::x)
-                .average()
-                .orElse(0);
+    /** Whether the limb's lateral points towards the other limb; not before it has a line. */
+    private static boolean pointsTowards(LimbLandmarks limb, LimbLandmarks other) {
+        double across = (middle(other, PixelPoint::x) - middle(limb, PixelPoint::x)) * lateral(limb, PixelPoint::x)
+                + (middle(other, PixelPoint::y) - middle(limb, PixelPoint::y)) * lateral(limb, PixelPoint::y);
+        return across > 0;
     }
 
-    /** Above 0 when most lines run to the viewer's right from medial to lateral; empty without lines. */
-    private static OptionalDouble lateralSense(LimbLandmarks limb) {
-        return LINES.stream()
+    private static double middle(LimbLandmarks limb, ToDoubleFunction<PixelPoint> axis) {
+        return limb.points().values().stream().mapToDouble(axis).average().orElse(0);
+    }
+
+    /** How far all lines together run from medial to lateral along an axis of the film; 0 without lines. */
+    private static double lateral(LimbLandmarks limb, ToDoubleFunction<PixelPoint> axis) {
+        return Arrays.stream(JointLine.values())
                 .flatMap(line -> limb
                         .point(line.medial())
-                        .flatMap(medial -> limb.point(line.lateral()).map(lateral -> lateral.x() - medial.x()))
+                        .flatMap(medial -> limb.point(line.lateral())
+                                .map(end -> axis.applyAsDouble(end) - axis.applyAsDouble(medial)))
                         .stream())
-                .mapToDouble(Math::signum)
-                .average();
+                .mapToDouble(Double::doubleValue)
+                .sum();
     }
 }

@@ -22,6 +22,12 @@ public record Warning(Kind kind, OptionalDouble size) {
         FLEXION_SHORTENS,
         /** The turn cannot be told by the patella. */
         TURN_UNKNOWN,
+        /** Where the patella looks was not recorded: size in degrees for a single bone that is turned. */
+        TURN_NOT_RECORDED,
+        /** The view was not recorded. */
+        VIEW_NOT_RECORDED,
+        /** How the picture was made was not recorded. */
+        TECHNIQUE_NOT_RECORDED,
         /** From behind: the film may lie mirrored. */
         FROM_BEHIND,
         /** Joined: look for a step at each seam; size in degrees for a step of 3 mm. */
@@ -34,12 +40,16 @@ public record Warning(Kind kind, OptionalDouble size) {
         SINGLE_LIMB,
         /** One limb: side by fibular head and lead marker, as landmarks alone cannot catch a mirrored film. */
         SIDE_BY_FIBULA,
-        /** No ball: millimetres rest on the film's own scale. */
+        /** One limb and no ball: millimetres rest on the film's own scale. */
         NO_BALL,
         /** The ball does not lie at the bone's height: size in percent of every length. */
         BALL_OFF_BONE,
         /** Where the ball lies was not recorded. */
         BALL_LEVEL_NOT_RECORDED,
+        /** Whether the side marker can be read was not recorded. */
+        MARKER_NOT_RECORDED,
+        /** Whether the joint surfaces are bone was not recorded. */
+        OSSIFICATION_NOT_RECORDED,
         /** The side marker is not there or not readable. */
         SIDE_NOT_PROVEN,
         /** Contrast shows the cartilage: joint lines are those of cartilage. */

@@ -49,7 +49,7 @@ class ReadingAFilmTests {
     }
 
     private static FilmConditions made(Technique technique, int parts) {
-        return GOOD.withCapture(new Capture(technique, parts, false, false));
+        return GOOD.withCapture(new Capture(technique, parts, false, false, false));
     }
 
     private static void assertWithheld(Effects effects, Effect.Reason reason, Set<Quantity> quantities) {
@@ -120,7 +120,7 @@ class ReadingAFilmTests {
     @ParameterizedTest
     @EnumSource(
             value = Patella.class,
-            names = {"NOT_RECORDED", "NOT_OSSIFIED", "DISLOCATING"})
+            names = {"NOT_OSSIFIED", "DISLOCATING"})
     void aPatellaThatTellsNothingLeavesTheTurnUnknown(Patella patella) {
         Effects effects = of(GOOD.withPatella(patella));
         assertThat(effects.warnsOf(Warning.Kind.TURN_UNKNOWN)).isTrue();
@@ -165,7 +165,7 @@ class ReadingAFilmTests {
     void slotScanWithWavyCortexIsRefused() {
         assertThat(of(made(Technique.SLOT_SCAN, 1)).warnsOf(Warning.Kind.SLOT_SCAN))
                 .isTrue();
-        Effects wavy = of(GOOD.withCapture(new Capture(Technique.SLOT_SCAN, 1, false, true)));
+        Effects wavy = of(GOOD.withCapture(new Capture(Technique.SLOT_SCAN, 1, false, true, false)));
         assertWithheld(wavy, Effect.Reason.MOVED, EnumSet.allOf(Quantity.class));
         assertThat(wavy.comparesSides()).isFalse();
     }
@@ -195,7 +195,7 @@ class ReadingAFilmTests {
     @Test
     void arthrogramShowsTheJointLinesOfCartilageButNoTrochanter() {
         Effects effects = of(GOOD.withOssification(Ossification.UNOSSIFIED)
-                .withCapture(new Capture(Technique.ONE_SHOT, 1, true, false)));
+                .withCapture(new Capture(Technique.ONE_SHOT, 1, true, false, false)));
         assertShown(effects, Quantity.MLDFA, Quantity.MMPTA);
         assertWithheld(effects, Effect.Reason.UNOSSIFIED, EnumSet.of(Quantity.LPFA));
         assertThat(effects.warnsOf(Warning.Kind.CONTRAST)).isTrue();
@@ -241,20 +241,33 @@ class ReadingAFilmTests {
                 .withPatella(Patella.NOT_RECORDED)
                 .withFlexion(Optional.empty())
                 .withMarker(Marker.NOT_RECORDED));
+        assertThat(effects.joinsStanding()).isFalse();
         assertThat(effects.warnings())
                 .extracting(Warning::kind)
                 .containsExactly(
                         Warning.Kind.STANCE_NOT_RECORDED,
                         Warning.Kind.FLEXION_NOT_RECORDED,
-                        Warning.Kind.TURN_UNKNOWN,
-                        Warning.Kind.SIDE_NOT_PROVEN);
+                        Warning.Kind.TURN_NOT_RECORDED,
+                        Warning.Kind.MARKER_NOT_RECORDED);
+        assertThat(effects.warnings().get(2).size().orElseThrow()).isCloseTo(1.3, within(0.0501));
+    }
+
+    @Test
+    void aStepAtASeamGreysTheWholeLimbWithTheSizeOfTheError() {
+        Effects effects = Effects.of(
+                GOOD.withCapture(new Capture(Technique.STITCHED, 2, false, false, true)),
+                new Length(400),
+                new Length(350));
+        assertThat(greyed(effects, Quantity.HKA).reason()).isEqualTo(Effect.Reason.STEPPED);
+        assertThat(greyed(effects, Quantity.HKA).error().orElseThrow()).isCloseTo(0.5, within(0.0501));
+        assertShown(effects, Quantity.MDA);
     }
 
     @Test
     void refusesConditionsThatCannotBe() {
         assertThatIllegalArgumentException().isThrownBy(() -> GOOD.withLimbs(Set.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> flexed(91));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Capture(Technique.STITCHED, 1, false, false));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Capture(Technique.ONE_SHOT, 2, false, false));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Capture(Technique.STITCHED, 1, false, false, false));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Capture(Technique.ONE_SHOT, 2, false, false, false));
     }
 }

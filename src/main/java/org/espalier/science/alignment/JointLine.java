@@ -1,18 +1,24 @@
-package org.espalier.reading;
+package org.espalier.science.alignment;
 
 import static org.espalier.science.alignment.Landmark.*;
 
-import org.espalier.science.alignment.Landmark;
-
 /** A line across the limb, from its medial to its lateral end. */
-enum JointLine {
+public enum JointLine {
+    /** From the hip centre to the tip of the trochanter. */
     TROCHANTER(HIP_CENTRE, TROCHANTER_TIP),
+    /** Between the corners of the distal femoral metaphysis. */
     FEMUR_BEAKS(FEMUR_BEAK_MEDIAL, FEMUR_BEAK_LATERAL),
+    /** Along the distal femoral physis. */
     FEMUR_PHYSIS(FEMUR_PHYSIS_MEDIAL, FEMUR_PHYSIS_LATERAL),
+    /** Across the femoral condyles. */
     CONDYLES(CONDYLE_MEDIAL, CONDYLE_LATERAL),
+    /** Along the tibial plateau. */
     PLATEAU(PLATEAU_MEDIAL, PLATEAU_LATERAL),
+    /** Along the proximal tibial physis. */
     TIBIA_PHYSIS(TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL),
+    /** Between the corners of the proximal tibial metaphysis. */
     TIBIA_BEAKS(BEAK_MEDIAL, BEAK_LATERAL),
+    /** Along the tibial plafond. */
     PLAFOND(PLAFOND_MEDIAL, PLAFOND_LATERAL);
 
     private final Landmark medial;
@@ -23,11 +29,13 @@ enum JointLine {
         this.lateral = lateral;
     }
 
-    Landmark medial() {
+    /** Its medial end. */
+    public Landmark medial() {
         return medial;
     }
 
-    Landmark lateral() {
+    /** Its lateral end. */
+    public Landmark lateral() {
         return lateral;
     }
 }
