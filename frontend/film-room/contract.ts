@@ -114,6 +114,16 @@ export interface Measured {
   lines: Line[];
   circles: Circle[];
   warnings: Warning[];
+  /** Right against left, each by the name of its definition. */
+  comparisons: Comparison[];
+  /** Where the norms shown were printed, and how far they were checked. */
+  sources: string[];
+}
+
+export interface Comparison {
+  label: string;
+  text: string;
+  note?: string;
 }
 
 /** One quantity of one limb, all as text: the browser never rounds or names a direction. */
@@ -126,9 +136,13 @@ export interface ShownNumber {
   text: string;
   /** Normal for age, e.g. "85 to 90°". */
   range?: string;
+  /** Mean and spread of each study for age and sex, or that there is no norm for this age. */
+  norm?: string;
   /** Method, uncertainty, or why there is no value. */
   note?: string;
   state: 'in' | 'out' | 'none';
+  /** Shown in grey: how the film was taken makes it doubtful. */
+  doubtful: boolean;
 }
 
 /** A polyline to draw. */

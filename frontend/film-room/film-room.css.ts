@@ -544,6 +544,29 @@ export const styles = css`
     font-weight: 600;
   }
 
+  .numbers .doubtful .value {
+    color: var(--night-ink-2, #b5b2a5);
+    font-weight: 400;
+  }
+
+  .comparisons {
+    display: grid;
+    grid-template-columns: auto 1fr;
+    gap: 0.2rem 0.75rem;
+    margin: 0.75rem 0;
+  }
+
+  .comparisons dd {
+    margin: 0;
+  }
+
+  .sources {
+    margin: 0.5rem 0;
+    color: var(--night-ink-2, #b5b2a5);
+    font-size: var(--text-s, 0.875rem);
+  }
+
+  .comparisons .note,
   .numbers .range,
   .numbers .note {
     display: block;

@@ -8,10 +8,10 @@ import type { EdgePoints, Measured, PlacedPoint, Step } from './contract.js';
 import { Draft, type Given } from './draft.js';
 import { styles } from './film-room.css.js';
 import { Hand } from './hand.js';
-import { stageKey } from './keys.js';
+import { isOfAnyFocus, stageKey } from './keys.js';
 import { Looking } from './looking.js';
 import { drawn, marks } from './overlay.js';
-import { landmarkTable, numbers, savingState, stepCard, warnings } from './panel.js';
+import { below, landmarkTable, numbers, savingState, stepCard, warnings } from './panel.js';
 import { ENGLISH, type Texts } from './texts.js';
 import { failure, toolbar, windowBox } from './tools.js';
 
@@ -93,19 +93,20 @@ export class FilmRoom extends LitElement {
   }
 
   private pressed(point: [number, number]): void {
-    if (this.looking.windowing) return;
+    if (this.looking.windowing || this.looking.takenAsPlace(point)) return;
     const handle = this.reading.place(point);
     if (handle) void this.updateComplete.then(() => this.hand.focus(handle));
   }
 
   private readonly stageKey = (event: KeyboardEvent): void => {
     const { stage, flip, turn, nudge } = this.looking;
-    if (event.target !== event.currentTarget || !stage) return;
+    if (!stage || (event.target !== event.currentTarget && !isOfAnyFocus(event))) return;
     const acted = stageKey(event, stage, {
       place: this.placeAtCross,
       undo: () => this.reading.undo(),
       next: () => this.reading.go(1),
       back: () => this.reading.go(-1),
+      look: this.looking.look,
       flip,
       turn,
       nudgeWindow: nudge,
@@ -144,6 +145,7 @@ export class FilmRoom extends LitElement {
         <div
           class="film ${windowing ? 'windowing' : ''}"
           @pointerdown=${{ handleEvent: looking.byDrag, capture: true }}
+          @pointermove=${looking.over}
           @contextmenu=${(event: Event) => event.preventDefault()}
         ></div>
         <div class="overlay"></div>
@@ -172,6 +174,7 @@ export class FilmRoom extends LitElement {
             })}
         <section class="facts">
           ${warnings(reading.measured, ['harm'], words)} ${numbers(reading.measured, reading.waiting, words)}
+          ${below(reading.measured, words)}
           ${warnings(reading.measured, ['soon', 'note'], words)}
           ${landmarkTable(fixed ? reading.placed.handles : reading.placed.rows, words, {
             label: reading.label,

@@ -32,10 +32,15 @@ export interface Actions {
   undo: () => void;
   next: () => void;
   back: () => void;
+  look: () => void;
   flip: () => void;
   turn: (degrees: number) => void;
   nudgeWindow: (dx: number, dy: number) => void;
 }
+
+/** Keys that mean the same while a landmark has the focus. */
+export const isOfAnyFocus = (event: KeyboardEvent): boolean =>
+  !(event.target instanceof HTMLInputElement) && ['z', 'n', 'b', '+', '-', '0'].includes(event.key);
 
 const PAN_PX = 10;
 const NUDGE_PX = 10;
@@ -60,6 +65,7 @@ export function stageKey(event: KeyboardEvent, stage: Stage, actions: Actions): 
     '=': () => stage.zoom(1),
     '-': () => stage.zoom(-1),
     '0': () => stage.fit(),
+    z: actions.look,
     f: actions.flip,
     r: () => actions.turn(90),
     R: () => actions.turn(-90),

@@ -26,6 +26,9 @@ export class Looking implements ReactiveController {
   windowing = false;
   flipped = false;
   turned = 0;
+  /** The next press on the film says where to look, and places nothing. */
+  seeking = false;
+  private under?: Point;
 
   constructor(
     private readonly room: Room,
@@ -63,6 +66,32 @@ export class Looking implements ReactiveController {
     this.windowing = !this.windowing;
     this.room.requestUpdate();
   };
+
+  readonly over = (event: PointerEvent): void => {
+    this.under = this.stage?.at(event);
+  };
+
+  /** Closely at what lies under the pointer, or back to the whole film. */
+  readonly look = (): void => {
+    if (!this.stage) return;
+    if (this.stage.close) this.stage.fit();
+    else if (this.under) this.stage.look(this.under);
+  };
+
+  /** By the button: back to the whole film, or closely at the place pressed next. */
+  readonly seek = (): void => {
+    if (this.stage?.close) this.stage.fit();
+    else this.seeking = !this.seeking;
+    this.room.requestUpdate();
+  };
+
+  takenAsPlace(point: Point): boolean {
+    if (!this.seeking) return false;
+    this.seeking = false;
+    this.stage?.look(point);
+    this.room.requestUpdate();
+    return true;
+  }
 
   readonly flip = (): void => {
     this.flipped = this.stage?.flip() ?? false;

@@ -67,6 +67,7 @@ function numberRow(row: ShownNumber[], sides: Side[], texts: Texts): TemplateRes
     <tr>
       <th scope="row">
         ${first.label}${first.range ? html`<span class="range">${fill(texts.normal, first.range)}</span>` : nothing}
+        ${first.norm ? html`<span class="range">${first.norm}</span>` : nothing}
       </th>
       ${sides.map(side => numberCell(row.find(number => number.side === side), texts))}
     </tr>`;
@@ -75,11 +76,31 @@ function numberRow(row: ShownNumber[], sides: Side[], texts: Texts): TemplateRes
 function numberCell(number: ShownNumber | undefined, texts: Texts): TemplateResult {
   if (!number) return html`<td></td>`;
   return html`
-    <td class=${number.state} data-quantity=${number.id} data-side=${number.side}>
+    <td class="${number.state} ${number.doubtful ? 'doubtful' : ''}" data-quantity=${number.id} data-side=${number.side}>
       <span class="value">${number.text}</span>
       ${number.state === 'out' ? html`<span class="screen-reader-only">, ${texts.outside}</span>` : nothing}
       ${number.note ? html`<span class="note">${number.note}</span>` : nothing}
     </td>`;
+}
+
+/** Right against left, and where the norms come from. */
+export function below(measured: Measured | undefined, texts: Texts): TemplateResult {
+  const { comparisons, sources } = measured ?? { comparisons: [], sources: [] };
+  return html`
+    ${comparisons.length
+      ? html`<dl class="comparisons" aria-label=${texts.comparisons}>
+          ${comparisons.map(
+            ({ label, text, note }) => html`<dt>${label}</dt>
+              <dd>${text}${note ? html`<span class="note">${note}</span>` : nothing}</dd>`,
+          )}
+        </dl>`
+      : nothing}
+    ${sources.length
+      ? html`<details class="sources">
+          <summary>${texts.sources}</summary>
+          <ul>${sources.map(source => html`<li>${source}</li>`)}</ul>
+        </details>`
+      : nothing}`;
 }
 
 export function warnings(

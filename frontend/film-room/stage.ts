@@ -3,6 +3,8 @@ import type { FilmFacts, FilmWindow } from './contract.js';
 import { Placing, type Point } from './viewport.js';
 
 const QUALITY = 90;
+/** Screen pixels to a film pixel at which the landmarks of one joint stand apart and together on the screen. */
+const CLOSE = 2.2;
 const STEP_OF_ZOOM = 1.25;
 
 interface Watching {
@@ -88,6 +90,20 @@ export class Stage {
 
   zoom(direction: 1 | -1): void {
     this.viewer.viewport.zoomBy(direction > 0 ? STEP_OF_ZOOM : 1 / STEP_OF_ZOOM);
+  }
+
+  /** Whether a place is looked at closely. */
+  get close(): boolean {
+    return (this.placing?.scale ?? 0) >= CLOSE;
+  }
+
+  /** Brings a place closely below the middle. */
+  look(point: Point): void {
+    const { image, placing } = this;
+    if (!image || !placing) return;
+    this.viewer.viewport.zoomBy(CLOSE / placing.scale, undefined, true);
+    this.viewer.viewport.panTo(image.imageToViewportCoordinates(...point), true);
+    this.viewer.viewport.applyConstraints(true);
   }
 
   fit(): void {

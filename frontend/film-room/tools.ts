@@ -6,6 +6,7 @@ import type { Texts } from './texts.js';
 const ICONS = {
   closer: 'M5 12h14M12 5v14',
   farther: 'M5 12h14',
+  look: 'M10 4a6 6 0 1 0 0 12a6 6 0 0 0 0-12M14.5 14.5L20 20M10 7v6M7 10h6',
   whole: 'M4 9V4h5M15 4h5v5M20 15v5h-5M9 20H4v-5',
   window: 'M12 3a9 9 0 1 0 0 18V3M12 3a9 9 0 0 1 0 18',
   flip: 'M12 3v18M9 7L3 17h6zM15 7l6 10h-6z',
@@ -33,6 +34,7 @@ export function toolbar(texts: Texts, looking: Looking, undo: (() => void) | und
     <div class="tools" role="group" aria-label=${texts.tools}>
       ${tool('closer', texts.zoomIn, () => stage?.zoom(1))}
       ${tool('farther', texts.zoomOut, () => stage?.zoom(-1))}
+      ${tool('look', texts.look, looking.seek, looking.seeking)}
       ${tool('whole', texts.fit, () => stage?.fit())}
       ${facts?.grey === false ? nothing : tool('window', texts.window, toggleWindow, windowing)}
       ${tool('flip', texts.flip, flip, flipped)}

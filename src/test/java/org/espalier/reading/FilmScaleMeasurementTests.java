@@ -49,15 +49,15 @@ class FilmScaleMeasurementTests {
     @Test
     void saysThatLengthsAreThoseAtTheDetector() {
         var tags = Calibration.ofDetectorPlane(PixelScale.ofSquare(0.2));
-        assertThat(kinds(FilmMeasurement.of(both(), Taken.good(), tags)))
-                .containsExactly(Kind.DETECTOR_PLANE);
+        assertThat(kinds(FilmMeasurement.of(both(), Taken.good(), tags))).containsExactly(Kind.DETECTOR_PLANE);
     }
 
     /** A 25 mm ball of 125 pixels on a film of 0.2 mm a pixel is shown as it is; of 137.5 pixels it is 10 % enlarged. */
     @Test
     void takesTheScaleFromTheBall() {
-        var settings =
-                Taken.but("\"ballOffMm\": 0").withCalibration(CalibrationChoice.BALL).withBallDiameter(25.0);
+        var settings = Taken.but("\"ballOffMm\": 0")
+                .withCalibration(CalibrationChoice.BALL)
+                .withBallDiameter(25.0);
         var measurement = FilmMeasurement.of(withBall(137.5), settings, TAGS);
         assertThat(value(measurement, Side.RIGHT, Quantity.MAD)).isCloseTo(ReferenceLimb.MAD / 1.1, TOLERANCE);
         assertThat(value(measurement, Side.RIGHT, Quantity.HKA)).isCloseTo(ReferenceLimb.HKA, TOLERANCE);
@@ -67,8 +67,9 @@ class FilmScaleMeasurementTests {
 
     @Test
     void doubtsABallThatMagnificationCannotExplain() {
-        var settings =
-                Taken.but("\"ballOffMm\": 0").withCalibration(CalibrationChoice.BALL).withBallDiameter(50.0);
+        var settings = Taken.but("\"ballOffMm\": 0")
+                .withCalibration(CalibrationChoice.BALL)
+                .withBallDiameter(50.0);
         assertThat(kinds(FilmMeasurement.of(withBall(137.5), settings, TAGS))).containsExactly(Kind.BALL_AGAINST_TAGS);
     }
 
