@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Set;
 import org.espalier.interchange.ForecastCommand;
 import org.espalier.interchange.MeasureCommand;
@@ -19,19 +18,33 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 @SpringBootApplication
 public class Espalier {
 
+    private static final String PORT = "--port";
+
     public static void main(String[] arguments) {
         var words = Arrays.asList(arguments);
         var command = words.isEmpty() ? "run" : words.getFirst();
         var rest = words.isEmpty() ? words : words.subList(1, words.size());
         switch (command) {
-            case "demo" -> serve(rest, "var/demo", true, "demo");
-            case "run" -> serve(rest, "var/data", rest.contains("--embedded"), "run");
+            case "demo" -> demo(CommandWords.parse(rest, Set.of(PORT), Set.of("--fresh")));
+            case "run" -> run(CommandWords.parse(rest, Set.of(PORT), Set.of("--embedded")));
             case "measure" -> System.exit(MeasureCommand.run(rest, System.in, System.out, System.err));
             case "forecast" -> System.exit(ForecastCommand.run(rest, System.out, System.err));
             case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
             case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
             default -> throw new IllegalArgumentException("there is no command " + command);
         }
+    }
+
+    private static void demo(CommandWords asked) {
+        var folder = new DataFolder(Path.of("var/demo"));
+        if (asked.switches().contains("--fresh")) {
+            forget(folder);
+        }
+        serve(asked, folder, true, "demo");
+    }
+
+    private static void run(CommandWords asked) {
+        serve(asked, DataFolder.standard(), asked.switches().contains("--embedded"), "run");
     }
 
     private static void forget(DataFolder folder) {
@@ -42,17 +55,12 @@ public class Espalier {
         }
     }
 
-    private static void serve(List<String> words, String data, boolean embedded, String profile) {
-        var asked = CommandWords.parse(words, Set.of("--port"), Set.of("--embedded", "--fresh"));
-        var folder = new DataFolder(Path.of(data));
-        if (asked.switches().contains("--fresh")) {
-            forget(folder);
-        }
+    private static void serve(CommandWords asked, DataFolder folder, boolean embedded, String profile) {
         var application = new SpringApplication(Espalier.class);
         application.setAdditionalProfiles(profile);
         application.run(
                 "--espalier.data=" + folder.root(),
                 "--espalier.database.embedded=" + embedded,
-                "--server.port=" + asked.option("--port").orElse("8080"));
+                "--server.port=" + asked.option(PORT).orElse("8080"));
     }
 }

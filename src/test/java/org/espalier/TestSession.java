@@ -88,14 +88,22 @@ public final class TestSession {
         return this;
     }
 
+    /** A request with the token of the page, to be given its method. */
+    public HttpRequest.Builder request(String path) {
+        return request(path, "application/json");
+    }
+
     private HttpRequest.Builder post(String path, String type, String body) {
+        return request(path, type).POST(BodyPublishers.ofString(body));
+    }
+
+    private HttpRequest.Builder request(String path, String type) {
         if (token == null) {
             openPage();
         }
         return HttpRequest.newBuilder(root.resolve(path))
                 .header("Content-Type", type)
-                .header("X-CSRF-TOKEN", token == null ? "" : token)
-                .POST(BodyPublishers.ofString(body));
+                .header("X-CSRF-TOKEN", token == null ? "" : token);
     }
 
     private void openPage() {

@@ -56,8 +56,9 @@ import org.springframework.stereotype.Component;
 @Component
 public class TestWorld {
 
-    private static final String NUMBER = "CANARY-7731";
-    private static final LocalDate BORN = LocalDate.of(2016, 5, 20);
+    /** Who the child of each such hospital is; nobody without need, no log and no other hospital may be told. */
+    public static final ChildData CHILD =
+            new ChildData("Zaunkoenig-Canary", "Quirina-Canary", LocalDate.of(2016, 5, 20), Sex.FEMALE, "CANARY-7731");
 
     private final TestReader reader;
     private final PatientService patients;
@@ -100,25 +101,41 @@ public class TestWorld {
      * One hospital and its child.
      *
      * @param surgeon who read the film and has a draft of another
+     * @param who who the child is
      * @param byType an argument for each type of parameter
      * @param byMethod arguments that a type does not settle, by {@code Service.method}
+     * @param byPlace what stands in an address: by the name of the place, {@code {child}}, or by the word before a star
      */
     public record Hospital(
             SiteId site,
             UUID surgeon,
+            ChildData who,
             ChildId child,
             FilmId film,
             Map<Class<?>, Object> byType,
-            Map<String, Object[]> byMethod) {
+            Map<String, Object[]> byMethod,
+            Map<String, UUID> byPlace) {
 
         /** What nobody elsewhere may be told: the names and ids of the child and its records. */
         public List<String> secrets() {
             return List.of(
-                    NUMBER,
-                    "Zaunkoenig-Canary",
+                    String.valueOf(who.localNumber()),
+                    who.familyName(),
                     child.value().toString(),
                     film.value().toString(),
                     ((ReadingId) argument(ReadingId.class)).value().toString());
+        }
+
+        /** An address with its places filled by what belongs to this hospital's child. */
+        public String addressOf(String template) {
+            var parts = template.split("/", -1);
+            for (int at = 0; at < parts.length; at++) {
+                if (parts[at].matches("[*]|[{].+[}]")) {
+                    var place = parts[at].equals("*") ? parts[at - 1] : parts[at].replaceAll("[{}]", "");
+                    parts[at] = byPlace.getOrDefault(place, child.value()).toString();
+                }
+            }
+            return String.join("/", parts).replace("/**", "");
         }
 
         public Object[] argumentsOf(Method method) {
@@ -142,9 +159,13 @@ public class TestWorld {
 
     /** A new hospital with a child, who has facts, a film with a signed reading, and another with a draft. */
     public Hospital hospital() {
+        return hospital(CHILD);
+    }
+
+    /** Such a hospital, of a child of that name and number. */
+    public Hospital hospital(ChildData data) {
         var surgeon = reader.surgeon();
         var child = new ChildId(ids.next());
-        var data = new ChildData("Zaunkoenig-Canary", "Quirina", BORN, Sex.FEMALE, NUMBER);
         surgeon.does(() -> patients.register(surgeon.site(), child, data));
         var fact = new FactId(ids.next());
         var size = new BodySize(LocalDate.of(2024, 5, 20), Length.ofCentimetres(131.5), null);
@@ -165,15 +186,21 @@ public class TestWorld {
         return new Hospital(
                 surgeon.site(),
                 surgeon.staff(),
+                data,
                 child,
                 film,
                 byType(surgeon, child, data, film, signed),
-                byMethod(surgeon, child, fact, draft, signed, film, treated));
+                byMethod(surgeon, child, fact, draft, signed, film, treated),
+                Map.of(
+                        "film", film.value(),
+                        "films", film.value(),
+                        "other", begun.value(),
+                        "readings", draft.id().value()));
     }
 
     /** A child of the hospital whose care ended. */
     private ChildId endedChild(Sender surgeon, LocalDate today) {
-        var child = reader.child(surgeon, BORN);
+        var child = reader.child(surgeon, CHILD.birthDate());
         var end = new CareEnd(Optional.empty(), today, "");
         surgeon.does(() -> visits.record(visits.of(child).open().orElseThrow(), new Happening.CareEnded(end)));
         return child;
@@ -193,7 +220,7 @@ public class TestWorld {
         values.put(Bone.class, Bone.TIBIA);
         values.put(BoneEnd.class, BoneEnd.PROXIMAL);
         values.put(LocalDate.class, LocalDate.of(2025, 7, 1));
-        values.put(String.class, NUMBER);
+        values.put(String.class, String.valueOf(data.localNumber()));
         values.put(int.class, 0);
         values.put(long.class, 1L);
         values.put(java.util.Locale.class, java.util.Locale.ENGLISH);
@@ -233,7 +260,8 @@ public class TestWorld {
                 Map.entry("ExaminationService.withdraw", new Object[] {child, kept, new FactId(ids.next()), "not theirs"
                 }),
                 Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
-                Map.entry("PatientService.match", new Object[] {surgeon.site(), NUMBER, BORN}),
+                Map.entry(
+                        "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),
                 Map.entry("FilmService.assign", new Object[] {film, version, child, null, "it is theirs"}),
                 Map.entry("FilmService.layBack", new Object[] {film, version, "not theirs"}),
                 Map.entry("DraftService.find", new Object[] {draft.film()}),

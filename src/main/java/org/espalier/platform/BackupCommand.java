@@ -12,7 +12,6 @@ import java.util.Set;
 public final class BackupCommand {
 
     static final String DATA = "--data";
-    static final String DEFAULT_DATA = "var/data";
 
     private BackupCommand() {}
 
@@ -24,7 +23,7 @@ public final class BackupCommand {
                 throw new IllegalArgumentException("backup needs one file name");
             }
             var file = Path.of(asked.rest().getFirst()).toAbsolutePath();
-            var data = new DataFolder(Path.of(asked.option(DATA).orElse(DEFAULT_DATA)));
+            var data = asked.option(DATA).map(Path::of).map(DataFolder::new).orElseGet(DataFolder::standard);
             if (Files.exists(file)) {
                 throw new IllegalArgumentException(file + " exists already; name a new file");
             }

@@ -7,6 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import org.springframework.util.FileSystemUtils;
 
 /** The folder a house keeps its films in, and its database when that is embedded. One program at a time may use it. */
@@ -14,6 +15,13 @@ public record DataFolder(Path root) {
 
     public DataFolder {
         root = root.toAbsolutePath().normalize();
+    }
+
+    /** The folder that {@code ESPALIER_DATA} names, or {@code var/data}. */
+    public static DataFolder standard() {
+        return new DataFolder(Path.of(Optional.ofNullable(System.getenv("ESPALIER_DATA"))
+                .filter(named -> !named.isBlank())
+                .orElse("var/data")));
     }
 
     /** Forgets everything in the folder; refused while a program uses it. */

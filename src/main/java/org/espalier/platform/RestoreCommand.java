@@ -25,7 +25,10 @@ public final class RestoreCommand {
             if (!Files.isReadable(file)) {
                 throw new IllegalArgumentException("cannot read " + file);
             }
-            var data = new DataFolder(Path.of(asked.option(BackupCommand.DATA).orElse(BackupCommand.DEFAULT_DATA)));
+            var data = asked.option(BackupCommand.DATA)
+                    .map(Path::of)
+                    .map(DataFolder::new)
+                    .orElseGet(DataFolder::standard);
             try (var database = StandingDatabase.of(data)) {
                 new Restore(database.settings(), new Blobs(data.films(), Clock.systemUTC())).read(file, out);
             }

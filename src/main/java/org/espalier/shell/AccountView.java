@@ -64,7 +64,9 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
                 new H2(Texts.text("shell.account.passkeys")),
                 new Paragraph(Texts.text("shell.account.passkeys-say")),
                 PasskeyButton.register(
-                        Texts.text("shell.account.passkey-add"), Texts.text("shell.account.passkey-failed")));
+                        Texts.text("shell.account.passkey-add"),
+                        Texts.text("shell.account.passkey-added"),
+                        Texts.text("shell.account.passkey-failed")));
     }
 
     private void change() {

@@ -18,12 +18,8 @@ final class PasskeyButton extends Composite<Div> {
 
     private PasskeyButton(String deed, String text, String refusal) {
         this.deed = deed;
-        var button = new Button(text);
-        var refused = new Paragraph(refusal);
-        refused.setClassName("notice harm");
-        refused.getElement().setAttribute("role", "alert").setAttribute("hidden", true);
         getContent().setClassName("passkey");
-        getContent().add(button, refused);
+        getContent().add(new Button(text), hidden(refusal, "notice harm", "alert"));
     }
 
     /** A button to sign in with a passkey. */
@@ -32,13 +28,22 @@ final class PasskeyButton extends Composite<Div> {
     }
 
     /** A button to add a passkey to the account of whoever is signed in. */
-    static PasskeyButton register(String text, String refusal) {
-        return new PasskeyButton("register", text, refusal);
+    static PasskeyButton register(String text, String added, String refusal) {
+        var button = new PasskeyButton("register", text, refusal);
+        button.getContent().add(hidden(added, "notice", "status"));
+        return button;
     }
 
     @Override
     protected void onAttach(AttachEvent attach) {
         getElement().setAttribute("data-passkey", deed);
         attach.getUI().getPage().addJavaScript("context://assets/passkey.js");
+    }
+
+    private static Paragraph hidden(String text, String look, String role) {
+        var said = new Paragraph(text);
+        said.setClassName(look);
+        said.getElement().setAttribute("role", role).setAttribute("hidden", true);
+        return said;
     }
 }

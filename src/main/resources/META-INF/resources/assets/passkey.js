@@ -1,5 +1,6 @@
 // Passkeys: has the browser sign the server's challenge and sends the answer back. Serves every element that carries
-// data-passkey="sign-in" or "register"; its first button starts, its hidden alert is shown when it did not work.
+// data-passkey="sign-in" or "register"; its first button starts, its hidden alert is shown when it did not work, and
+// its hidden status, where there is one, when it did.
 (() => {
   const post = async (url, body) => {
     const meta = (name) => document.querySelector(`meta[name="${name}"]`).content;
@@ -25,7 +26,6 @@
     const created = await navigator.credentials.create({ publicKey });
     const label = new Date().toISOString().slice(0, 10);
     await post('webauthn/register', { publicKey: { credential: created.toJSON(), label } });
-    window.location.reload();
   };
 
   const deeds = { 'sign-in': signIn, register };
@@ -35,13 +35,15 @@
     if (!place) {
       return;
     }
-    const refusal = place.querySelector('[role=alert]');
-    refusal.hidden = true;
+    const show = (role, shown) => place.querySelector(`[role=${role}]`)?.toggleAttribute('hidden', !shown);
+    show('alert', false);
+    show('status', false);
     try {
       await deeds[place.dataset.passkey]();
+      show('status', true);
     } catch (error) {
       console.warn(`passkey: ${error.name}`);
-      refusal.hidden = false;
+      show('alert', true);
     }
   });
 })();

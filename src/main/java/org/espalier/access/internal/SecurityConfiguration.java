@@ -4,6 +4,7 @@ import com.vaadin.flow.spring.security.NavigationAccessControlConfigurer;
 import com.vaadin.flow.spring.security.RequestUtil;
 import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import org.espalier.access.AccessLog;
 import org.espalier.access.Permissions;
@@ -13,16 +14,22 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
+import org.springframework.security.authorization.AuthorizationManager;
+import org.springframework.security.authorization.SingleResultAuthorizationManager;
 import org.springframework.security.config.ObjectPostProcessor;
 import org.springframework.security.config.annotation.authentication.builders.AuthenticationManagerBuilder;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.access.intercept.RequestMatcherDelegatingAuthorizationManager;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
@@ -30,6 +37,7 @@ import org.springframework.security.web.header.HeaderWriterFilter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.AnyRequestMatcher;
 
 /** Two doors: archives with a site token, and people with a session. */
 @Configuration
@@ -62,6 +70,7 @@ class SecurityConfiguration {
                 .build();
     }
 
+    /** The filters of passkeys ask whoever holds the caller when they are made, so that the right one must stand before. */
     @Bean
     @Order(3)
     SecurityFilterChain people(
@@ -71,13 +80,17 @@ class SecurityConfiguration {
             PasswordEncoder encoder,
             RequestUtil screens,
             AccessProperties properties,
+            SecurityContextHolderStrategy holder,
             Clock clock)
             throws Exception {
+        SecurityContextHolder.setContextHolderStrategy(holder);
         var passwords = new DaoAuthenticationProvider(staffByLogin(signIns));
         passwords.setPasswordEncoder(encoder);
         http.getSharedObject(AuthenticationManagerBuilder.class).parentAuthenticationManager(null);
         return http.authenticationProvider(new ThrottledSignIn(passwords, signIns, clock))
                 .addFilterBefore(new SessionLimits(properties.session(), clock), SecurityContextHolderFilter.class)
+                .addFilterBefore(new AuthorizationFilter(passkeys(guard)), AuthorizationFilter.class)
+                .addFilterBefore(new PasskeyMistakes(), AuthorizationFilter.class)
                 .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
                         .permitAll()
                         .requestMatchers("/api/**", "/webauthn/**", "/login/webauthn")
@@ -92,6 +105,14 @@ class SecurityConfiguration {
                 .csrf(csrf -> csrf.ignoringRequestMatchers(screens::isFrameworkInternalRequest))
                 .formLogin(form -> form.failureHandler(new SignInRefusal(LOGIN)))
                 .headers(SecurityConfiguration::headers)
+                .build();
+    }
+
+    /** Passkeys are begun by filters that stand before the guard of all requests, and so need it earlier. */
+    private static AuthorizationManager<HttpServletRequest> passkeys(EndpointGuard guard) {
+        return RequestMatcherDelegatingAuthorizationManager.builder()
+                .add(PasskeyMistakes.PASSKEYS, guard)
+                .add(AnyRequestMatcher.INSTANCE, SingleResultAuthorizationManager.permitAll())
                 .build();
     }
 

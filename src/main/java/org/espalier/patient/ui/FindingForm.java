@@ -13,8 +13,10 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.binder.Binder;
 import com.vaadin.flow.data.binder.ValidationException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -97,13 +99,16 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         keepOnChange(field);
     }
 
-    /** Keeps what is chosen in the field. */
+    /** Keeps what is chosen in the field; a choice of an earlier version that is no more reads as none. */
     final <E extends Enum<E>> void remember(String name, Select<E> field, Class<E> type) {
         fields.put(
                 name,
                 new Field(
                         () -> field.isEmpty() ? "" : field.getValue().name(),
-                        text -> field.setValue(text.isEmpty() ? null : Enum.valueOf(type, text))));
+                        text -> field.setValue(Arrays.stream(type.getEnumConstants())
+                                .filter(choice -> choice.name().equals(text))
+                                .findFirst()
+                                .orElse(null))));
         keepOnChange(field);
     }
 
@@ -116,9 +121,10 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     /** Puts back what was typed before. */
     final void goOn() {
         draft.typed().ifPresent(typed -> {
-            id = new FactId(typed.id());
+            id = typed.id() == null ? id : new FactId(typed.id());
             setCorrecting(typed.correcting() == null ? null : new FactId(typed.correcting()));
-            fields.forEach((name, field) -> field.set().accept(typed.fields().getOrDefault(name, "")));
+            fields.forEach((name, field) ->
+                    field.set().accept(Objects.requireNonNullElse(typed.fields().get(name), "")));
             say(Texts.text("patient.draft.found"), "");
         });
     }

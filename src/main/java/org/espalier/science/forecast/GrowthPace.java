@@ -1,5 +1,7 @@
 package org.espalier.science.forecast;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +28,7 @@ final class GrowthPace {
     }
 
     static GrowthPace of(PhysisSite site, Sex sex) {
-        return ALL.get(site).get(sex);
+        return requireNonNull(requireNonNull(ALL.get(site)).get(sex));
     }
 
     /** Degrees a month at an age in years. */

@@ -10,6 +10,8 @@ import org.espalier.TestNetwork;
 import org.espalier.TestSession;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -170,5 +172,39 @@ class SignInIntegrationTests {
         assertThat(page.headers().firstValue("Referrer-Policy")).hasValue("same-origin");
         assertThat(page.headers().firstValue("X-Frame-Options")).hasValue("DENY");
         assertThat(page.headers().firstValue("Permissions-Policy")).isPresent();
+    }
+
+    @Test
+    void refusesEveryChangeWithoutTheTokenOfThePage() {
+        var session = session().signIn(network.login(nurse), network.password(nurse));
+        session.withoutToken();
+        assertThat(session.json("api/readings/" + nurse + "/measure", "{}").statusCode())
+                .isEqualTo(403);
+        assertThat(session.json("webauthn/register/options", "").statusCode()).isEqualTo(403);
+        assertThat(session.form("logout", java.util.Map.of()).statusCode()).isEqualTo(403);
+        assertThat(session.get("account").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void takesNoSessionIdFromAnybody() {
+        var chosen = "0123456789ABCDEF0123456789ABCDEF";
+        var session = session();
+        var answer =
+                session.send(HttpRequest.newBuilder(session.address("login")).header("Cookie", "JSESSIONID=" + chosen));
+        assertThat(answer.headers().firstValue("Set-Cookie").orElseThrow()).doesNotContain(chosen);
+        assertThat(session.get("login;jsessionid=" + chosen).statusCode()).isNotEqualTo(200);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"login", "account", "api/films/none", "assets/passkey.js", "dicom-web/studies", "webauthn/x"})
+    void protectsAnswersOfEveryKind(String path) {
+        var headers = session().get(path).headers();
+        assertThat(headers.firstValue("X-Content-Type-Options")).hasValue("nosniff");
+        assertThat(headers.firstValue("X-Frame-Options")).hasValue("DENY");
+        assertThat(headers.firstValue("Referrer-Policy")).hasValue("same-origin");
+        assertThat(headers.firstValue("Content-Security-Policy").orElse("")).contains("frame-ancestors 'none'");
+        assertThat(headers.firstValue("Cross-Origin-Opener-Policy")).hasValue("same-origin");
+        assertThat(headers.map()).doesNotContainKeys("server", "x-powered-by");
     }
 }

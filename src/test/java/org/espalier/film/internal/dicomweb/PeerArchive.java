@@ -28,9 +28,10 @@ final class PeerArchive implements AutoCloseable {
             {
               "Name": "Peer", "StorageDirectory": "%1$s", "IndexDirectory": "%1$s", "Plugins": ["%2$s"],
               "HttpPort": %3$d, "RemoteAccessAllowed": false, "AuthenticationEnabled": false,
-              "DicomServerEnabled": false, "KeepAlive": false, "OverwriteInstances": true,
+              "DicomServerEnabled": false, "KeepAlive": false, "OverwriteInstances": true, "ExecuteLuaEnabled": true,
               "DicomWeb": {"Enable": true, "Root": "/dicom-web/", "Servers": {
-                "here": {"Url": "http://localhost:%4$d/dicom-web/", "HttpHeaders": {"Authorization": "Bearer %5$s"}}}}
+                "espalier": {"Url": "http://localhost:%4$d/dicom-web/",
+                             "HttpHeaders": {"Authorization": "Bearer %5$s"}}}}
             }""";
 
     private final HttpClient client =

@@ -2,6 +2,7 @@ package org.espalier.film.internal.dicomweb;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
@@ -9,6 +10,8 @@ import org.espalier.TestNetwork;
 import org.espalier.film.TestFilm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.json.JsonMapper;
@@ -43,7 +46,8 @@ class PeerArchiveIntegrationTests {
             assertThat(here.find("/instances")).hasSize(2);
 
             var found = JSON.readTree(peer.post(
-                    "/dicom-web/servers/here/qido", "{\"Uri\":\"/studies\",\"Arguments\":{\"PatientID\":\"H-5005\"}}"));
+                    "/dicom-web/servers/espalier/qido",
+                    "{\"Uri\":\"/studies\",\"Arguments\":{\"PatientID\":\"H-5005\"}}"));
             assertThat(found).hasSize(1);
             assertThat(found.get(0).toString()).contains(film.uid(STUDY));
 
@@ -53,16 +57,28 @@ class PeerArchiveIntegrationTests {
                     .asString();
             peer.delete(known);
             peer.post(
-                    "/dicom-web/servers/here/retrieve",
+                    "/dicom-web/servers/espalier/retrieve",
                     "{\"Resources\":[{\"Study\":\"" + film.uid(STUDY) + "\"}],\"Synchronous\":true}");
             assertThat(peer.get(known + "/tags?simplify")).contains("\"PatientID\" : \"H-5005\"", "\"Rows\" : \"900\"");
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void gatewayForgetsAFilmOnceItIsKeptHereAndNotBefore(boolean known) throws Exception {
+        var token = network.token(network.site());
+        try (var peer = PeerArchive.start(folder, port, known ? token : "espalier_wrong")) {
+            peer.post("/instances", TestFilm.of(400, 900).bytes());
+            peer.post("/tools/execute-script", Files.readString(Path.of("docker/forward.lua")) + "OnHeartBeat()");
+            assertThat(JSON.readTree(peer.get("/instances"))).hasSize(known ? 0 : 1);
+            assertThat(new TestArchive(port, token).find("/instances")).hasSize(known ? 1 : 0);
+        }
+    }
+
     private static void send(PeerArchive peer, byte[] film) {
         var kept = JSON.readTree(peer.post("/instances", film)).path("ID").asString();
-        var sent = JSON.readTree(
-                peer.post("/dicom-web/servers/here/stow", "{\"Resources\":[\"" + kept + "\"],\"Synchronous\":true}"));
+        var sent = JSON.readTree(peer.post(
+                "/dicom-web/servers/espalier/stow", "{\"Resources\":[\"" + kept + "\"],\"Synchronous\":true}"));
         assertThat(sent.path("InstancesCount").asString()).isEqualTo("1");
     }
 }

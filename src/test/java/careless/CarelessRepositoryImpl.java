@@ -1,0 +1,7 @@
+package careless;
+
+import org.springframework.stereotype.Repository;
+
+/** Breaks the rules of repositories and of names. */
+@Repository
+public class CarelessRepositoryImpl {}

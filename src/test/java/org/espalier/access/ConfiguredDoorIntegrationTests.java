@@ -1,0 +1,107 @@
+package org.espalier.access;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.net.http.HttpRequest;
+import java.time.Duration;
+import java.time.LocalDate;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.TestScreens;
+import org.espalier.TestSession;
+import org.espalier.film.FilmId;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.reading.DraftService;
+import org.espalier.reading.MeasureRequest;
+import org.espalier.reading.TestReader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.TestPropertySource;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The door as an operator sets it: with an idle time, and behind a proxy. A page left open keeps beating but keeps nobody signed in; what was drawn on it is there after signing in again.
+ */
+@IntegrationTest
+@TestPropertySource(properties = {"espalier.access.session.idle=3s", "server.forward-headers-strategy=native"})
+class ConfiguredDoorIntegrationTests {
+
+    private static final Duration BEAT = Duration.ofMillis(400);
+    private static final Duration WELL_PAST_IDLE = Duration.ofMillis(4_800);
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    DraftService drafts;
+
+    Sender surgeon;
+    FilmId film;
+
+    @BeforeEach
+    void aFilmToRead() {
+        surgeon = reader.surgeon();
+        film = reader.film(surgeon, reader.child(surgeon, LocalDate.of(2019, 4, 2)), LocalDate.of(2026, 1, 9));
+    }
+
+    @Test
+    void endsThoughThePageBeatsAndKeepsWhatWasDrawn() {
+        var draft = surgeon.does(() -> drafts.begin(film));
+        var drawn = reader.movingHand(draft);
+        var session = signedIn();
+        var screens = new TestScreens(session);
+        assertThat(session.json("api/readings/" + draft.id().value() + "/measure", kept(drawn))
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(screens.heartbeat()).isEqualTo(200);
+
+        await().pollInterval(BEAT).atMost(WELL_PAST_IDLE).until(() -> screens.heartbeat() != 200);
+        assertThat(session.get("account").statusCode()).isEqualTo(302);
+
+        var again = new TestScreens(signedIn());
+        assertThat(again.open("film/" + film.value()))
+                .contains(draft.id().value().toString());
+        assertThat(surgeon.does(() -> drafts.find(film)).orElseThrow().marks().points())
+                .isEqualTo(drawn.points());
+    }
+
+    @Test
+    void lastsWhileSomebodyIsAtWork() throws InterruptedException {
+        var session = signedIn();
+        for (long worked = 0; worked < WELL_PAST_IDLE.toMillis(); worked += BEAT.toMillis()) {
+            assertThat(session.get("account").statusCode()).isEqualTo(200);
+            Thread.sleep(BEAT);
+        }
+    }
+
+    @Test
+    void behindAProxyTheBrowserIsToldToStayWithHttps() {
+        var session = new TestSession(port);
+        var plain = session.get("login");
+        assertThat(plain.headers().map()).doesNotContainKey("strict-transport-security");
+        session.cookies().getCookieStore().removeAll();
+        var proxied =
+                session.send(HttpRequest.newBuilder(session.address("login")).header("X-Forwarded-Proto", "https"));
+        assertThat(proxied.headers().firstValue("Strict-Transport-Security"))
+                .hasValueSatisfying(policy -> assertThat(policy).contains("max-age=31536000"));
+        assertThat(proxied.headers().firstValue("Set-Cookie").orElse("")).contains("Secure", "HttpOnly");
+    }
+
+    private TestSession signedIn() {
+        return new TestSession(port).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+    }
+
+    private static String kept(MeasureRequest drawn) {
+        return new JsonMapper()
+                .writeValueAsString(new MeasureRequest(1, drawn.revision(), drawn.points(), drawn.edges(), true));
+    }
+}

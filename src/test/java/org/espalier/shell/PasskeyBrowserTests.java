@@ -1,0 +1,163 @@
+package org.espalier.shell;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.UUID;
+import org.assertj.core.api.Assertions;
+import org.espalier.Browser;
+import org.espalier.Browser.Person;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** Passkeys in a real browser, which holds its keys in an authenticator of its own making. */
+@IntegrationTest
+class PasskeyBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    UUID nurse;
+
+    /** Why a key does not open the door. */
+    private enum Flaw {
+        NONE_HELD,
+        PERSON_NOT_VERIFIED,
+        REMOVED_FROM_THE_ACCOUNT,
+        OWNER_SHUT_OUT
+    }
+
+    @BeforeEach
+    void aNurse() {
+        nurse = network.staff(network.site(), "NURSE");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void addsAPasskeyAndSignsInWithIt(Screen screen) {
+        try (var person = Browser.person(port, screen)) {
+            new Authenticator(person.page());
+            addPasskey(person);
+            person.settle()
+                    .picture("account-passkey-" + screen)
+                    .assertAccessible()
+                    .assertFits();
+            atTheDoor(person).click();
+            person.page().waitForURL(url -> !url.contains("login"));
+            assertThat(person.settle().page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                    .isVisible();
+            Assertions.assertThat(uses()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void saysSoWhenTheSameDeviceIsAddedAgain() {
+        try (var person = Browser.person(port, Screen.DESKTOP)) {
+            new Authenticator(person.page());
+            addPasskey(person);
+            button(person, "Add a passkey for this device").click();
+            assertThat(person.page().getByRole(AriaRole.ALERT)).containsText("Your device may know one already");
+            assertThat(person.page().getByText("Your passkey was added.")).isHidden();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Flaw.class)
+    void refusesAKeyThatDoesNotOpenAndSaysWhatToDo(Flaw flaw) {
+        try (var person = Browser.person(port, Screen.DESKTOP)) {
+            var authenticator = new Authenticator(person.page());
+            addPasskey(person);
+            var signIn = atTheDoor(person);
+            switch (flaw) {
+                case NONE_HELD -> authenticator.forget();
+                case PERSON_NOT_VERIFIED -> authenticator.doubt();
+                case REMOVED_FROM_THE_ACCOUNT -> change("delete from passkey where staff_id = ?");
+                case OWNER_SHUT_OUT -> change("update staff set active = false where id = ?");
+            }
+            signIn.click();
+            assertThat(person.page().getByText("The passkey was not accepted.")).isVisible();
+            Assertions.assertThat(person.page().url()).contains("login");
+            person.open("account");
+            Assertions.assertThat(person.page().url()).contains("login");
+        }
+    }
+
+    private void addPasskey(Person person) {
+        person.signIn(network.login(nurse), network.password(nurse)).open("account");
+        button(person, "Add a passkey for this device").click();
+        assertThat(person.page().getByText("Your passkey was added.")).isVisible();
+    }
+
+    private com.microsoft.playwright.Locator atTheDoor(Person person) {
+        person.page().context().clearCookies();
+        person.open("login");
+        return button(person, "Sign in with a passkey");
+    }
+
+    private int uses() {
+        return network.owner()
+                .sql("select count(*) from passkey where staff_id = ? and last_used_at > created_at")
+                .param(nurse)
+                .query(Integer.class)
+                .single();
+    }
+
+    private void change(String sql) {
+        network.owner().sql(sql).param(nurse).update();
+    }
+
+    private static com.microsoft.playwright.Locator button(Person person, String name) {
+        return person.page()
+                .getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    /** The lock of the device: holds passkeys, and knows its person by finger or face. */
+    private static final class Authenticator {
+
+        private final CDPSession browser;
+        private final JsonObject named = new JsonObject();
+
+        Authenticator(Page page) {
+            browser = page.context().newCDPSession(page);
+            browser.send("WebAuthn.enable");
+            var kind = new JsonObject();
+            kind.addProperty("protocol", "ctap2");
+            kind.addProperty("transport", "internal");
+            kind.addProperty("hasResidentKey", true);
+            kind.addProperty("hasUserVerification", true);
+            kind.addProperty("isUserVerified", true);
+            kind.addProperty("automaticPresenceSimulation", true);
+            var asked = new JsonObject();
+            asked.add("options", kind);
+            named.add(
+                    "authenticatorId",
+                    browser.send("WebAuthn.addVirtualAuthenticator", asked).get("authenticatorId"));
+        }
+
+        void forget() {
+            browser.send("WebAuthn.clearCredentials", named);
+        }
+
+        /** From now on the person before the device is not the one it knows. */
+        void doubt() {
+            var doubted = named.deepCopy();
+            doubted.addProperty("isUserVerified", false);
+            browser.send("WebAuthn.setUserVerified", doubted);
+        }
+    }
+}
