@@ -16,9 +16,12 @@ import com.vaadin.flow.router.Route;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.espalier.access.AccessDeed;
 import org.espalier.access.AccessLine;
 import org.espalier.access.AccessLogService;
 import org.espalier.access.AccessReport;
@@ -35,6 +38,8 @@ import org.espalier.kit.Texts;
 class AccessLogView extends Composite<Div> implements HasDynamicTitle {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss");
+
+    private static final Set<AccessDeed> AT_THE_DOOR = EnumSet.of(AccessDeed.SIGNED_IN, AccessDeed.SIGN_IN_FAILED);
 
     private final AccessLogService log;
     private final Map<SiteId, Site> sites;
@@ -111,7 +116,10 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         var children = line.children().stream()
                 .map(child -> numbers.getOrDefault(child, child.toString()))
                 .collect(Collectors.joining(", "));
-        var what = new Span(Texts.of(line.deed()) + ": " + line.subject());
+        var what = new Span(
+                AT_THE_DOOR.contains(line.deed())
+                        ? Texts.of(line.deed())
+                        : Texts.of(line.deed()) + ": " + line.subject());
         var item = new ListItem(new Span(DateText.of(at.toLocalDate()) + " " + CLOCK.format(at)), who, what);
         if (line.about() != null) {
             item.add(new Span(Objects.requireNonNull(line.about())));
