@@ -18,10 +18,21 @@ import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestFilm;
+import org.espalier.followup.Appointment;
+import org.espalier.followup.Attempt;
+import org.espalier.followup.AttemptOutcome;
 import org.espalier.followup.CareEnd;
+import org.espalier.followup.Channel;
 import org.espalier.followup.DueByService;
+import org.espalier.followup.Family;
 import org.espalier.followup.Happening;
+import org.espalier.followup.LetterKind;
+import org.espalier.followup.LetterLanguage;
+import org.espalier.followup.LetterService;
+import org.espalier.followup.Letterhead;
 import org.espalier.followup.Limits;
+import org.espalier.followup.RecallService;
+import org.espalier.followup.TransferService;
 import org.espalier.followup.Visit;
 import org.espalier.followup.VisitService;
 import org.espalier.patient.BodySize;
@@ -68,6 +79,9 @@ public class TestWorld {
     private final ReadingService readings;
     private final VisitService visits;
     private final DueByService dueBy;
+    private final RecallService recall;
+    private final LetterService letters;
+    private final TransferService transfers;
     private final SiteService sites;
     private final TestTreatment treatment;
     private final Ids ids;
@@ -81,6 +95,9 @@ public class TestWorld {
             ReadingService readings,
             VisitService visits,
             DueByService dueBy,
+            RecallService recall,
+            LetterService letters,
+            TransferService transfers,
             SiteService sites,
             TestTreatment treatment,
             Ids ids) {
@@ -92,6 +109,9 @@ public class TestWorld {
         this.readings = readings;
         this.visits = visits;
         this.dueBy = dueBy;
+        this.recall = recall;
+        this.letters = letters;
+        this.transfers = transfers;
         this.sites = sites;
         this.treatment = treatment;
         this.ids = ids;
@@ -175,6 +195,7 @@ public class TestWorld {
         });
         surgeon.does(() -> {
             dueBy.signLimits(surgeon.site(), Limits.DEFAULTS, "as agreed");
+            letters.saveLetterhead(surgeon.site(), new Letterhead("Lantern Road 5", "555-0142"));
             return child;
         });
         var film = reader.film(surgeon, child, LocalDate.of(2025, 5, 20));
@@ -216,6 +237,9 @@ public class TestWorld {
         values.put(ChildOrder.class, ChildOrder.NAME);
         values.put(FilmId.class, film);
         values.put(ReadingId.class, signed);
+        values.put(LetterKind.class, LetterKind.PLEASE_CALL);
+        values.put(LetterLanguage.class, LetterLanguage.FRENCH);
+        values.put(Letterhead.class, new Letterhead("Lantern Road 6", "555-0143"));
         values.put(Side.class, Side.RIGHT);
         values.put(Bone.class, Bone.TIBIA);
         values.put(BoneEnd.class, BoneEnd.PROXIMAL);
@@ -249,6 +273,19 @@ public class TestWorld {
         var today = surgeon.does(() -> sites.today(surgeon.site()));
         var asked = new Visit.Asked(today.plusDays(30), "bowed again");
         var ended = endedChild(surgeon, today);
+        var call = new Attempt(
+                today, Channel.CALL, AttemptOutcome.NO_ANSWER, Optional.empty(), Optional.empty(), Optional.empty());
+        surgeon.does(() -> {
+            recall.tried(visit, call);
+            return visit;
+        });
+        var bookedSoon = new Happening.Booked(Appointment.of(today.plusDays(10), null));
+        var moving = reader.child(surgeon, BORN);
+        surgeon.does(() -> visits.record(visits.of(moving).open().orElseThrow(), bookedSoon));
+        var elsewhere = reader.surgeon();
+        var coming = reader.child(elsewhere, BORN);
+        var leaves = surgeon.does(() -> transfers.ask(moving, elsewhere.site(), "the family moved"));
+        var comes = elsewhere.does(() -> transfers.ask(coming, surgeon.site(), "the family moved"));
         Fact<?> kept =
                 surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
         var methods = new HashMap<String, Object[]>(treated);
@@ -274,6 +311,14 @@ public class TestWorld {
                 Map.entry("VisitService.record", new Object[] {visit, new Happening.Arrived(today, Optional.empty())}),
                 Map.entry("VisitService.resume", new Object[] {ended, surgeon.site(), asked}),
                 Map.entry("DueByService.signLimits", new Object[] {surgeon.site(), Limits.DEFAULTS, "as agreed"}),
+                Map.entry("FamilyService.save", new Object[] {surgeon.site(), child, Family.UNKNOWN}),
+                Map.entry("RecallService.late", new Object[] {List.of(surgeon.site()), 0}),
+                Map.entry("RecallService.tried", new Object[] {visit, call}),
+                Map.entry("TransferService.ask", new Object[] {child, elsewhere.site(), "the family moved"}),
+                Map.entry("TransferService.of", new Object[] {moving}),
+                Map.entry("TransferService.accept", new Object[] {comes.id()}),
+                Map.entry("TransferService.decline", new Object[] {comes.id(), "no place"}),
+                Map.entry("TransferService.withdraw", new Object[] {leaves.id(), "they stay"}),
                 Map.entry("ReadingService.answer", new Object[] {reading})));
         return methods;
     }

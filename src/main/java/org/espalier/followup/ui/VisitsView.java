@@ -10,6 +10,8 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.SiteService;
 import org.espalier.followup.DueByService;
+import org.espalier.followup.FamilyService;
+import org.espalier.followup.TransferService;
 import org.espalier.followup.VisitService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
@@ -25,13 +27,26 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final PatientService patients;
     private final VisitService visits;
     private final DueByService dueBy;
+    private final FamilyService families;
+    private final TransferService transfers;
     private final SiteService sites;
+    private final CareSites careSites;
 
-    VisitsView(PatientService patients, VisitService visits, DueByService dueBy, SiteService sites) {
+    VisitsView(
+            PatientService patients,
+            VisitService visits,
+            DueByService dueBy,
+            FamilyService families,
+            TransferService transfers,
+            SiteService sites,
+            CareSites careSites) {
         this.patients = patients;
         this.visits = visits;
         this.dueBy = dueBy;
+        this.families = families;
+        this.transfers = transfers;
         this.sites = sites;
+        this.careSites = careSites;
     }
 
     @Override
@@ -52,6 +67,12 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var next = new NextVisit(child, visits, limits, today, history);
         var parts = new Div(next, history);
         parts.addClassName("parts");
+        if (careSites.all().stream().anyMatch(site -> site.id().equals(child.site()))) {
+            parts.add(
+                    new FamilyForm(child, families),
+                    new LetterPanel(child, families.of(child.id()).language()),
+                    new TransferPanel(child, transfers, sites));
+        }
         var body = new Div(new H1(Texts.text("followup.visits")), parts);
         body.addClassName("screen");
         getContent().add(new ChildHeader(child.id().value(), child.who(), today, ChildHeader.Page.VISITS), body);

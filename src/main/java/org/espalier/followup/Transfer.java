@@ -1,0 +1,27 @@
+package org.espalier.followup;
+
+import java.time.LocalDate;
+import java.util.UUID;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildId;
+
+/** A child on its way to another hospital of the network; until that one accepts, the old one has care. */
+public record Transfer(
+        UUID id,
+        ChildId child,
+        SiteId from,
+        SiteId to,
+        String childName,
+        LocalDate birthDate,
+        String why,
+        State state,
+        LocalDate askedOn) {
+
+    /** How far it is. */
+    public enum State {
+        ASKED,
+        ACCEPTED,
+        DECLINED,
+        WITHDRAWN
+    }
+}

@@ -1,0 +1,124 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Span;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import org.espalier.access.Site;
+import org.espalier.followup.Attempt;
+import org.espalier.followup.DueText;
+import org.espalier.followup.Phone;
+import org.espalier.followup.RecallLine;
+import org.espalier.followup.Visit;
+import org.espalier.kit.DateText;
+import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.jspecify.annotations.Nullable;
+
+/** One child of the recall: who, why, what was tried, what is next. */
+final class RecallRow extends Composite<ListItem> {
+
+    private final Anchor link;
+
+    RecallRow(RecallLine line, @Nullable Site site, BiConsumer<Visit, Attempt> record, Runnable onFocus) {
+        var child = line.child();
+        var name = new Span(IdentityBanner.name(child.who()));
+        name.addClassName("name");
+        link = new Anchor(Urls.visits(child.id().value()), name);
+        link.addFocusListener(focus -> onFocus.run());
+        child.data()
+                .ifPresent(data -> link.add(
+                        span("label", Texts.text("kit.born") + " " + DateText.born(data.birthDate(), line.today()))));
+        if (site != null) {
+            link.add(span("label", site.name()));
+        }
+        var tryNow = new Button(Texts.text("followup.try." + line.proposed().name()), click -> new AttemptDialog(
+                        line.proposed(), line.family(), line.today(), attempt -> record.accept(line.visit(), attempt))
+                .open());
+        tryNow.addClassName("no-print");
+        getContent().add(link, why(line), tried(line), reach(line), tryNow);
+    }
+
+    void focus() {
+        link.focus();
+    }
+
+    private static Div why(RecallLine line) {
+        var due = line.visit().due();
+        var harm = span("harm-reason", harm(line));
+        var why = new Div(
+                span(line.why() == RecallLine.Why.LATE ? "harm" : "soon", Texts.of(line.why())),
+                harm,
+                span(
+                        "label",
+                        Texts.text(
+                                "followup.due", DateText.of(due.lookBy()), DueText.away(due.lookBy(), line.today()))));
+        if (line.notBrought() > 0) {
+            why.add(span("soon", Texts.text("followup.not-brought.short", line.notBrought())));
+        }
+        why.addClassName("why");
+        return why;
+    }
+
+    private static String harm(RecallLine line) {
+        var harm = line.visit().due().harm();
+        return Texts.text("followup.harm." + harm.kind().name(), Math.round(harm.degrees()));
+    }
+
+    private static Div tried(RecallLine line) {
+        var tried = new Div();
+        tried.addClassName("tried");
+        line.last()
+                .ifPresentOrElse(
+                        last -> {
+                            tried.add(span("", attempt(last)));
+                            last.next().ifPresent(next -> tried.add(span("next", next(next))));
+                        },
+                        () -> tried.add(span("label", Texts.text("followup.nothing-tried"))));
+        return tried;
+    }
+
+    private static String attempt(Attempt last) {
+        return Texts.text(
+                "followup.attempt.short", DateText.of(last.on()), Texts.of(last.channel()), Texts.of(last.outcome()));
+    }
+
+    private static String next(Attempt.Next next) {
+        return next.on()
+                .map(on -> Texts.text("followup.next-step-on", next.step(), DateText.of(on)))
+                .orElseGet(() -> Texts.text("followup.next-step", next.step()));
+    }
+
+    private static Div reach(RecallLine line) {
+        var family = line.family();
+        var reach = new Div();
+        reach.addClassName("reach");
+        if (!family.mayBeContacted()) {
+            reach.add(span("harm", Texts.text("followup.do-not-contact")));
+            return reach;
+        }
+        var phones = family.phones().stream().map(RecallRow::phone).collect(Collectors.joining(" · "));
+        reach.add(span("", phones.isEmpty() ? Texts.text("followup.no-phone") : phones));
+        if (family.interpreter()) {
+            reach.add(span("label", Texts.text("followup.interpreter", Languages.name(family.language()))));
+        }
+        return reach;
+    }
+
+    private static String phone(Phone phone) {
+        return Texts.text("followup.phone.short", phone.number(), phone.owner());
+    }
+
+    private static Span span(String name, String text) {
+        var span = new Span(text);
+        if (!name.isEmpty()) {
+            span.addClassName(name);
+        }
+        return span;
+    }
+}

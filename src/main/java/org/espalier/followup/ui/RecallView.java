@@ -1,0 +1,126 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.Route;
+import java.util.List;
+import org.espalier.access.Site;
+import org.espalier.access.SiteService;
+import org.espalier.followup.RecallService;
+import org.espalier.followup.TransferService;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+
+/** Who is late, who has no date, what was tried, what is next? The hospital stands in the address; without one, all. */
+@Route(Urls.RECALL)
+@Menu(title = "followup.menu.recall", order = 5)
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/followup.css")
+class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
+
+    private final RecallService recall;
+    private final TransferService transfers;
+    private final SiteService siteService;
+    private final CareSites sites;
+    private final RecallList list;
+    private final Paragraph said = new Paragraph();
+    private final Button more = new Button(Texts.text("followup.more"), click -> showMore());
+    private List<Site> shownSites = List.of();
+    private int shown;
+
+    RecallView(RecallService recall, TransferService transfers, SiteService siteService, CareSites sites) {
+        this.recall = recall;
+        this.transfers = transfers;
+        this.siteService = siteService;
+        this.sites = sites;
+        list = new RecallList((visit, attempt) -> {
+            recall.tried(visit, attempt);
+            show();
+        });
+        said.addClassName("question");
+        said.getElement().setAttribute("aria-live", "polite");
+        getContent().addClassNames("screen", "recall");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        var asked = event.getLocation().getQueryParameters().getSingleParameter("site");
+        shownSites = asked.flatMap(sites::of).map(List::of).orElseGet(sites::all);
+        getContent().removeAll();
+        var head = new Div(new H1(Texts.text("followup.recall")), print());
+        head.addClassName("screen-head");
+        getContent().add(head, said);
+        if (sites.all().size() > 1) {
+            getContent().add(places(asked.flatMap(sites::of).map(Site::code).orElse("")));
+        }
+        getContent().add(list, more);
+        getContent().add(new TransferList(transfers, siteService, sites));
+        shownSites.forEach(site -> getContent().add(new ReminderList(recall, site, siteService.today(site.id()))));
+        var caution = new Paragraph(Texts.text("followup.recall.caution"));
+        caution.addClassName("caution");
+        getContent().add(caution);
+        show();
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("followup.recall.title");
+    }
+
+    private static Component print() {
+        var print = new Button(Texts.text("followup.print"));
+        print.addClassName("no-print");
+        print.addClickListener(click -> print.getElement().executeJs("window.print()"));
+        return print;
+    }
+
+    private Nav places(String here) {
+        var places = new UnorderedList();
+        places.add(place("", Texts.text("followup.all-hospitals"), here));
+        sites.all().forEach(site -> places.add(place(site.code(), site.name(), here)));
+        var nav = new Nav(places);
+        nav.addClassNames("child-pages", "no-print");
+        nav.setAriaLabel(Texts.text("followup.hospitals"));
+        return nav;
+    }
+
+    private static ListItem place(String code, String name, String here) {
+        var link = new Anchor(code.isEmpty() ? Urls.RECALL : Urls.RECALL + "?site=" + code, name);
+        if (code.equals(here)) {
+            link.getElement().setAttribute("aria-current", "page");
+        }
+        return new ListItem(link);
+    }
+
+    private void show() {
+        var ids = shownSites.stream().map(Site::id).toList();
+        var page = recall.late(ids, 0);
+        shown = page.lines().size();
+        list.show(page.lines(), shownSites);
+        more.setVisible(page.all() > shown);
+        var day = shownSites.isEmpty() ? "" : DateText.inWords(siteService.today(ids.getFirst()));
+        said.setText(Texts.text("followup.recall.said", page.all(), day));
+    }
+
+    private void showMore() {
+        var ids = shownSites.stream().map(Site::id).toList();
+        var next = recall.late(ids, shown);
+        shown += next.lines().size();
+        list.append(next.lines(), shownSites);
+        more.setVisible(next.all() > shown);
+    }
+}

@@ -1,0 +1,85 @@
+package org.espalier.followup.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import org.espalier.access.SiteService;
+import org.espalier.followup.Transfer;
+import org.espalier.followup.TransferService;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+
+/** Children on their way between hospitals: to be taken over, or waiting to be. */
+final class TransferList extends Composite<Section> {
+
+    private final transient TransferService service;
+    private final transient SiteService sites;
+    private final transient CareSites mine;
+    private final UnorderedList list = new UnorderedList();
+
+    TransferList(TransferService service, SiteService sites, CareSites mine) {
+        this.service = service;
+        this.sites = sites;
+        this.mine = mine;
+        list.addClassName("reminders");
+        getContent().addClassNames("sheet", "no-print");
+        getContent().add(new H2(Texts.text("followup.transfers")), list);
+        show();
+    }
+
+    private void show() {
+        list.removeAll();
+        var open = service.open();
+        open.forEach(transfer -> list.add(item(transfer)));
+        setVisible(!open.isEmpty());
+    }
+
+    private ListItem item(Transfer transfer) {
+        boolean toMe = mine.all().stream().anyMatch(site -> site.id().equals(transfer.to()));
+        var who = new Span(transfer.childName());
+        who.addClassName("name");
+        var born = new Span(Texts.text("kit.born") + " " + DateText.of(transfer.birthDate()));
+        var way = new Span(Texts.text(
+                "followup.transfer.way",
+                sites.get(transfer.from()).name(),
+                sites.get(transfer.to()).name(),
+                DateText.of(transfer.askedOn())));
+        return new ListItem(who, born, way, new Span(transfer.why()), toMe ? answers(transfer) : withdraw(transfer));
+    }
+
+    private Div answers(Transfer transfer) {
+        var accept = new Button(Texts.text("followup.transfer.accept"), click -> accept(transfer));
+        accept.addThemeVariants(ButtonVariant.PRIMARY);
+        var decline = new Button(
+                Texts.text("followup.transfer.decline"), click -> new WhyDialog("followup.transfer.decline", why -> {
+                            service.decline(transfer.id(), why);
+                            show();
+                        })
+                        .open());
+        var answers = new Div(accept, decline);
+        answers.addClassName("actions");
+        return answers;
+    }
+
+    private void accept(Transfer transfer) {
+        var child = service.accept(transfer.id());
+        getUI().ifPresent(ui ->
+                child.ifPresentOrElse(one -> ui.navigate(Urls.visits(one.id().value())), this::show));
+    }
+
+    private Div withdraw(Transfer transfer) {
+        return new Div(new Button(
+                Texts.text("followup.transfer.withdraw"), click -> new WhyDialog("followup.transfer.withdraw", why -> {
+                            service.withdraw(transfer.id(), why);
+                            show();
+                        })
+                        .open()));
+    }
+}
