@@ -6,6 +6,13 @@ import java.util.Optional;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildId;
+import org.espalier.treatment.LimbCondition;
+import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.PhysisStanding;
+import org.espalier.treatment.PhysisState;
+import org.espalier.treatment.Tether;
+import org.espalier.treatment.Treatment;
+import org.espalier.treatment.TreatmentService;
 import org.springframework.stereotype.Component;
 
 /** Gathers what the rules need to know of a child. */
@@ -14,10 +21,12 @@ class CareReader {
 
     private final JdbcCareRepository care;
     private final JdbcLimitsRepository limits;
+    private final TreatmentService treatments;
     private final SiteService sites;
 
-    CareReader(JdbcCareRepository care, JdbcLimitsRepository limits, SiteService sites) {
+    CareReader(JdbcCareRepository care, JdbcLimitsRepository limits, TreatmentService treatments, SiteService sites) {
         this.care = care;
+        this.treatments = treatments;
         this.limits = limits;
         this.sites = sites;
     }
@@ -29,8 +38,10 @@ class CareReader {
     CareFacts read(ChildId child, Optional<LocalDate> asked) {
         var row = care.child(child);
         var filmed = care.lastFilms(child);
-        List<PlateFacts> plates = care.plates(child).stream()
-                .map(plate -> watched(plate, row.since(), filmed))
+        var treated = treatments.of(child);
+        List<PlateFacts> plates = treated.physes().stream()
+                .filter(CareReader::isFollowed)
+                .map(standing -> facts(standing, treated, row.since(), filmed))
                 .toList();
         return new CareFacts(
                 sites.today(row.site()),
@@ -41,15 +52,53 @@ class CareReader {
                 row.tibiaVara(),
                 plates,
                 asked,
-                limits.of(row.site()).waitMonths());
+                waitMonths(row.site()));
     }
 
-    private static PlateFacts watched(GrowthPlate plate, LocalDate since, List<JdbcCareRepository.Filmed> filmed) {
+    /** The site's own wait from asking for theatre to theatre; its limit while its records are too few to tell. */
+    private double waitMonths(SiteId site) {
+        return care.waitMonths(site, sites.today(site).minusYears(2))
+                .orElseGet(() -> limits.of(site).waitMonths());
+    }
+
+    /** Those that bear on the knee, and any other to which something was done. */
+    private static boolean isFollowed(PhysisStanding standing) {
+        return PhysisKey.ofKnee(standing.physis().side()).contains(standing.physis())
+                || standing.state().hasTether()
+                || standing.state() == PhysisState.PLANNED
+                || standing.state() == PhysisState.RELEASED;
+    }
+
+    private static PlateFacts facts(
+            PhysisStanding standing, Treatment treated, LocalDate inCareSince, List<JdbcCareRepository.Filmed> filmed) {
+        var key = standing.physis();
         var last = filmed.stream()
-                .filter(film -> film.side() == plate.side())
+                .filter(film -> film.side() == key.side())
                 .map(JdbcCareRepository.Filmed::on)
                 .findFirst();
         return new PlateFacts(
-                plate, Following.WATCHED, since, last, Optional.empty(), Optional.empty(), false, Optional.empty());
+                new GrowthPlate(key.side(), key.bone(), key.end()),
+                following(standing, treated),
+                standing.since().orElse(inCareSince),
+                last,
+                Optional.empty(),
+                Optional.empty(),
+                standing.tethersIn().stream().anyMatch(Tether::isInDoubt),
+                Optional.empty());
+    }
+
+    private static Following following(PhysisStanding standing, Treatment treated) {
+        var conditions = treated.limb(standing.physis().side()).conditions();
+        boolean healing =
+                conditions.containsKey(LimbCondition.IN_CAST) || conditions.containsKey(LimbCondition.IN_FRAME);
+        return switch (standing.state()) {
+            case TETHERED -> Following.TETHERED;
+            case PARKED -> Following.PARKED;
+            case PLANNED -> Following.PLANNED;
+            case RELEASED -> healing ? Following.HEALING : Following.RELEASED;
+            case BRACED -> Following.BRACED;
+            case WATCHED -> healing ? Following.HEALING : Following.WATCHED;
+            case MATURE -> Following.MATURE;
+        };
     }
 }

@@ -3,8 +3,10 @@ package org.espalier.followup;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Asks every rule about every growth plate: one visit covers them all, at the earliest day. */
@@ -16,6 +18,20 @@ final class DueBy {
     /** Where nothing is expected, a film older than this is worth taking anew at a look. */
     private static final int OLD_FILM_MONTHS = 5;
 
+    /** Something is decided by what is seen, so that a film is taken whatever is expected. */
+    private static final Set<DueRule> DECISIONS = EnumSet.of(
+            DueRule.PLATE_FROM,
+            DueRule.FOURTH_BIRTHDAY,
+            DueRule.WINDOW,
+            DueRule.PLANNED,
+            DueRule.FIRST_FILM,
+            DueRule.PAST_TARGET,
+            DueRule.HEALING,
+            DueRule.FIRST_LOOK);
+
+    /** A look at skin and knee alone, or at what is closed. */
+    private static final Set<DueRule> WITHOUT_FILM = EnumSet.of(DueRule.WOUND, DueRule.MOTION, DueRule.CLOSED);
+
     private record Proposal(LocalDate day, DueRule rule, PlateFacts plate) {}
 
     private DueBy() {}
@@ -23,7 +39,7 @@ final class DueBy {
     /**
      * By when to look at the child.
      *
-     * @throws IllegalArgumentException when no rule says anything, as of a child whose growth plates are all closed
+     * @throws IllegalArgumentException when no growth plate is followed
      */
     static Due of(CareFacts care, Limits limits) {
         var first = proposals(care, limits)
@@ -43,11 +59,8 @@ final class DueBy {
     }
 
     private static Stream<Proposal> proposals(CareFacts care, Limits limits) {
-        return care.plates().stream()
-                .filter(plate -> plate.following() != Following.MATURE)
-                .flatMap(plate -> Arrays.stream(DueRule.values())
-                        .flatMap(rule ->
-                                rule.lookBy(care, plate, limits).stream().map(day -> new Proposal(day, rule, plate))));
+        return care.plates().stream().flatMap(plate -> Arrays.stream(DueRule.values())
+                .flatMap(rule -> rule.lookBy(care, plate, limits).stream().map(day -> new Proposal(day, rule, plate))));
     }
 
     private static boolean isAboutChild(DueRule rule) {
@@ -73,8 +86,8 @@ final class DueBy {
         if (care.plates().stream().anyMatch(PlateFacts::screwBroken)) {
             return true;
         }
-        return !first.rule().isWithoutFilm()
-                && (first.rule().isDecision()
+        return !WITHOUT_FILM.contains(first.rule())
+                && (DECISIONS.contains(first.rule())
                         || care.plates().stream().anyMatch(plate -> isWorthAFilm(plate, first.day())));
     }
 

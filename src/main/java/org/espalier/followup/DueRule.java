@@ -180,6 +180,16 @@ public enum DueRule {
         }
     },
 
+    /** Seen closed; looked at until care is ended. */
+    CLOSED {
+        @Override
+        Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
+            return plate.following() == Following.MATURE
+                    ? Optional.of(care.lastLook().plusMonths(limits.releasedLaterMonths()))
+                    : Optional.empty();
+        }
+    },
+
     /** Somebody asked for it. */
     ASKED {
         @Override
@@ -194,19 +204,6 @@ public enum DueRule {
 
     /** By when to look at the growth plate; empty when the rule is not about it. */
     abstract Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits);
-
-    /** Whether something is decided by what is seen, so that a film is taken whatever is expected. */
-    boolean isDecision() {
-        return switch (this) {
-            case PLATE_FROM, FOURTH_BIRTHDAY, WINDOW, PLANNED, FIRST_FILM, PAST_TARGET, HEALING, FIRST_LOOK -> true;
-            default -> false;
-        };
-    }
-
-    /** Whether the look is at skin and knee alone. */
-    boolean isWithoutFilm() {
-        return this == WOUND || this == MOTION;
-    }
 
     private static Optional<LocalDate> watched(CareFacts care, PlateFacts plate, int months, boolean applies) {
         return applies ? every(care, plate, Following.WATCHED, months) : Optional.empty();

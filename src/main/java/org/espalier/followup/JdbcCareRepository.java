@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteId;
-import org.espalier.patient.Bone;
-import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildId;
 import org.espalier.science.quantity.Side;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -40,11 +38,17 @@ class JdbcCareRepository {
             from child c join site s on s.id = c.site_id left join child_identity i on i.child_id = c.id
             where c.id = :child
             """;
-    private static final String PLATES = """
-            select l.side, p.bone, p.bone_end from physis p join limb l on l.id = p.limb_id
-            where p.child_id = :child and (p.bone = 'FEMUR' or p.bone_end = 'PROXIMAL')
-            order by l.side desc, p.bone
+    /** The 90th percentile of the wait, over the site's last two years; null with fewer than ten operations. */
+    private static final String WAIT = """
+            select case when count(*) >= 10
+                then percentile_cont(0.9) within group (order by s.done_on - p.asked_on) / 30.4375 end as months
+            from procedure_act a
+                join procedure_session s on s.id = a.session_id and s.site_id = :site and not s.withdrawn
+                join treatment_plan p on p.id = a.plan and p.asked_on is not null
+            where a.site_id = :site and s.done_on > :since
+                and not exists (select from procedure_session later where later.supersedes = s.id)
             """;
+
     private static final String LAST_FILMS = """
             select n.side, max(f.taken_on) as taken_on
             from reading r join film f on f.id = r.film_id and f.child_id = r.child_id
@@ -73,15 +77,13 @@ class JdbcCareRepository {
                 .orElseThrow(() -> new IllegalArgumentException("no such child: " + child));
     }
 
-    /** The growth plates about the knee. */
-    List<GrowthPlate> plates(ChildId child) {
-        return jdbc.sql(PLATES)
-                .param("child", child.value())
-                .query((row, number) -> new GrowthPlate(
-                        Side.valueOf(row.getString("side")),
-                        Bone.valueOf(row.getString("bone")),
-                        BoneEnd.valueOf(row.getString("bone_end"))))
-                .list();
+    /** From asking for theatre to theatre, 90th percentile; empty while the site's records are too few to tell. */
+    Optional<Double> waitMonths(SiteId site, LocalDate since) {
+        return jdbc.sql(WAIT)
+                .param("site", site.value())
+                .param("since", since)
+                .query((row, number) -> Optional.ofNullable((Double) row.getObject("months")))
+                .single();
     }
 
     /** The last film of each limb that was read. */

@@ -1,5 +1,6 @@
 package org.espalier.followup;
 
+import java.text.Bidi;
 import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -73,7 +74,9 @@ final class LetterDocument {
     }
 
     private void body(Element flow) {
-        block(flow, letter.hospital()).setAttribute("color", LEAF);
+        var head = block(flow, "");
+        head.setAttribute("color", LEAF);
+        own(head, letter.hospital());
         var title = block(flow, text.text("title." + letter.kind().name()));
         title.setAttribute("font-size", "20pt");
         title.setAttribute("font-weight", "bold");
@@ -101,7 +104,10 @@ final class LetterDocument {
         date.ifPresentOrElse(
                 one -> block(box, text.text("when") + ": " + when(one)),
                 () -> block(box, text.text("by") + ": " + text.day(letter.by())));
-        block(box, text.text("where") + ": " + letter.hospital() + ", " + letter.letterhead().address());
+        block(
+                box,
+                text.text("where") + ": " + letter.hospital() + ", "
+                        + letter.letterhead().address());
     }
 
     private String when(Appointment appointment) {
@@ -124,6 +130,15 @@ final class LetterDocument {
         number.setAttribute("font-weight", "bold");
         number.setTextContent(letter.letterhead().phone());
         block.appendChild(document.createTextNode(parts[1]));
+    }
+
+    /** Names and addresses run in the direction of their own letters. */
+    private void own(Element block, String words) {
+        boolean ltr = new Bidi(words, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
+        var own = add(block, "bidi-override");
+        own.setAttribute("direction", ltr ? "ltr" : "rtl");
+        own.setAttribute("unicode-bidi", "embed");
+        own.setTextContent(words);
     }
 
     private void sooner(Element flow) {

@@ -2,9 +2,6 @@ package org.espalier.followup;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
@@ -17,8 +14,6 @@ import org.apache.fop.apps.FopFactory;
 import org.apache.fop.apps.FopFactoryBuilder;
 import org.apache.fop.configuration.ConfigurationException;
 import org.apache.fop.configuration.DefaultConfigurationBuilder;
-import org.apache.xmlgraphics.io.Resource;
-import org.apache.xmlgraphics.io.ResourceResolver;
 import org.apache.xmlgraphics.util.MimeConstants;
 import org.springframework.stereotype.Component;
 
@@ -26,19 +21,13 @@ import org.springframework.stereotype.Component;
 @Component
 class LetterPress {
 
-    private static final URI FONTS = URI.create("letters:/fonts/");
+    private static final URI NOWHERE = URI.create("file:///");
 
     private static final String CONFIGURATION = """
-            <fop version="1.0"><renderers><renderer mime="application/pdf"><fonts>
-                <font kerning="yes" embed-url="NotoSans-Regular.ttf">
-                    <font-triplet name="NotoSans" style="normal" weight="normal"/></font>
-                <font kerning="yes" embed-url="NotoSans-Bold.ttf">
-                    <font-triplet name="NotoSans" style="normal" weight="bold"/></font>
-                <font kerning="yes" embed-url="NotoNaskhArabic-Regular.ttf">
-                    <font-triplet name="NotoNaskhArabic" style="normal" weight="normal"/></font>
-                <font kerning="yes" embed-url="NotoNaskhArabic-Bold.ttf">
-                    <font-triplet name="NotoNaskhArabic" style="normal" weight="bold"/></font>
-            </fonts></renderer></renderers></fop>
+            <fop version="1.0"><renderers><renderer mime="application/pdf"><fonts>%s</fonts></renderer></renderers></fop>
+            """;
+    private static final String FONT = """
+            <font kerning="yes" embed-url="%s"><font-triplet name="%s" style="normal" weight="%s"/></font>
             """;
 
     private final FopFactory factory = factory();
@@ -47,7 +36,8 @@ class LetterPress {
         var bytes = new ByteArrayOutputStream();
         try {
             var agent = factory.newFOUserAgent();
-            agent.setTitle(new LetterText(letter.language()).text("title." + letter.kind().name()));
+            agent.setTitle(new LetterText(letter.language())
+                    .text("title." + letter.kind().name()));
             agent.setCreator("Espalier");
             var fop = factory.newFop(MimeConstants.MIME_PDF, agent, bytes);
             TransformerFactory.newInstance()
@@ -60,33 +50,23 @@ class LetterPress {
     }
 
     private static FopFactory factory() {
+        var fonts = font("NotoSans", "Regular", "normal")
+                + font("NotoSans", "Bold", "bold")
+                + font("NotoNaskhArabic", "Regular", "normal")
+                + font("NotoNaskhArabic", "Bold", "bold");
+        var configuration = CONFIGURATION.formatted(fonts).getBytes(StandardCharsets.UTF_8);
         try {
-            var configuration = new DefaultConfigurationBuilder()
-                    .build(new ByteArrayInputStream(CONFIGURATION.getBytes(StandardCharsets.UTF_8)));
-            return new FopFactoryBuilder(FONTS, new BundledFonts())
-                    .setConfiguration(configuration)
+            return new FopFactoryBuilder(NOWHERE)
+                    .setConfiguration(new DefaultConfigurationBuilder().build(new ByteArrayInputStream(configuration)))
                     .build();
         } catch (ConfigurationException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    /** Reads the typefaces out of the program, and nothing else from anywhere. */
-    private static final class BundledFonts implements ResourceResolver {
-
-        @Override
-        public Resource getResource(URI uri) throws IOException {
-            var name = uri.getPath().replaceFirst(".*/", "");
-            InputStream font = LetterPress.class.getResourceAsStream("fonts/" + name);
-            if (font == null) {
-                throw new IOException("letters use bundled typefaces alone, not " + uri);
-            }
-            return new Resource(Objects.requireNonNull(font));
-        }
-
-        @Override
-        public OutputStream getOutputStream(URI uri) throws IOException {
-            throw new IOException("letters are written nowhere: " + uri);
-        }
+    /** A typeface out of the program itself. */
+    private static String font(String name, String cut, String weight) {
+        var file = Objects.requireNonNull(LetterPress.class.getResource("fonts/" + name + "-" + cut + ".ttf"));
+        return FONT.formatted(file.toExternalForm(), name, weight);
     }
 }

@@ -56,12 +56,16 @@ public class LetterService {
 
     /** The date as a calendar file; empty when there is no such child that the caller may see. */
     public Optional<LetterOutcome> calendar(ChildId child, LetterLanguage language) {
-        return write(child, LetterKind.INVITATION, language, (visit, letter) -> CalendarFile.of(
-                visit,
-                visit.appointment().orElseThrow(),
-                letter,
-                sites.get(visit.site()).zone(),
-                clock.instant()));
+        return write(
+                child,
+                LetterKind.INVITATION,
+                language,
+                (visit, letter) -> CalendarFile.of(
+                        visit,
+                        visit.appointment().orElseThrow(),
+                        letter,
+                        sites.get(visit.site()).zone(),
+                        clock.instant()));
     }
 
     /** What letters say of the hospital; empty while nobody wrote it down. */
@@ -117,7 +121,8 @@ public class LetterService {
         if (!(child.who() instanceof Who.Named)) {
             return Optional.of(LetterRefusal.NO_NAME);
         }
-        boolean dateMissing = kind.needsDate() && visit.flatMap(Visit::appointment).isEmpty();
+        boolean dateMissing =
+                kind.needsDate() && visit.flatMap(Visit::appointment).isEmpty();
         return dateMissing ? Optional.of(LetterRefusal.NO_DATE) : Optional.empty();
     }
 }

@@ -70,6 +70,20 @@ public class VisitService {
         return opening.open(child, site, OpenedFor.CARE_RESUMED, Optional.of(asked));
     }
 
+    /**
+     * What a procedure means for the open visit: done since that was opened, it is the visit that took place. Of an earlier
+     * one, and of a corrected record, only what was asked for next counts, unless that day has passed.
+     */
+    void afterProcedure(Visit visit, LocalDate doneOn, boolean corrected, Visit.Asked asked) {
+        var opened =
+                LocalDate.ofInstant(visit.openedAt(), sites.get(visit.site()).zone());
+        if (!corrected && !doneOn.isBefore(opened)) {
+            arrive(visit, doneOn, Optional.of(asked), VisitStep.Source.PROCEDURE);
+        } else if (!asked.by().isBefore(sites.today(visit.site()))) {
+            visits.ask(visit.id(), asked);
+        }
+    }
+
     VisitOutcome record(Visit visit, Happening happening, VisitStep.Source source) {
         return switch (happening) {
             case Happening.Booked(var appointment) -> book(visit, appointment, source);

@@ -10,6 +10,7 @@ public final class Urls {
     public static final String NEW_CHILD = "children/new";
     public static final String FILMS = "films";
     public static final String RECALL = "recall";
+    public static final String LIMITS = "limits";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 

@@ -255,11 +255,17 @@ class DueByTests {
     }
 
     @Test
-    void refusesToSayWhenNothingIsFollowed() {
-        var mature = plate(Following.MATURE, SEEN, Optional.of(SEEN), false, Optional.empty());
+    void looksAtWhatIsClosedUntilCareIsEnded() {
+        var mature = plate(Following.MATURE, SEEN.minusDays(1), Optional.of(SEEN), false, Optional.empty());
 
-        assertThatThrownBy(() -> DueBy.of(care(1, mature), Limits.DEFAULTS))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(DueBy.of(care(1, mature), Limits.DEFAULTS))
+                .extracting(Due::lookBy, Due::rule, Due::film)
+                .containsExactly(SEEN.plusMonths(12), DueRule.CLOSED, false);
+    }
+
+    @Test
+    void refusesToSayWhenNothingIsFollowed() {
+        assertThatThrownBy(() -> DueBy.of(care(1), Limits.DEFAULTS)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

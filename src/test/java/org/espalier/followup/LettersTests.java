@@ -66,7 +66,9 @@ class LettersTests {
     @EnumSource(LetterLanguage.class)
     void hasEveryWordInEveryLanguage(LetterLanguage language) throws IOException {
         var english = words("");
-        var own = language == LetterLanguage.ENGLISH ? english : words("_" + language.locale().getLanguage());
+        var own = language == LetterLanguage.ENGLISH
+                ? english
+                : words("_" + language.locale().getLanguage());
 
         assertThat(own.stringPropertyNames()).isEqualTo(english.stringPropertyNames());
         assertThat(new LetterText(language).items("sooner.items")).hasSize(5);
@@ -82,7 +84,10 @@ class LettersTests {
             }
         }
         var words = text.text("why.text").split("\\s+");
-        double letters = java.util.Arrays.stream(words).mapToInt(String::length).average().orElseThrow();
+        double letters = java.util.Arrays.stream(words)
+                .mapToInt(String::length)
+                .average()
+                .orElseThrow();
         assertThat(letters).isLessThan(5);
     }
 

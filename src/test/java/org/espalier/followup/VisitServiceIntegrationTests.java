@@ -11,9 +11,20 @@ import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
+import org.espalier.treatment.CareStep;
+import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.NextLook;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.RecordOutcome;
+import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentFactService;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,6 +49,15 @@ class VisitServiceIntegrationTests {
 
     @Autowired
     org.espalier.access.SiteService sites;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    TreatmentFactService facts;
+
+    @Autowired
+    LetterService letters;
 
     @Autowired
     JdbcClient jdbc;
@@ -189,6 +209,40 @@ class VisitServiceIntegrationTests {
                 .singleElement()
                 .extracting(SignedLimits::reason)
                 .isEqualTo("agreed at the department's meeting");
+    }
+
+    @Test
+    void aProcedureIsTheVisitThatTookPlaceAndOpensTheNext() {
+        var surgeon = network.staff(site.value(), "SURGEON");
+        var placed = TestTreatment.plate(today, TestTreatment.TIBIA, PlateSide.LATERAL, new ImplantId(ids.next()));
+        var next = new NextLook(today.plusDays(11), "wound");
+        var recorded = new ProcedureData(today, true, null, null, placed.acts(), next);
+
+        var outcome = network.as(surgeon, () -> treatments.record(child, new ProcedureId(ids.next()), recorded));
+
+        assertThat(outcome).isInstanceOf(RecordOutcome.Recorded.class);
+        assertThat(open()).satisfies(visit -> {
+            assertThat(visit.openedFor()).isEqualTo(OpenedFor.PROCEDURE);
+            assertThat(visit.asked()).contains(new Visit.Asked(next.date(), "wound"));
+            assertThat(visit.due().lookBy()).isEqualTo(next.date());
+        });
+        assertThat(visits().past()).extracting(Visit::state).containsExactly(VisitState.ARRIVED);
+        assertThat(done(new Happening.Arrived(today, Optional.empty())).due())
+                .extracting(Due::lookBy, Due::rule, Due::film)
+                .containsExactly(today.plusDays(14), DueRule.WOUND, false);
+    }
+
+    @Test
+    void aDeathRecordedWithTreatmentEndsCareAndEveryLetter() {
+        var surgeon = network.staff(site.value(), "SURGEON");
+        var died = new CareStep(today, null, CareStep.Step.ENDED, CareStep.EndReason.DIED, null);
+        network.as(surgeon, () -> facts.record(child, new FactId(ids.next()), died));
+
+        assertThat(visits().open()).isEmpty();
+        assertThat(visits().end())
+                .hasValueSatisfying(end -> assertThat(end.stopsLetters()).isTrue());
+        assertThat(network.as(nurse, () -> letters.letter(child, LetterKind.PLEASE_CALL, LetterLanguage.ENGLISH)))
+                .contains(new LetterOutcome.Refused(LetterRefusal.DIED));
     }
 
     @Test
