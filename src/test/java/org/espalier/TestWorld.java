@@ -280,10 +280,10 @@ public class TestWorld {
             return visit;
         });
         var bookedSoon = new Happening.Booked(Appointment.of(today.plusDays(10), null));
-        var moving = reader.child(surgeon, BORN);
+        var moving = reader.child(surgeon, CHILD.birthDate());
         surgeon.does(() -> visits.record(visits.of(moving).open().orElseThrow(), bookedSoon));
         var elsewhere = reader.surgeon();
-        var coming = reader.child(elsewhere, BORN);
+        var coming = reader.child(elsewhere, CHILD.birthDate());
         var leaves = surgeon.does(() -> transfers.ask(moving, elsewhere.site(), "the family moved"));
         var comes = elsewhere.does(() -> transfers.ask(coming, surgeon.site(), "the family moved"));
         Fact<?> kept =

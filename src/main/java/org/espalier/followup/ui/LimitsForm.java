@@ -56,7 +56,8 @@ final class LimitsForm extends Composite<Section> {
         for (var component : Limits.class.getRecordComponents()) {
             try {
                 var value = ((Number) component.getAccessor().invoke(limits)).doubleValue();
-                java.util.Objects.requireNonNull(fields.get(component.getName())).setValue(value);
+                java.util.Objects.requireNonNull(fields.get(component.getName()))
+                        .setValue(value);
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(e);
             }
