@@ -270,6 +270,23 @@ public final class Spread {
         }
     }
 
+    /** This spread or, with a chance, another. */
+    Spread mixedWith(Spread other, double chance) {
+        int all = parts + other.parts;
+        var weight = new double[all];
+        var mean = Arrays.copyOf(means, all);
+        var deviation = Arrays.copyOf(deviations, all);
+        for (int i = 0; i < parts; i++) {
+            weight[i] = (1 - chance) * weights[i];
+        }
+        for (int i = 0; i < other.parts; i++) {
+            weight[parts + i] = chance * other.weights[i];
+            mean[parts + i] = other.means[i];
+            deviation[parts + i] = other.deviations[i];
+        }
+        return new Spread(all, weight, mean, deviation);
+    }
+
     private Spread combined(Spread other, int sign) {
         int all = parts * other.parts;
         var weight = new double[all];
@@ -283,6 +300,6 @@ public final class Spread {
                 deviation[at] = Math.hypot(deviations[i], other.deviations[j]);
             }
         }
-        return new Spread(all, weight, mean, deviation);
+        return merged(all, weight, mean, deviation);
     }
 }
