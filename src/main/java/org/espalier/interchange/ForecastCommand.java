@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -163,7 +164,7 @@ public final class ForecastCommand {
     private static String[] header() {
         return Stream.of(
                         Stream.of("limb_id", "n_films", "kind", "horizon_months", "unit"),
-                        IntStream.rangeClosed(1, 19).mapToObj(i -> String.format("q%02d", 5 * i)),
+                        IntStream.rangeClosed(1, 19).mapToObj(i -> String.format(Locale.ROOT, "q%02d", 5 * i)),
                         Stream.of("p"))
                 .flatMap(cells -> cells)
                 .toArray(String[]::new);
