@@ -2,7 +2,8 @@
  * When to look again, and whom to look for: visits, the rules that set them, the recall of those who stay away, and the
  * letters to their families. Every child in care has exactly one open visit; the database refuses anything else.
  */
-@ApplicationModule(allowedDependencies = {"access", "kit", "patient", "platform", "treatment", "science::quantity"})
+@ApplicationModule(
+        allowedDependencies = {"access", "kit", "patient", "platform", "reading", "treatment", "science::quantity"})
 @NullMarked
 package org.espalier.followup;
 

@@ -1,0 +1,22 @@
+package org.espalier.followup;
+
+import org.espalier.patient.ChildId;
+import org.espalier.reading.ReadingSigned;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+/** Asks the rules again when a film was read: what was unknown is known. */
+@Component
+class ReadingListener {
+
+    private final DueByService dueBy;
+
+    ReadingListener(DueByService dueBy) {
+        this.dueBy = dueBy;
+    }
+
+    @EventListener
+    void askAgain(ReadingSigned signed) {
+        dueBy.renew(new ChildId(signed.child()));
+    }
+}

@@ -1,0 +1,203 @@
+package org.espalier.followup;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.assertj.core.api.Assertions;
+import org.espalier.Browser;
+import org.espalier.Browser.Person;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.access.SiteService;
+import org.espalier.film.TestDoor;
+import org.espalier.kit.DateText;
+import org.espalier.patient.ChildId;
+import org.espalier.platform.Ids;
+import org.espalier.reading.TestReader;
+import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentService;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class VisitsBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    SiteService sites;
+
+    @Autowired
+    Ids ids;
+
+    TestDoor.Sender surgeon;
+    UUID nurse;
+    ChildId child;
+    LocalDate today;
+
+    @BeforeEach
+    void aChildWithAPlateOfFourMonths() {
+        surgeon = reader.surgeon();
+        nurse = network.staff(surgeon.site().value(), "NURSE");
+        child = reader.child(surgeon, LocalDate.of(2016, 5, 20));
+        today = surgeon.does(() -> sites.today(surgeon.site()));
+        var placed = TestTreatment.plate(
+                today.minusMonths(4), TestTreatment.TIBIA, PlateSide.LATERAL, new ImplantId(ids.next()));
+        var elsewhere = new ProcedureData(placed.on(), true, null, null, placed.acts(), placed.next());
+        var outcome = surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), elsewhere));
+        Assertions.assertThat(outcome.isRecorded()).isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void whoWasTwiceNotBroughtIsRecalledArrivesIsFilmedAndIsDueLater(Screen screen) {
+        try (var person = signedIn(screen)) {
+            var page = person.page();
+            person.open(visits());
+            person.settle().picture("visits-" + screen).assertAccessible().assertFits();
+            miss(page);
+            miss(page);
+            assertThat(page.getByText("Not brought 2 times")).isVisible();
+            assertThat(page.getByText("The local safeguarding policy leads")).isVisible();
+            person.settle().picture("visits-not-brought-" + screen).assertAccessible();
+
+            person.open("recall");
+            var line = page.locator(".recall-lines > li");
+            assertThat(line).containsText("not brought 2 times");
+            assertThat(line).containsText("plate in, no film since: nobody knows");
+            person.settle().picture("recall-" + screen).assertAccessible().assertFits();
+            tryToReach(page);
+            assertThat(line).containsText("Letter: sent");
+            person.settle().picture("recall-tried-" + screen);
+
+            line.getByRole(AriaRole.LINK).click();
+            page.waitForURL(url -> url.contains("/visits"));
+            button(page, "Came today").click();
+            assertThat(page.getByText("Written down.")).isVisible();
+            assertThat(page.locator(".why")).containsText("no film since the plate was placed");
+
+            var film = reader.film(surgeon, child, today);
+            reader.signed(surgeon, film);
+            person.open(visits());
+            assertThat(page.locator(".due-days")).containsText(DateText.of(today.plusMonths(6)));
+            person.open("recall");
+            assertThat(page.locator(".recall-lines > li")).hasCount(0);
+            person.picture("recall-empty-" + screen).assertAccessible().assertFits();
+        }
+    }
+
+    @Test
+    void theLastVisitIsNotGivenUpWithoutTheNext() {
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.page();
+            person.open(visits());
+            button(page, "Give up this visit").click();
+            var dialog = page.getByRole(AriaRole.DIALOG);
+            button(dialog, "Give up this visit").click();
+            assertThat(dialog.getByText("A child in care always has a next visit. Say by when"))
+                    .isVisible();
+            person.settle().picture("visit-given-up").assertAccessible();
+            dialog.getByLabel("Look next by").fill(DateText.of(today.plusDays(30)));
+            page.keyboard().press("Tab");
+            person.settle();
+            button(dialog, "Give up this visit").click();
+            assertThat(page.getByText("Written down.")).isVisible();
+            assertThat(page.locator("ol.steps")).containsText("Visit given up");
+        }
+    }
+
+    @Test
+    void writesLettersOnceTheHospitalSaidWhomToCall() {
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.page();
+            var early = page.request().get(letter(LetterKind.PLEASE_CALL, LetterLanguage.ENGLISH));
+            Assertions.assertThat(early.status()).isEqualTo(409);
+            Assertions.assertThat(early.text()).contains("whom to call");
+
+            person.open("limits");
+            page.getByLabel("Address").fill("Lantern Road 5, Porthaven");
+            page.getByLabel("Telephone for families").fill("555-0142");
+            button(page, "Save").click();
+            assertThat(page.getByText("Written down.")).isVisible();
+            person.settle().picture("limits").assertAccessible().assertFits();
+
+            for (var language : LetterLanguage.values()) {
+                var answer = page.request().get(letter(LetterKind.MISSED, language));
+                Assertions.assertThat(answer.status()).as(language.name()).isEqualTo(200);
+                Assertions.assertThat(new String(answer.body(), 0, 5, StandardCharsets.US_ASCII))
+                        .isEqualTo("%PDF-");
+            }
+            Assertions.assertThat(page.request()
+                            .get(letter(LetterKind.INVITATION, LetterLanguage.ARABIC))
+                            .text())
+                    .contains("There is no date yet");
+        }
+    }
+
+    private void miss(Page page) {
+        button(page, "Was not brought").click();
+        var dialog = page.getByRole(AriaRole.DIALOG);
+        assertThat(dialog.getByText("The child was not brought")).isVisible();
+        button(dialog, "Was not brought").click();
+        assertThat(page.getByText("Written down.")).isVisible();
+        assertThat(page.getByRole(AriaRole.DIALOG)).hasCount(0);
+    }
+
+    private static void tryToReach(Page page) {
+        button(page, "Write a letter").click();
+        var dialog = page.getByRole(AriaRole.DIALOG);
+        dialog.getByLabel("What came of it").click();
+        page.getByRole(
+                        AriaRole.OPTION,
+                        new Page.GetByRoleOptions().setName("sent").setExact(true))
+                .click();
+        button(dialog, "Write down").click();
+    }
+
+    private String visits() {
+        return "child/" + child.value() + "/visits";
+    }
+
+    private String letter(LetterKind kind, LetterLanguage language) {
+        return "http://localhost:" + port + "/api/children/" + child.value() + "/letter?kind=" + kind + "&language="
+                + language;
+    }
+
+    private Person signedIn(Screen screen) {
+        return Browser.person(port, screen).signIn(network.login(nurse), network.password(nurse));
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    private static Locator button(Locator within, String name) {
+        return within.getByRole(
+                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
+    }
+}
