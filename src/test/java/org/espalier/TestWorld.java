@@ -219,6 +219,11 @@ public class TestWorld {
                         "readings", draft.id().value()));
     }
 
+    /** A row about the child, as the booking system writes it, by a number nobody elsewhere has. */
+    private static String bookings(LocalDate today) {
+        return "number,booking,date,time,outcome\n" + CHILD.localNumber() + ",B-1," + today + ",09:30,\n";
+    }
+
     /** A child of the hospital whose care ended. */
     private ChildId endedChild(Sender surgeon, LocalDate today) {
         var child = reader.child(surgeon, CHILD.birthDate());
@@ -311,6 +316,8 @@ public class TestWorld {
                 Map.entry("VisitService.record", new Object[] {visit, new Happening.Arrived(today, Optional.empty())}),
                 Map.entry("VisitService.resume", new Object[] {ended, surgeon.site(), asked}),
                 Map.entry("DueByService.signLimits", new Object[] {surgeon.site(), Limits.DEFAULTS, "as agreed"}),
+                Map.entry("BookingService.preview", new Object[] {surgeon.site(), bookings(today)}),
+                Map.entry("BookingService.take", new Object[] {surgeon.site(), bookings(today)}),
                 Map.entry("FamilyService.save", new Object[] {surgeon.site(), child, Family.UNKNOWN}),
                 Map.entry("RecallService.late", new Object[] {List.of(surgeon.site()), 0}),
                 Map.entry("RecallService.tried", new Object[] {visit, call}),

@@ -11,6 +11,7 @@ public final class Urls {
     public static final String FILMS = "films";
     public static final String RECALL = "recall";
     public static final String LIMITS = "limits";
+    public static final String BOOKINGS = "bookings";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 

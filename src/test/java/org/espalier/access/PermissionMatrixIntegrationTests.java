@@ -47,6 +47,8 @@ class PermissionMatrixIntegrationTests {
     private static final Set<String> ABOUT_NO_CHILD = Set.of(
             "AccessLogService.check",
             "AccessLogService.lastSeal",
+            "BookingService.preview",
+            "BookingService.take",
             "DraftService.answer",
             "DraftService.readBlind",
             "PasswordService.change",

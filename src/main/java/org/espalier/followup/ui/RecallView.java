@@ -61,7 +61,9 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var asked = event.getLocation().getQueryParameters().getSingleParameter("site");
         shownSites = asked.flatMap(sites::of).map(List::of).orElseGet(sites::all);
         getContent().removeAll();
-        var head = new Div(new H1(Texts.text("followup.recall")), print());
+        var bookings = new Anchor(Urls.BOOKINGS, Texts.text("followup.bookings"));
+        bookings.addClassName("no-print");
+        var head = new Div(new H1(Texts.text("followup.recall")), bookings, print());
         head.addClassName("screen-head");
         getContent().add(head, said);
         if (sites.all().size() > 1) {
