@@ -9,11 +9,11 @@ import org.springframework.stereotype.Repository;
 @Repository
 class JdbcLetterheadRepository {
 
-    private static final String ONE = "select address, phone from letterhead where site_id = :site";
+    private static final String ONE = "select address, phone, staff_mail from letterhead where site_id = :site";
     private static final String SAVE = """
-            insert into letterhead (site_id, address, phone) values (:site, :address, :phone)
-            on conflict (site_id) do update
-                set address = excluded.address, phone = excluded.phone, version = letterhead.version + 1
+            insert into letterhead (site_id, address, phone, staff_mail) values (:site, :address, :phone, :staffMail)
+            on conflict (site_id) do update set address = excluded.address, phone = excluded.phone,
+                staff_mail = excluded.staff_mail, version = letterhead.version + 1
             """;
 
     private final JdbcClient jdbc;
@@ -25,8 +25,14 @@ class JdbcLetterheadRepository {
     Optional<Letterhead> of(SiteId site) {
         return jdbc.sql(ONE)
                 .param("site", site.value())
-                .query((row, number) -> new Letterhead(row.getString("address"), row.getString("phone")))
+                .query((row, number) ->
+                        new Letterhead(row.getString("address"), row.getString("phone"), row.getString("staff_mail")))
                 .optional();
+    }
+
+    /** Where a word about the recall goes; empty when it goes nowhere. */
+    Optional<String> staffMail(SiteId site) {
+        return of(site).flatMap(Letterhead::mailbox);
     }
 
     void save(SiteId site, Letterhead letterhead) {
@@ -34,6 +40,7 @@ class JdbcLetterheadRepository {
                 .param("site", site.value())
                 .param("address", letterhead.address())
                 .param("phone", letterhead.phone())
+                .param("staffMail", letterhead.staffMail())
                 .update();
     }
 }

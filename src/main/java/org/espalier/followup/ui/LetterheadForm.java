@@ -6,6 +6,7 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.textfield.EmailField;
 import com.vaadin.flow.component.textfield.TextField;
 import org.espalier.access.Site;
 import org.espalier.followup.LetterService;
@@ -21,6 +22,7 @@ final class LetterheadForm extends Composite<Section> {
     private final transient LetterService letters;
     private final TextField address = new TextField(Texts.text("followup.letterhead.address"));
     private final TextField phone = new TextField(Texts.text("followup.letterhead.phone"));
+    private final EmailField staffMail = new EmailField(Texts.text("followup.letterhead.mail"));
     private final Div answer = new Div();
 
     LetterheadForm(Site site, LetterService letters) {
@@ -31,13 +33,16 @@ final class LetterheadForm extends Composite<Section> {
         address.setErrorMessage(Texts.text("followup.letterhead.address.missing"));
         phone.setMaxLength(60);
         phone.setErrorMessage(Texts.text("followup.letterhead.phone.missing"));
+        staffMail.setHelperText(Texts.text("followup.letterhead.mail.help"));
+        staffMail.setErrorMessage(Texts.text("followup.letterhead.mail.unreadable"));
         letters.letterhead(site.id()).ifPresent(known -> {
             address.setValue(known.address());
             phone.setValue(known.phone());
+            staffMail.setValue(known.staffMail() == null ? "" : known.staffMail());
         });
         var save = new Button(Texts.text("kit.save"), click -> save());
         save.addThemeVariants(ButtonVariant.PRIMARY);
-        var fields = new Div(address, phone);
+        var fields = new Div(address, phone, staffMail);
         fields.addClassName("form-fields");
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("followup.letterhead", site.name())), answer, fields, save);
@@ -46,10 +51,15 @@ final class LetterheadForm extends Composite<Section> {
     private void save() {
         address.setInvalid(address.getValue().strip().length() < SHORTEST);
         phone.setInvalid(phone.getValue().strip().length() < SHORTEST);
-        if (!address.isInvalid() && !phone.isInvalid()) {
+        if (!address.isInvalid() && !phone.isInvalid() && !staffMail.isInvalid()) {
             letters.saveLetterhead(
                     site.id(),
-                    new Letterhead(address.getValue().strip(), phone.getValue().strip()));
+                    new Letterhead(
+                            address.getValue().strip(),
+                            phone.getValue().strip(),
+                            staffMail.getValue().isBlank()
+                                    ? null
+                                    : staffMail.getValue().strip()));
             answer.setText(Texts.text("followup.kept"));
         }
     }

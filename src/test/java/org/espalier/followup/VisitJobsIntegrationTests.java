@@ -1,0 +1,137 @@
+package org.espalier.followup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.icegreen.greenmail.configuration.GreenMailConfiguration;
+import com.icegreen.greenmail.junit5.GreenMailExtension;
+import com.icegreen.greenmail.util.GreenMailUtil;
+import com.icegreen.greenmail.util.ServerSetupTest;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.UUID;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
+import org.espalier.platform.Ids;
+import org.espalier.science.quantity.Sex;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mail.javamail.JavaMailSenderImpl;
+import org.springframework.transaction.support.TransactionTemplate;
+
+@IntegrationTest
+class VisitJobsIntegrationTests {
+
+    @RegisterExtension
+    static final GreenMailExtension SERVER = new GreenMailExtension(ServerSetupTest.SMTP.dynamicPort())
+            .withConfiguration(GreenMailConfiguration.aConfig().withDisabledAuthentication());
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    PatientService patients;
+
+    @Autowired
+    LetterService letters;
+
+    @Autowired
+    VisitService visits;
+
+    @Autowired
+    RecallNight night;
+
+    @Autowired
+    ObjectProvider<RecallMail> mail;
+
+    @Autowired
+    JdbcRecallRepository recall;
+
+    @Autowired
+    JdbcLetterheadRepository letterheads;
+
+    @Autowired
+    JdbcVisitNightRepository nights;
+
+    @Autowired
+    SiteService sites;
+
+    @Autowired
+    TransactionTemplate transactions;
+
+    @Autowired
+    Ids ids;
+
+    SiteId site;
+    UUID nurse;
+    ChildId child;
+
+    @BeforeEach
+    void aChildWithoutADate() {
+        site = new SiteId(network.site());
+        nurse = network.staff(site.value(), "NURSE");
+        child = new ChildId(ids.next());
+        var data = new ChildData("Nightingale-Canary", "Nora", LocalDate.of(2019, 7, 14), Sex.FEMALE, "N-1");
+        network.as(nurse, () -> patients.register(site, child, data));
+    }
+
+    @Test
+    void sendsNoMailUnlessAServerIsNamed() {
+        assertThat(mail.getIfAvailable()).isNull();
+    }
+
+    @Test
+    void tellsTheStaffHowManyWaitAndNamesNobody() throws Exception {
+        network.as(nurse, () -> {
+            letters.saveLetterhead(site, new Letterhead("Lantern Road 5", "555-0142", "clinic@harbour.invalid"));
+            return site;
+        });
+        var sender = new JavaMailSenderImpl();
+        sender.setHost("localhost");
+        sender.setPort(SERVER.getSmtp().getPort());
+
+        new RecallMail(sender, "espalier@harbour.invalid", recall, letterheads, nights, sites, transactions).run();
+
+        var message = Arrays.stream(SERVER.getReceivedMessages()).toList();
+        assertThat(message).singleElement().satisfies(one -> {
+            assertThat(one.getSubject()).isEqualTo("Recall: 1 child waits");
+            assertThat(one.getAllRecipients()[0]).hasToString("clinic@harbour.invalid");
+            assertThat(GreenMailUtil.getWholeMessage(one))
+                    .contains("Open Recall to see who")
+                    .doesNotContain("Nightingale", "Nora", "N-1", child.value().toString());
+        });
+    }
+
+    @Test
+    void worksTheHarmOfWhoWaitsOutAnewEveryNightOnce() {
+        network.owner()
+                .sql("update visit set harm = 77 where child_id = ?")
+                .param(child.value())
+                .update();
+
+        assertThat(aNight().renewed()).isEqualTo(1);
+        assertThat(network.as(nurse, () -> visits.of(child))
+                        .open()
+                        .orElseThrow()
+                        .due()
+                        .harm())
+                .isEqualTo(Harm.OVERDUE);
+        assertThat(aNight()).as("done is done").satisfies(again -> {
+            assertThat(again.finished()).isTrue();
+            assertThat(again.renewed()).isEqualTo(1);
+        });
+    }
+
+    private JdbcVisitNightRepository.Night aNight() {
+        return Callers.callAs(new Caller.SystemAtSite(site.value(), "test"), () -> night.run(site));
+    }
+}
