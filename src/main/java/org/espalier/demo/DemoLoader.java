@@ -29,16 +29,20 @@ class DemoLoader {
 
     private static final Duration PATIENCE = Duration.ofSeconds(10);
 
+    private static final int MOST_VISITS = 8;
+
     private final DemoHouse house;
     private final DemoCourse course;
+    private final DemoCare care;
     private final Path folder;
     private final Clock clock;
     private volatile boolean closing;
     private volatile @Nullable Thread filling;
 
-    DemoLoader(DemoHouse house, DemoCourse course, @Value("${espalier.data}") Path folder, Clock clock) {
+    DemoLoader(DemoHouse house, DemoCourse course, DemoCare care, @Value("${espalier.data}") Path folder, Clock clock) {
         this.house = house;
         this.course = course;
+        this.care = care;
         this.folder = folder;
         this.clock = clock;
     }
@@ -76,14 +80,18 @@ class DemoLoader {
         }
     }
 
-    /** Lets the stories happen, all children first, then their films, the last ones of each child first. */
+    /** Lets the stories happen, all children and their care first, then the newest film of each child, then the one before. */
     void load(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         for (DemoStory story : stories) {
             course.register(story, team(teams, story), firstDay);
+            once(state, "care." + story.number(), () -> care.tell(story, team(teams, story), firstDay));
         }
-        for (DemoStory story : stories) {
-            for (DemoVisit visit : story.visits().reversed()) {
-                visit(story, visit, team(teams, story), firstDay, state);
+        for (int back = 0; back < MOST_VISITS; back++) {
+            for (DemoStory story : stories) {
+                if (back < story.visits().size()) {
+                    DemoVisit visit = story.visits().reversed().get(back);
+                    visit(story, visit, team(teams, story), firstDay, state);
+                }
             }
         }
         for (DemoStory story : DemoStories.mistyped()) {

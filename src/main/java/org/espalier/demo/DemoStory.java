@@ -14,6 +14,7 @@ import org.espalier.science.quantity.Sex;
  * @param filming how its films were taken
  * @param visits with a film, the earliest first
  * @param deeds operations, the earliest first
+ * @param plans operations that wait
  * @param missed ages in months at which it was expected and was not brought
  */
 record DemoStory(
@@ -28,6 +29,7 @@ record DemoStory(
         Filming filming,
         List<DemoVisit> visits,
         List<DemoDeed> deeds,
+        List<DemoPlan> plans,
         List<Integer> missed) {
 
     private static final int SPREAD_DAYS = 19;
@@ -53,6 +55,7 @@ record DemoStory(
     DemoStory {
         visits = List.copyOf(visits);
         deeds = List.copyOf(deeds);
+        plans = List.copyOf(plans);
         missed = List.copyOf(missed);
     }
 

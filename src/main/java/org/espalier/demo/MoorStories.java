@@ -55,7 +55,8 @@ final class MoorStories {
                 .by(DemoStory.Filming.ARTHROGRAM_LAST)
                 .with(tibia(LEFT, 24, 71).drifting(-0.1, 48))
                 .with(tibia(RIGHT, 24, 84))
-                .filmed(24, 30, 36);
+                .filmed(24, 30, 36)
+                .listed(36, 12);
         return List.of(bow, bowOrNot, early, band, arthrogram);
     }
 
@@ -107,7 +108,8 @@ final class MoorStories {
         Tale listed = girl(MOOR, "M-3050", "Nordrum", "Augustina", 134)
                 .with(femur(RIGHT, 112, 80).plated(114, 0.55))
                 .with(femur(LEFT, 112, 79).plated(114, 0.53))
-                .filmed(112, 119, 126, 132);
+                .filmed(112, 119, 126, 132)
+                .listed(132, 18);
         Tale varus = boy(MOOR, "M-3053", "Oppegaard", "Leander", 158)
                 .has(DemoDiagnosis.IDIOPATHIC_VARUS)
                 .withBoth(tibia(RIGHT, 140, 81).plated(142, 0.36))

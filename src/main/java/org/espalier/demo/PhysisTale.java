@@ -2,6 +2,7 @@ package org.espalier.demo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.espalier.demo.drawn.DrawnPlate;
 import org.espalier.demo.drawn.DrawnPlate.Bone;
 import org.espalier.demo.drawn.DrawnPlate.Face;
@@ -158,6 +159,17 @@ record PhysisTale(
     private static double divergence(Plating plating, int age) {
         return Math.clamp(
                 FIRST_DIVERGENCE + DIVERGENCE_PER_DEGREE * plating.moved(age), FIRST_DIVERGENCE, MOST_DIVERGENCE);
+    }
+
+    /** What is wanted next: out with a plate that is in, or a plate where none ever was and the knee is bent. */
+    Optional<DemoDeed> next(int age) {
+        if (platings.isEmpty()) {
+            return Optional.of(new DemoDeed(age, DemoDeed.What.PLATE_PLACED, side, bone, face()));
+        }
+        return platings.stream()
+                .filter(plating -> plating.out() == STILL_IN)
+                .map(plating -> new DemoDeed(age, DemoDeed.What.PLATE_OUT, side, bone, plating.face()))
+                .findFirst();
     }
 
     /** What was done to it, plate by plate and cut by cut. */

@@ -3,6 +3,7 @@ package org.espalier.demo;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import org.espalier.demo.drawn.BodyProportions;
 import org.espalier.demo.drawn.DrawnPlate;
 import org.espalier.science.quantity.Age;
@@ -31,6 +32,8 @@ final class Tale {
     private DemoDiagnosis diagnosis = DemoDiagnosis.IDIOPATHIC_VALGUS;
     private DemoStory.Build build = DemoStory.Build.USUAL;
     private DemoStory.Filming filming = DemoStory.Filming.BOTH_LEGS;
+    private OptionalInt planned = OptionalInt.empty();
+    private OptionalInt theatreInDays = OptionalInt.empty();
     private double laxity;
     private int boneAhead;
     private boolean lastUnread;
@@ -105,6 +108,18 @@ final class Tale {
         return this;
     }
 
+    /** At that age the next operation was decided: plates where there are none, or out with those that are in. */
+    Tale planned(int ageMonths) {
+        planned = OptionalInt.of(ageMonths);
+        return this;
+    }
+
+    /** The same, with a day in theatre so many days after the demonstration begins. */
+    Tale listed(int ageMonths, int days) {
+        theatreInDays = OptionalInt.of(days);
+        return planned(ageMonths);
+    }
+
     /** How the films were taken. */
     Tale by(DemoStory.Filming one) {
         filming = one;
@@ -135,7 +150,17 @@ final class Tale {
                 filming,
                 visits,
                 deeds,
+                plans(),
                 missed);
+    }
+
+    private List<DemoPlan> plans() {
+        return planned.stream()
+                .boxed()
+                .flatMap(age -> physes.stream()
+                        .flatMap(physis -> physis.next(age).stream())
+                        .map(deed -> new DemoPlan(age, deed, theatreInDays)))
+                .toList();
     }
 
     private DemoVisit visit(int age) {

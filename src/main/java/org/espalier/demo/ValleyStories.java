@@ -106,6 +106,7 @@ final class ValleyStories {
         Tale planned = girl(VALLEY, "V-2178", "Ystgard", "Rowena", 125)
                 .withBoth(femur(RIGHT, 112, 81).drifting(-0.06, 130))
                 .filmed(112, 122)
+                .planned(122)
                 .boneAged(0, 122);
         Tale tibial = boy(VALLEY, "V-2183", "Elvemo", "Bastian", 137)
                 .withBoth(tibia(RIGHT, 122, 94).plated(124, 0.4))

@@ -6,12 +6,14 @@
         allowedDependencies = {
             "access",
             "film",
+            "followup",
             "kit",
             "patient",
             "platform",
             "reading",
             "science::alignment",
-            "science::quantity"
+            "science::quantity",
+            "treatment"
         })
 @NullMarked
 package org.espalier.demo;

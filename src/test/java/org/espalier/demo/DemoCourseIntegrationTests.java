@@ -13,6 +13,8 @@ import org.espalier.access.SiteId;
 import org.espalier.access.StaffId;
 import org.espalier.film.Film;
 import org.espalier.film.FilmService;
+import org.espalier.followup.VisitService;
+import org.espalier.followup.VisitState;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.patient.PatientService;
@@ -21,6 +23,8 @@ import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Side;
+import org.espalier.treatment.TreatmentFactService;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -45,6 +49,15 @@ class DemoCourseIntegrationTests {
 
     @Autowired
     private ReadingService readings;
+
+    @Autowired
+    private TreatmentService treatments;
+
+    @Autowired
+    private TreatmentFactService facts;
+
+    @Autowired
+    private VisitService visits;
 
     @Autowired
     private Clock clock;
@@ -119,6 +132,28 @@ class DemoCourseIntegrationTests {
         course.visit(story, visit, team, firstDay);
         assertThat(filmsOf(story)).hasSize(1);
         assertThat(readingsOf(story)).isEmpty();
+    }
+
+    @Test
+    void tellsTheCareOfEveryChildOfAHospitalOnceThoughToldTwice() {
+        var care = new DemoCare(treatments, facts, visits);
+        for (DemoStory story : MoorStories.all()) {
+            course.register(story, team, firstDay);
+            care.tell(story, team, firstDay);
+            care.tell(story, team, firstDay);
+            network.as(team.surgeon().value(), () -> {
+                var known = visits.of(child(story));
+                assertThat(known.open()).as(story.number()).isPresent();
+                assertThat(known.past().stream().filter(visit -> visit.state() == VisitState.NOT_BROUGHT))
+                        .hasSameSizeAs(story.missed());
+                var treatment = treatments.of(child(story));
+                assertThat(treatment.procedures()).hasSize((int) story.deeds().stream()
+                        .map(DemoDeed::ageMonths)
+                        .distinct()
+                        .count());
+                return null;
+            });
+        }
     }
 
     private static ChildId child(DemoStory story) {
