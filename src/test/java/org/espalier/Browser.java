@@ -65,13 +65,13 @@ public final class Browser {
         private final Queue<String> leaks = new ConcurrentLinkedQueue<>();
         private final List<String> canaries;
 
-        private Person(int port, Screen screen, List<String> canaries) {
+        private Person(int port, Screen screen, String language, List<String> canaries) {
             root = "http://localhost:" + port + "/";
             this.canaries =
                     Stream.concat(Canaries.ABROAD.stream(), canaries.stream()).toList();
             context = Chromium.RUNNING.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
                     .setViewportSize(screen.width, screen.height)
-                    .setLocale("en-GB")
+                    .setLocale(language)
                     .setHasTouch(screen == Screen.PHONE));
             context.setDefaultTimeout(PATIENCE_MS);
             context.onRequestFinished(request -> search(request.response()));
@@ -164,7 +164,12 @@ public final class Browser {
 
     /** A person who is sent nothing of the canaries, and nothing of those that are always there. */
     public static Person person(int port, Screen screen, String... canaries) {
-        return new Person(port, screen, List.of(canaries));
+        return new Person(port, screen, "en-GB", List.of(canaries));
+    }
+
+    /** A person who reads the screens in another language. */
+    public static Person reading(int port, Screen screen, String language) {
+        return new Person(port, screen, language, List.of());
     }
 
     /** Started when the first person sits down; it ends with the tests. */

@@ -14,6 +14,7 @@ class TestFolder implements ApplicationContextInitializer<ConfigurableApplicatio
     @Override
     public void initialize(ConfigurableApplicationContext context) {
         try {
+            PseudoLanguage.write();
             var folder = Files.createTempDirectory("espalier-test");
             TestPropertyValues.of("espalier.data=" + folder, "server.port=" + freePort())
                     .applyTo(context);

@@ -2,10 +2,12 @@ package org.espalier.kit;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.i18n.I18NProvider;
+import java.awt.ComponentOrientation;
 import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /**
@@ -15,7 +17,13 @@ import org.springframework.stereotype.Component;
 @Component
 public class Texts implements I18NProvider {
 
-    private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH);
+    /** A language is there when the kit speaks it; English always is. */
+    private static final List<Locale> LANGUAGES = Stream.concat(
+                    Stream.of(Locale.ENGLISH),
+                    Stream.of(Locale.getISOLanguages())
+                            .filter(code -> Texts.class.getResource("messages_" + code + ".properties") != null)
+                            .map(Locale::of))
+            .toList();
 
     /** The text of a key in the reader's language. */
     public static String text(String key, Object... arguments) {
@@ -35,6 +43,11 @@ public class Texts implements I18NProvider {
                 .filter(one -> one.getLanguage().equals(wanted.getLanguage()))
                 .findFirst()
                 .orElse(Locale.ENGLISH);
+    }
+
+    /** Whether the reader's language runs from right to left. */
+    public static boolean isRightToLeft() {
+        return !ComponentOrientation.getOrientation(language()).isLeftToRight();
     }
 
     static String key(Enum<?> constant) {

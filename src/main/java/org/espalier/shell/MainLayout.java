@@ -1,7 +1,9 @@
 package org.espalier.shell;
 
+import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.Direction;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
@@ -42,6 +44,13 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
         content.setId("content");
         getContent().addClassName("house");
         getContent().add(skipLink(), notice, top(currentStaff, sites, authentication), content);
+    }
+
+    /** The page runs as the reader's language does. */
+    @Override
+    protected void onAttach(AttachEvent attached) {
+        super.onAttach(attached);
+        attached.getUI().setDirection(Texts.isRightToLeft() ? Direction.RIGHT_TO_LEFT : Direction.LEFT_TO_RIGHT);
     }
 
     @Override
