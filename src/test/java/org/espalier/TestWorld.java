@@ -47,6 +47,7 @@ import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
+import org.espalier.prognosis.RateSource;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.MeasureRequest;
 import org.espalier.reading.Reading;
@@ -326,6 +327,7 @@ public class TestWorld {
                 Map.entry("TransferService.accept", new Object[] {comes.id()}),
                 Map.entry("TransferService.decline", new Object[] {comes.id(), "no place"}),
                 Map.entry("TransferService.withdraw", new Object[] {leaves.id(), "they stay"}),
+                Map.entry("RatesService.choose", new Object[] {surgeon.site(), RateSource.PUBLISHED, "to compare"}),
                 Map.entry("ReadingService.answer", new Object[] {reading})));
         return methods;
     }

@@ -16,6 +16,7 @@ public class ChildHeader extends Composite<Header> {
     public enum Page {
         COURSE,
         EXAMINATION,
+        PROGNOSIS,
         VISITS,
         IDENTITY;
 
@@ -23,6 +24,7 @@ public class ChildHeader extends Composite<Header> {
             return switch (this) {
                 case COURSE -> Urls.course(child);
                 case EXAMINATION -> Urls.examination(child);
+                case PROGNOSIS -> Urls.prognosis(child);
                 case VISITS -> Urls.visits(child);
                 case IDENTITY -> Urls.editChild(child);
             };

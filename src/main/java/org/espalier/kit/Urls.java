@@ -12,6 +12,7 @@ public final class Urls {
     public static final String RECALL = "recall";
     public static final String LIMITS = "limits";
     public static final String BOOKINGS = "bookings";
+    public static final String RATES = "rates";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 
@@ -35,6 +36,11 @@ public final class Urls {
     /** When to look at the child again, and how to reach the family. */
     public static String visits(UUID child) {
         return "child/" + child + "/visits";
+    }
+
+    /** Where the child's limbs are going. */
+    public static String prognosis(UUID child) {
+        return "child/" + child + "/prognosis";
     }
 
     /** The film room. */

@@ -109,7 +109,11 @@ public class ReadingService {
         return new Signing(draft, film, measurement, tidy(reason));
     }
 
+    /** What a reader who reads a film blind may see; a job of the house reads nothing, so nothing is kept from it. */
     private List<Reading> seen(List<Reading> all) {
+        if (staff.find().isEmpty()) {
+            return all;
+        }
         var blind = drafts.blind();
         return all.stream().filter(reading -> !blind.contains(reading.film())).toList();
     }

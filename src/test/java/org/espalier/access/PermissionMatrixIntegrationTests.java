@@ -52,6 +52,8 @@ class PermissionMatrixIntegrationTests {
             "DraftService.answer",
             "DraftService.readBlind",
             "PasswordService.change",
+            "RatesService.choose",
+            "RatesService.of",
             "ReadingService.answer",
             "SiteService.add",
             "SiteService.all",

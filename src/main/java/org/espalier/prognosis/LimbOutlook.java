@@ -1,0 +1,141 @@
+package org.espalier.prognosis;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.espalier.science.forecast.LimbForecast;
+import org.espalier.science.forecast.Spread;
+import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Side;
+
+/**
+ * Where a whole limb is going by femur and tibia together: HKA with the knee's laxity as last read, and bony HKA, which is
+ * mLDFA less mMPTA, without it. Positive in varus.
+ */
+public final class LimbOutlook {
+
+    /** Joint lines outside these are pointed out. */
+    public static final Angle LEAST_JOINT_LINE = new Angle(85);
+
+    /** As {@link #LEAST_JOINT_LINE}. */
+    public static final Angle GREATEST_JOINT_LINE = new Angle(90);
+
+    private static final double[] SHOWN = {0.05, 0.25, 0.5, 0.75, 0.95};
+
+    private final Side side;
+    private final LocalDate today;
+    private final LimbForecast bones;
+    private final Angle jlca;
+    private final LocalDate ends;
+
+    /**
+     * @param jlca the joint's opening as last read, + laterally
+     * @param ends after that day nothing turns
+     */
+    LimbOutlook(Side side, LocalDate today, LimbForecast bones, Angle jlca, LocalDate ends) {
+        this.side = side;
+        this.today = today;
+        this.bones = bones;
+        this.jlca = jlca;
+        this.ends = ends;
+    }
+
+    /**
+     * When the limb is straight, and what it then looks like.
+     *
+     * @param day in the middle
+     * @param never the chance that it is not by the end of growth, 0 to 1
+     * @param femur mLDFA then
+     * @param tibia mMPTA then
+     */
+    public record Straight(LocalDate day, double never, Angle femur, Angle tibia) {
+
+        /** Whether a joint line lies outside 85 to 90 degrees then. */
+        public boolean isSlanted() {
+            return isOutside(femur) || isOutside(tibia);
+        }
+
+        private static boolean isOutside(Angle angle) {
+            return angle.compareTo(LEAST_JOINT_LINE) < 0 || angle.compareTo(GREATEST_JOINT_LINE) > 0;
+        }
+    }
+
+    public Side side() {
+        return side;
+    }
+
+    /** HKA on a day from today on, laxity as last read. */
+    public AngleSpread hka(LocalDate day) {
+        return AngleSpread.of(deviation(day, jlca).quantiles(SHOWN));
+    }
+
+    /** Bony HKA on a day from today on. */
+    public AngleSpread bonyHka(LocalDate day) {
+        return AngleSpread.of(deviation(day, Angle.ZERO).quantiles(SHOWN));
+    }
+
+    /** When HKA is 0; empty where in the middle it never is. */
+    public Optional<Straight> straight() {
+        return straight(jlca);
+    }
+
+    /** When bony HKA is 0. */
+    public Optional<Straight> bonyStraight() {
+        return straight(Angle.ZERO);
+    }
+
+    /** After that day nothing turns any more. */
+    public LocalDate ends() {
+        return ends;
+    }
+
+    /** The limb if the femur's plate came out today; empty unless both bones have one. */
+    public Optional<LimbOutlook> ifFemurOut() {
+        return hasBothPlates() ? Optional.of(with(bones.withoutFemurPlate())) : Optional.empty();
+    }
+
+    /** The limb if the tibia's plate came out today; empty unless both bones have one. */
+    public Optional<LimbOutlook> ifTibiaOut() {
+        return hasBothPlates() ? Optional.of(with(bones.withoutTibiaPlate())) : Optional.empty();
+    }
+
+    private boolean hasBothPlates() {
+        return bones.femur().tether().isPresent() && bones.tibia().tether().isPresent();
+    }
+
+    private LimbOutlook with(LimbForecast others) {
+        return new LimbOutlook(side, today, others, jlca, ends);
+    }
+
+    private Spread deviation(LocalDate day, Angle opening) {
+        return bones.hka(months(day), opening);
+    }
+
+    private double months(LocalDate day) {
+        return Math.max(0, ForecastInputs.monthsBetween(today, day));
+    }
+
+    /** By halving: the middle moves one way while plates stay in. */
+    private Optional<Straight> straight(Angle opening) {
+        double sign = Math.signum(deviation(today, opening).mean());
+        var last = deviation(ends, opening);
+        if (sign * last.mean() > 0) {
+            return Optional.empty();
+        }
+        long before = 0;
+        long reached = Math.max(1, ChronoUnit.DAYS.between(today, ends));
+        while (reached - before > 1) {
+            long middle = (before + reached) / 2;
+            boolean over = sign * deviation(today.plusDays(middle), opening).mean() <= 0;
+            before = over ? before : middle;
+            reached = over ? middle : reached;
+        }
+        var day = today.plusDays(reached);
+        double below = last.below(0);
+        return Optional.of(new Straight(
+                day,
+                sign > 0 ? 1 - below : below,
+                new Angle(bones.femurAngle(months(day)).mean()),
+                new Angle(bones.tibiaAngle(months(day)).mean())));
+    }
+}

@@ -1,0 +1,57 @@
+package org.espalier.prognosis.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Article;
+import com.vaadin.flow.component.html.H3;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import org.espalier.kit.Texts;
+import org.espalier.prognosis.AngleSpread;
+import org.espalier.prognosis.LimbOutlook;
+
+/** Where a whole limb is going by femur and tibia together. */
+class LimbSection extends Composite<Article> {
+
+    LimbSection(LimbOutlook limb, LocalDate today) {
+        getContent().addClassName("prognosis-limb");
+        var facts = new FactList();
+        facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight()));
+        facts.with(Texts.text("prognosis.label.bony-straight"), PrognosisText.straight(limb.bonyStraight()));
+        limb.ifFemurOut().ifPresent(out -> stays(facts, "prognosis.label.femur-out", out));
+        limb.ifTibiaOut().ifPresent(out -> stays(facts, "prognosis.label.tibia-out", out));
+        getContent()
+                .add(
+                        new H3(Texts.text("prognosis.limb.both")),
+                        table("prognosis.caption.hka", limb, today, limb::hka),
+                        table("prognosis.caption.bony", limb, today, limb::bonyHka),
+                        facts);
+    }
+
+    private static void stays(FactList facts, String label, LimbOutlook out) {
+        facts.with(
+                Texts.text(label),
+                Texts.text(
+                        "prognosis.stays",
+                        PrognosisText.straight(out.bonyStraight()),
+                        PrognosisText.deviation(out.bonyHka(out.ends()).middle().degrees())));
+    }
+
+    private static AngleTable table(
+            String caption, LimbOutlook limb, LocalDate today, Function<LocalDate, AngleSpread> angle) {
+        List<AngleTable.Line> lines = AngleTable.MONTHS.stream()
+                .map(today::plusMonths)
+                .filter(day -> !day.isAfter(limb.ends()))
+                .map(day -> line(day, angle.apply(day)))
+                .toList();
+        return new AngleTable(Texts.text(caption, Texts.of(limb.side())), lines);
+    }
+
+    private static AngleTable.Line line(LocalDate day, AngleSpread spread) {
+        return new AngleTable.Line(
+                day,
+                PrognosisText.deviation(spread.middle().degrees()),
+                PrognosisText.halfDeviation(spread),
+                PrognosisText.mostDeviation(spread));
+    }
+}

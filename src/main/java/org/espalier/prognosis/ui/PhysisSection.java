@@ -1,0 +1,77 @@
+package org.espalier.prognosis.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Article;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
+import java.util.List;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.prognosis.Forecast;
+import org.espalier.prognosis.Outlook;
+import org.espalier.prognosis.PhysisPrognosis;
+
+/** Where one physis is going. */
+class PhysisSection extends Composite<Article> {
+
+    PhysisSection(PhysisPrognosis physis, LocalDate today) {
+        getContent().addClassName("prognosis-physis");
+        getContent()
+                .add(new H3(Texts.text(
+                        "prognosis.physis.state",
+                        PrognosisText.physis(physis.physis()),
+                        Texts.text("prognosis.state." + physis.state().name()))));
+        var facts = new FactList();
+        physis.last()
+                .ifPresent(film -> facts.with(Texts.text("prognosis.label.last"), PrognosisText.last(physis, film)));
+        switch (physis.outlook()) {
+            case Forecast forecast -> show(forecast, today, facts);
+            case Outlook.None(var reason) -> facts.with(Texts.text("prognosis.label.outlook"), Texts.of(reason));
+        }
+        physis.growth()
+                .forEach(growth -> facts.with(Texts.text("prognosis.label.growth"), PrognosisText.growth(growth)));
+        physis.window()
+                .ifPresent(window ->
+                        facts.with(Texts.text("prognosis.label.window"), PrognosisText.window(window, today)));
+        getContent().add(facts);
+    }
+
+    private void show(Forecast forecast, LocalDate today, FactList facts) {
+        if (!forecast.isPlaced()) {
+            getContent()
+                    .add(new Paragraph(
+                            Texts.text("prognosis.if-placed", PrognosisText.direction(forecast.corrects()))));
+        }
+        getContent().add(table(forecast, today));
+        facts.with(Texts.text("prognosis.label.today"), PrognosisText.left(forecast, today));
+        facts.with(Texts.text("prognosis.label.arrival"), PrognosisText.arrival(forecast.arrival()));
+        facts.with(Texts.text("prognosis.label.failing"), PrognosisText.failing(forecast));
+        if (forecast.isPlaced()) {
+            facts.with(Texts.text("prognosis.label.plate"), DateText.of(forecast.plateOn()));
+        }
+    }
+
+    private static AngleTable table(Forecast forecast, LocalDate today) {
+        List<AngleTable.Line> lines = AngleTable.MONTHS.stream()
+                .map(today::plusMonths)
+                .filter(day -> !day.isAfter(forecast.growthEnds()))
+                .map(day -> line(forecast, day))
+                .toList();
+        return new AngleTable(
+                Texts.text(
+                        "prognosis.caption.angle",
+                        Texts.text("prognosis.site." + forecast.site().name()),
+                        forecast.target().degrees()),
+                lines);
+    }
+
+    private static AngleTable.Line line(Forecast forecast, LocalDate day) {
+        var spread = forecast.angle(day);
+        return new AngleTable.Line(
+                day,
+                PrognosisText.angle(spread.middle()) + ", " + PrognosisText.left(forecast, day),
+                PrognosisText.half(spread),
+                PrognosisText.most(spread));
+    }
+}

@@ -1,0 +1,250 @@
+package org.espalier.prognosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.function.Supplier;
+import org.awaitility.Awaitility;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.ChildId;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
+import org.espalier.reading.TestReader;
+import org.espalier.science.forecast.Cause;
+import org.espalier.science.forecast.Deformity;
+import org.espalier.science.growth.GrowthMethod;
+import org.espalier.science.growth.PlateWindow;
+import org.espalier.science.quantity.Side;
+import org.espalier.treatment.PhysisState;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+@IntegrationTest
+class PrognosisIntegrationTests {
+
+    @Autowired
+    PrognosisService prognoses;
+
+    @Autowired
+    RatesService rates;
+
+    @Autowired
+    Renewal renewal;
+
+    @Autowired
+    Nightly nightly;
+
+    @Autowired
+    JdbcForecastRepository forecasts;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TestCourse courses;
+
+    @Autowired
+    TestNetwork network;
+
+    Sender surgeon;
+
+    @BeforeEach
+    void surgeon() {
+        surgeon = reader.surgeon();
+    }
+
+    @Test
+    void forecastsATetheredTibiaFromItsFilms() {
+        var child = courses.underWay(surgeon);
+        var physis = of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow();
+        var forecast = physis.forecast().orElseThrow();
+        assertThat(physis.state()).isEqualTo(PhysisState.TETHERED);
+        assertThat(forecast.isPlaced()).isTrue();
+        assertThat(forecast.plateOn()).isEqualTo(TestCourse.PLATE);
+        assertThat(forecast.corrects()).isEqualTo(Deformity.VARUS);
+        assertThat(forecast.cause()).isEqualTo(Cause.IDIOPATHIC_VARUS);
+        assertThat(forecast.isCauseStudied()).isFalse();
+        assertThat(forecast.films()).hasSize(4).startsWith(TestCourse.BEFORE);
+        assertThat(forecast.from()).isEqualTo(LocalDate.of(2026, 8, 3));
+        var now = forecast.angle(forecast.from());
+        assertThat(now.middle().degrees()).isCloseTo(80, within(1.0));
+        assertThat(now.low90()).isLessThan(now.low50());
+        assertThat(forecast.angle(forecast.from().plusMonths(3)).middle()).isGreaterThan(now.middle());
+        var arrival = forecast.arrival();
+        assertThat(arrival.middle().orElseThrow()).isBetween("2027-01-01", "2027-09-01");
+        assertThat(arrival.earliest().orElseThrow()).isBefore(arrival.middle().orElseThrow());
+        assertThat(arrival.never()).isBetween(0.0, 0.5);
+        assertThat(forecast.chancePast(forecast.from(), 2)).isLessThan(0.01);
+        assertThat(forecast.chancePast(LocalDate.of(2029, 1, 1), 2)).isGreaterThan(0.5);
+        assertThat(forecast.degreesPast(LocalDate.of(2029, 1, 1))).isPositive();
+        assertThat(forecast.change(forecast.from(), forecast.from().plusMonths(3)))
+                .isBetween(1.0, 4.0);
+    }
+
+    @Test
+    void looksFurtherWithoutAnyFilmSinceThePlate() {
+        var child = courses.plated(surgeon);
+        var forecast = of(child)
+                .physis(TestCourse.RIGHT_TIBIA)
+                .orElseThrow()
+                .forecast()
+                .orElseThrow();
+        assertThat(forecast.from()).isEqualTo(TestCourse.PLATE);
+        var wide = forecast.angle(TestCourse.PLATE.plusMonths(9));
+        courses.film(surgeon, child, LocalDate.of(2026, 5, 4), 5.2);
+        var narrow = of(child)
+                .physis(TestCourse.RIGHT_TIBIA)
+                .orElseThrow()
+                .forecast()
+                .orElseThrow()
+                .angle(TestCourse.PLATE.plusMonths(9));
+        assertThat(wide.high90().minus(wide.low90()))
+                .isGreaterThan(narrow.high90().minus(narrow.low90()));
+    }
+
+    @Test
+    void asksOfAWatchedPhysisWhatAPlateWouldDoAndUntilWhen() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
+        var physis = of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow();
+        assertThat(physis.forecast().orElseThrow().isPlaced()).isFalse();
+        assertThat(physis.growth())
+                .extracting(GrowthOf::method)
+                .containsExactly(GrowthMethod.LENGTHS_BY_AGE, GrowthMethod.MULTIPLIER, GrowthMethod.YEARLY);
+        assertThat(physis.window()).hasValueSatisfying(window -> assertThat(window)
+                .isInstanceOfSatisfying(
+                        PlateWindow.Dates.class, dates -> assertThat(dates.by()).isBefore(dates.evenly())));
+        assertThat(of(child).limbs()).isEmpty();
+    }
+
+    @Test
+    void addsFemurAndTibiaOfALimb() {
+        var child = courses.underWay(surgeon);
+        var limb = of(child).limb(Side.RIGHT).orElseThrow();
+        var today = of(child).today();
+        assertThat(limb.bonyHka(today).middle().degrees()).isPositive();
+        assertThat(limb.hka(today).middle()).isNotEqualTo(limb.bonyHka(today).middle());
+        limb.bonyStraight().ifPresent(straight -> {
+            assertThat(straight.day()).isAfter(today);
+            assertThat(straight.femur().minus(straight.tibia()).degrees()).isCloseTo(0, within(0.5));
+        });
+        assertThat(limb.ifFemurOut()).isEmpty();
+    }
+
+    @Test
+    void saysWhyThereIsNone() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        assertThat(of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().outlook())
+                .isEqualTo(new Outlook.None(Outlook.Reason.NO_RECENT_FILM));
+    }
+
+    @Test
+    void showsAnotherSiteNothing() {
+        var child = courses.plated(surgeon);
+        assertThat(reader.surgeon().does(() -> prognoses.of(child))).isEmpty();
+    }
+
+    @Test
+    void keepsEachForecastOnceAsItWasGiven() {
+        var child = courses.plated(surgeon);
+        awaitKept(child, 2);
+        job(() -> {
+            renewal.renew(surgeon.site(), child);
+            return child;
+        });
+        assertThat(kept(child)).isEqualTo(2);
+        courses.film(surgeon, child, LocalDate.of(2026, 5, 4), 5.2);
+        awaitKept(child, 4);
+        assertThatThrownBy(() -> network.owner()
+                        .sql("update forecast set version = version + 1 where child_id = ?")
+                        .param(child.value())
+                        .update())
+                .hasMessageContaining("is a fact");
+    }
+
+    @Test
+    void goesOnAtNightWhereItStoppedAndRenewsOnlyWhatChanged() {
+        var child = courses.plated(surgeon);
+        awaitKept(child, 2);
+        network.owner()
+                .sql("""
+                        insert into child
+                            (id, site_id, recorded_site, initials, birth_month, recorded_at, needs_visit)
+                        select gen_random_uuid(), ?, ?, 'N', '2018-03-01', now(), false from generate_series(1, ?)
+                        """)
+                .params(surgeon.site().value(), surgeon.site().value(), Nightly.CHUNK)
+                .update();
+        var first = job(() -> nightly.step(surgeon.site()));
+        assertThat(first.looked()).isEqualTo(Nightly.CHUNK);
+        assertThat(first.finished()).isFalse();
+        var night = job(() -> nightly.run(surgeon.site()));
+        assertThat(night.finished()).isTrue();
+        assertThat(night.looked()).isEqualTo(Nightly.CHUNK + 1);
+        assertThat(night.renewed()).isEqualTo(1);
+        assertThat(kept(child)).isEqualTo(2);
+        assertThat(job(() -> nightly.run(surgeon.site()))).isEqualTo(night);
+        assertThat(nextNight().renewed()).isZero();
+        courses.film(surgeon, child, LocalDate.of(2026, 5, 4), 5.2);
+        assertThat(nextNight().renewed()).isEqualTo(1);
+        awaitKept(child, 4);
+    }
+
+    /** The night's work as if a day had gone by. */
+    private JdbcNightRepository.Night nextNight() {
+        network.owner()
+                .sql("update forecast_night set night = night - 1 where site_id = ?")
+                .param(surgeon.site().value())
+                .update();
+        return job(() -> nightly.run(surgeon.site()));
+    }
+
+    @Test
+    void refusesToReadForecastsWithoutACaller() {
+        awaitKept(courses.plated(surgeon), 2);
+        assertThatThrownBy(() -> forecasts.lastOfEachPlate(surgeon.site(), 1)).hasMessageContaining("no caller");
+    }
+
+    @Test
+    void learnsFromTheCentresOwnLimbsUnlessItChoseThePublishedRates() {
+        var child = courses.underWay(surgeon);
+        Awaitility.await().atMost(Duration.ofSeconds(30)).until(() -> kept(child) >= 2);
+        assertThat(of(child).rates().learnt()).isEmpty();
+        job(() -> nightly.run(surgeon.site()));
+        assertThat(of(child).rates().learnt().orElseThrow().limbs()).isEqualTo(2);
+        assertThat(surgeon.does(() -> rates.of(surgeon.site())).learnt()).hasSize(1);
+        surgeon.does(() -> {
+            rates.choose(surgeon.site(), RateSource.PUBLISHED, "to compare with the series");
+            return child;
+        });
+        assertThat(of(child).rates().learnt()).isEmpty();
+        assertThat(surgeon.does(() -> rates.of(surgeon.site())).choices())
+                .singleElement()
+                .satisfies(choice -> assertThat(choice.reason()).isEqualTo("to compare with the series"));
+    }
+
+    private Prognosis of(ChildId child) {
+        return surgeon.does(() -> prognoses.of(child)).orElseThrow();
+    }
+
+    private void awaitKept(ChildId child, int forecasts) {
+        Awaitility.await().atMost(Duration.ofSeconds(30)).until(() -> kept(child) >= forecasts);
+    }
+
+    private int kept(ChildId child) {
+        return network.owner()
+                .sql("select count(*) from forecast where child_id = ?")
+                .param(child.value())
+                .query(Integer.class)
+                .single();
+    }
+
+    private <T> T job(Supplier<T> work) {
+        return Callers.callAs(new Caller.SystemAtSite(surgeon.site().value(), "test"), work);
+    }
+}
