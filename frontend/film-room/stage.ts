@@ -110,6 +110,18 @@ export class Stage {
     this.viewer.viewport.goHome();
   }
 
+  /** Shows the film at so many screen pixels to one of its own, about the middle as it is seen. */
+  scaleTo(scale: number): void {
+    const { image, viewer } = this;
+    if (image) viewer.viewport.zoomTo(image.imageToViewportZoom(scale), undefined, true);
+  }
+
+  /** Brings a film pixel to the middle. */
+  centreOn(point: Point): void {
+    const { image, viewer } = this;
+    if (image) viewer.viewport.panTo(image.imageToViewportCoordinates(...point), true);
+  }
+
   /** Moves the film below the eye by screen pixels. */
   pan(dx: number, dy: number): void {
     const { viewport } = this.viewer;

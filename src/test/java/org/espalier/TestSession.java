@@ -64,8 +64,17 @@ public final class TestSession {
 
     /** Sends any request; those of this session's root only. */
     public HttpResponse<String> send(HttpRequest.Builder request) {
+        return send(request, BodyHandlers.ofString());
+    }
+
+    /** Fetches what is no text. */
+    public HttpResponse<byte[]> bytes(String path) {
+        return send(HttpRequest.newBuilder(root.resolve(path)).GET(), BodyHandlers.ofByteArray());
+    }
+
+    private <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> body) {
         try {
-            return client.send(request.build(), BodyHandlers.ofString());
+            return client.send(request.build(), body);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InterruptedException e) {

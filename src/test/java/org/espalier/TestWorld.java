@@ -307,6 +307,7 @@ public class TestWorld {
                         "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),
                 Map.entry("FilmService.assign", new Object[] {film, version, child, null, "it is theirs"}),
                 Map.entry("FilmService.layBack", new Object[] {film, version, "not theirs"}),
+                Map.entry("ComparisonService.open", new Object[] {film, draft.film()}),
                 Map.entry("DraftService.find", new Object[] {draft.film()}),
                 Map.entry("DraftService.begin", new Object[] {draft.film()}),
                 Map.entry("DraftService.measure", new Object[] {draft.id(), request}),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.espalier.film.Film;
 import org.espalier.film.FilmState;
+import org.espalier.followup.Visits;
 import org.espalier.kit.Who;
 import org.espalier.patient.Child;
 import org.espalier.patient.Examination;
@@ -19,8 +20,10 @@ import org.espalier.science.quantity.Age;
  * @param zone the hospital's zone
  * @param films every film of the child, the earliest first; those without a day last
  * @param examination what was measured and found on the child itself
+ * @param visits the open visit and those that are over
  */
-public record Course(Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films, Examination examination) {
+public record Course(
+        Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films, Examination examination, Visits visits) {
 
     /**
      * One film with what was read from it.

@@ -120,7 +120,7 @@ final class CourseChartModel {
                 words.value(point),
                 CourseModel.Kind.SIGNED,
                 point.since().isPresent() && Lane.of(point.quantity()).isTrended(),
-                point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent(),
+                point.isUnchanged(),
                 point.film().value().toString(),
                 Urls.film(point.film().value()));
     }

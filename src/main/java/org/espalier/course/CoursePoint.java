@@ -3,8 +3,8 @@ package org.espalier.course;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.film.FilmId;
+import org.espalier.reading.Change;
 import org.espalier.reading.Reading;
-import org.espalier.science.alignment.ChangeLimit;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Side;
 
@@ -22,28 +22,17 @@ public record CoursePoint(
         Reading reading,
         double value,
         boolean doubtful,
-        Optional<Change> since) {
+        Optional<Since> since) {
 
     /**
      * The change since the film before.
      *
      * @param from the day of the film before
-     * @param difference later less earlier, in the quantity's unit and sign
-     * @param judged whether it is more than reader error and positioning together; empty where no limit is established
      */
-    public record Change(LocalDate from, double difference, Optional<Judged> judged) {
+    public record Since(LocalDate from, Change change) {}
 
-        /** Whether it is within reader error and positioning together. */
-        public boolean isUnmeasurable() {
-            return judged.filter(one -> one.verdict() == ChangeLimit.Verdict.NO_MEASURABLE_CHANGE)
-                    .isPresent();
-        }
+    /** Whether nothing measurable became of it since the film before. */
+    public boolean isUnchanged() {
+        return since.filter(before -> before.change().isUnmeasurable()).isPresent();
     }
-
-    /**
-     * A change held against its limit.
-     *
-     * @param flexionRecorded whether the flexion of both knees was recorded; else both count as straight
-     */
-    public record Judged(ChangeLimit limit, ChangeLimit.Verdict verdict, boolean flexionRecorded) {}
 }

@@ -9,11 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.espalier.course.Course.FilmOfCourse;
 import org.espalier.film.FilmId;
+import org.espalier.reading.Change;
 import org.espalier.reading.ReadNumber;
 import org.espalier.reading.Reading;
-import org.espalier.science.alignment.ChangeLimit;
 import org.espalier.science.alignment.Quantity;
-import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
 /**
@@ -21,9 +20,6 @@ import org.espalier.science.quantity.Side;
  * one before it that was read in the same way. Standing and lying films are two ways.
  */
 final class CoursePoints {
-
-    /** The limit is known up to this flexion. */
-    private static final double MOST_FLEXION = 60;
 
     private final Map<Quantity, Map<Side, List<CoursePoint>>> series = new EnumMap<>(Quantity.class);
     private final Map<FilmId, List<CoursePoint>> byFilm = new HashMap<>();
@@ -71,34 +67,23 @@ final class CoursePoints {
                 reading,
                 number.value().orElseThrow(),
                 number.doubtful(),
-                change(reading, number, before));
+                since(reading, number, before));
         before.add(point);
         byFilm.computeIfAbsent(point.film(), id -> new ArrayList<>()).add(point);
     }
 
-    private static Optional<CoursePoint.Change> change(Reading reading, ReadNumber number, List<CoursePoint> before) {
-        double value = number.value().orElseThrow();
+    private static Optional<CoursePoint.Since> since(Reading reading, ReadNumber number, List<CoursePoint> before) {
+        var now = reading.taken();
         return before.reversed().stream()
-                .filter(earlier -> isSupine(earlier.reading()) == isSupine(reading))
-                .findFirst()
-                .map(earlier -> new CoursePoint.Change(
-                        earlier.day(), value - earlier.value(), judged(earlier, reading, number.quantity(), value)));
-    }
-
-    private static Optional<CoursePoint.Judged> judged(
-            CoursePoint earlier, Reading reading, Quantity quantity, double value) {
-        var before = earlier.reading().taken().flexion(earlier.side());
-        var now = reading.taken().flexion(earlier.side());
-        int larger = Math.max(before.orElse(0), now.orElse(0));
-        var reckoned = Angle.ofDegrees(Math.clamp(larger, ChangeLimit.STRAIGHT.degrees(), MOST_FLEXION));
-        return ChangeLimit.of(quantity, reckoned)
-                .map(limit -> new CoursePoint.Judged(
-                        limit,
-                        limit.of(Angle.ofDegrees(earlier.value()), Angle.ofDegrees(value)),
-                        before.isPresent() && now.isPresent()));
-    }
-
-    private static boolean isSupine(Reading reading) {
-        return reading.taken().lay();
+                .flatMap(earlier -> Change.between(
+                        number.side(),
+                        number.quantity(),
+                        earlier.value(),
+                        earlier.reading().taken(),
+                        number.value().orElseThrow(),
+                        now)
+                        .map(change -> new CoursePoint.Since(earlier.day(), change))
+                        .stream())
+                .findFirst();
     }
 }

@@ -1,10 +1,13 @@
 package org.espalier.course;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.espalier.followup.Closing;
+import org.espalier.followup.Visit;
 import org.espalier.kit.CourseModel;
 import org.espalier.kit.DateText;
 import org.espalier.kit.QuantityText;
@@ -26,9 +29,17 @@ final class CourseRows {
 
     static List<CourseModel.Row> of(Course course) {
         var rows = new CourseRows(course);
-        return Stream.of(rows.examinations(), rows.boneAges())
+        return Stream.of(rows.visits(), rows.examinations(), rows.boneAges())
                 .filter(row -> !row.marks().isEmpty())
                 .toList();
+    }
+
+    private CourseModel.Row visits() {
+        return row(
+                "visits",
+                course.visits().all().stream()
+                        .sorted(Comparator.comparing(Visit::day))
+                        .map(this::visit));
     }
 
     private CourseModel.Row examinations() {
@@ -42,6 +53,22 @@ final class CourseRows {
 
     private CourseModel.Row row(String id, Stream<CourseModel.Mark> marks) {
         return new CourseModel.Row(id, Texts.text("course.row." + id), null, marks.toList());
+    }
+
+    private CourseModel.Mark visit(Visit visit) {
+        var look =
+                switch (visit.state()) {
+                    case ARRIVED, CARE_ENDED -> CourseModel.Look.VISIT;
+                    case NOT_BROUGHT, CANCELLED -> CourseModel.Look.VISIT_MISSED;
+                    case PLANNED, BOOKED -> CourseModel.Look.VISIT_DUE;
+                };
+        var words = Texts.text("course.visit." + visit.state().name(), DateText.of(visit.day()));
+        var text = visit.closing()
+                .flatMap(Closing::reason)
+                .map(reason -> Texts.text("course.visit.because", words, Texts.of(reason)))
+                .orElse(words);
+        var href = Urls.visits(course.child().id().value());
+        return new CourseModel.Mark(visit.day(), null, look, text, null, href);
     }
 
     private CourseModel.Mark size(Fact<BodySize> fact) {

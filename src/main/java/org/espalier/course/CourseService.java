@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.espalier.access.SiteService;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
+import org.espalier.followup.VisitService;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
@@ -27,6 +28,7 @@ public class CourseService {
     private final FilmService films;
     private final ReadingService readings;
     private final ExaminationService examinations;
+    private final VisitService visits;
     private final SiteService sites;
     private final Clock clock;
 
@@ -35,12 +37,14 @@ public class CourseService {
             FilmService films,
             ReadingService readings,
             ExaminationService examinations,
+            VisitService visits,
             SiteService sites,
             Clock clock) {
         this.patients = patients;
         this.films = films;
         this.readings = readings;
         this.examinations = examinations;
+        this.visits = visits;
         this.sites = sites;
         this.clock = clock;
     }
@@ -48,6 +52,11 @@ public class CourseService {
     /** The course of a child; empty when there is none that the caller may see. */
     public Optional<Course> open(ChildId id) {
         return patients.open(id, "course").map(this::course);
+    }
+
+    /** The course of a child for a print; written down as such. */
+    public Optional<Course> print(ChildId id) {
+        return patients.open(id, "course-print").map(this::course);
     }
 
     private Course course(Child child) {
@@ -62,6 +71,7 @@ public class CourseService {
                 LocalDate.ofInstant(clock.instant(), site.zone()),
                 site.zone(),
                 shown,
-                examinations.of(child.id()));
+                examinations.of(child.id()),
+                visits.of(child.id()));
     }
 }

@@ -26,21 +26,37 @@ public record CourseSheet(
      * One film of the list.
      *
      * @param text day, age and how it was taken
+     * @param dayAndAge for a column
      * @param href the film room
      * @param picture a small picture; empty while there is none
+     * @param compare the way to this film beside the one before it; empty where there is none to be shown
      * @param rows what stands of the limbs read
      * @param readings every signed reading, the newest first
      */
     public record FilmEntry(
-            String text, String href, Optional<String> picture, List<Row> rows, List<ReadingEntry> readings) {
+            String text,
+            String dayAndAge,
+            String href,
+            Optional<String> picture,
+            Optional<Link> compare,
+            List<Row> rows,
+            List<ReadingEntry> readings) {
 
         public boolean isRead() {
             return !readings.isEmpty();
         }
     }
 
+    /** A way to another screen. */
+    public record Link(String text, String href) {}
+
     /** One quantity on a film; a limb without it has no value. */
-    public record Row(String label, Optional<Value> right, Optional<Value> left) {}
+    public record Row(String quantity, String label, Optional<Value> right, Optional<Value> left) {
+
+        public Optional<Value> of(Side side) {
+            return side == Side.RIGHT ? right : left;
+        }
+    }
 
     /**
      * What was read of one limb.
@@ -64,7 +80,7 @@ public record CourseSheet(
         var films = course.films().stream()
                 .sorted(Comparator.comparing(
                         (Course.FilmOfCourse film) -> film.day().orElse(LocalDate.MAX), Comparator.reverseOrder()))
-                .map(film -> entry(film, points, words))
+                .map(film -> entry(film, before(film, course), points, words))
                 .toList();
         var chart = CourseChartModel.of(course);
         return new CourseSheet(
@@ -88,11 +104,23 @@ public record CourseSheet(
                 .toList();
     }
 
-    private static FilmEntry entry(Course.FilmOfCourse film, CoursePoints points, CourseText words) {
+    /** The film shown before this one. */
+    private static Optional<Course.FilmOfCourse> before(Course.FilmOfCourse film, Course course) {
+        return course.films().stream()
+                .filter(Course.FilmOfCourse::isShown)
+                .takeWhile(other -> other != film)
+                .reduce((one, later) -> later)
+                .filter(other -> film.isShown());
+    }
+
+    private static FilmEntry entry(
+            Course.FilmOfCourse film, Optional<Course.FilmOfCourse> before, CoursePoints points, CourseText words) {
         return new FilmEntry(
                 words.film(film),
+                words.dayAndAge(film),
                 words.address(film),
                 film.isShown() ? Optional.of(words.thumbnail(film)) : Optional.empty(),
+                before.map(earlier -> words.comparison(earlier, film)),
                 rows(points.on(film.film().id()), words),
                 film.readings().stream()
                         .map(reading -> reading(reading, film, words))
@@ -104,6 +132,7 @@ public record CourseSheet(
                 points.stream().map(CoursePoint::quantity).distinct().sorted().toList();
         return Lane.inOrder(quantities).stream()
                 .map(quantity -> new Row(
+                        quantity.code(),
                         NumberText.label(quantity),
                         value(points, quantity, Side.RIGHT, words),
                         value(points, quantity, Side.LEFT, words)))
@@ -114,10 +143,7 @@ public record CourseSheet(
         return points.stream()
                 .filter(point -> point.quantity() == quantity && point.side() == side)
                 .findFirst()
-                .map(point -> new Value(
-                        words.valueWithError(point),
-                        point.since().flatMap(change -> words.since(point, change)),
-                        point.since().filter(CoursePoint.Change::isUnmeasurable).isPresent()));
+                .map(point -> new Value(words.valueWithError(point), words.since(point), point.isUnchanged()));
     }
 
     private static ReadingEntry reading(Reading reading, Course.FilmOfCourse film, CourseText words) {

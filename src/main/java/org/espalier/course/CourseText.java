@@ -2,15 +2,13 @@ package org.espalier.course;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.espalier.kit.CourseModel;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.reading.ChangeText;
 import org.espalier.reading.NumberText;
 import org.espalier.reading.Reading;
-import org.espalier.science.alignment.ChangeLimit;
 import org.espalier.science.alignment.NormalRange;
-import org.espalier.science.quantity.Angle;
 
 /** The course in words. */
 final class CourseText {
@@ -30,8 +28,7 @@ final class CourseText {
                 NumberText.label(point.quantity()),
                 Texts.of(point.side()),
                 valueWithError(point));
-        return point.since()
-                .flatMap(change -> since(point, change))
+        return since(point)
                 .map(since -> Texts.text("course.sentences", words, since))
                 .orElse(words);
     }
@@ -51,17 +48,16 @@ final class CourseText {
     }
 
     /** What became of it since the film before; empty where no limit is established, for then nothing is said. */
-    Optional<String> since(CoursePoint point, CoursePoint.Change change) {
-        return change.judged().map(judged -> {
-            var text = change.isUnmeasurable()
-                    ? Texts.text("course.unchanged", DateText.of(change.from()))
-                    : Texts.text(
-                            "course.changed",
-                            DateText.of(change.from()),
-                            NumberText.brief(point.quantity(), Math.abs(change.difference())),
-                            direction(point, change));
-            return Texts.text("course.sentences", text, limit(judged));
-        });
+    Optional<String> since(CoursePoint point) {
+        return point.since().flatMap(since -> ChangeText.limit(since.change())
+                .map(limit -> Texts.text("course.sentences", became(since), limit)));
+    }
+
+    private static String became(CoursePoint.Since since) {
+        var from = DateText.of(since.from());
+        return since.change().isUnmeasurable()
+                ? Texts.text("course.unchanged", from)
+                : Texts.text("course.changed", from, ChangeText.difference(since.change()));
     }
 
     /** A film: its day, the age, how it was taken. */
@@ -78,9 +74,27 @@ final class CourseText {
                 .orElse(day);
     }
 
+    /** A film's day with the age, short. */
+    String dayAndAge(Course.FilmOfCourse film) {
+        return film.day()
+                .map(taken -> Texts.text(
+                        "course.paper.day-and-age",
+                        DateText.of(taken),
+                        course.ageOn(taken).map(DateText::of).orElse(Texts.text("course.no-age"))))
+                .orElse(Texts.text("course.film.no-day"));
+    }
+
     /** The film room of a film. */
     String address(Course.FilmOfCourse film) {
         return Urls.film(film.film().id().value());
+    }
+
+    /** The way to a film beside an earlier one. */
+    CourseSheet.Link comparison(Course.FilmOfCourse earlier, Course.FilmOfCourse later) {
+        var day = earlier.day().map(DateText::of).orElseGet(() -> Texts.text("course.film.no-day"));
+        var address =
+                Urls.compare(earlier.film().id().value(), later.film().id().value());
+        return new CourseSheet.Link(Texts.text("course.compare", day), address);
     }
 
     /** The address of the small picture of a film. */
@@ -95,23 +109,5 @@ final class CourseText {
                 reading.limbs().stream().map(Texts::of).collect(Collectors.joining(", ")),
                 reading.readerName(),
                 DateText.of(reading.signedAt().atZone(course.zone()).toLocalDate()));
-    }
-
-    private static String direction(CoursePoint point, CoursePoint.Change change) {
-        boolean isVarusHigher = Lane.of(point.quantity()).varus() == CourseModel.Varus.HIGHER;
-        return Texts.text(change.difference() > 0 == isVarusHigher ? "course.towards-varus" : "course.towards-valgus");
-    }
-
-    private static String limit(CoursePoint.Judged judged) {
-        ChangeLimit limit = judged.limit();
-        return Texts.text(
-                judged.flexionRecorded() ? "course.limit" : "course.limit.straight",
-                degrees(limit.limit()),
-                degrees(limit.reader()),
-                degrees(limit.positioning()));
-    }
-
-    private static String degrees(Angle angle) {
-        return String.valueOf(angle.degrees());
     }
 }

@@ -9,6 +9,7 @@
             "patient",
             "film",
             "reading",
+            "followup",
             "science::quantity",
             "science::alignment",
             "science::growth"

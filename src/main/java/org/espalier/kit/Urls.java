@@ -43,6 +43,11 @@ public final class Urls {
         return "child/" + child + "/prognosis";
     }
 
+    /** Two films of one child side by side. */
+    public static String compare(UUID film, UUID other) {
+        return "compare/" + film + "/" + other;
+    }
+
     /** The film room. */
     public static String film(UUID film) {
         return "film/" + film;

@@ -37,6 +37,7 @@ class CourseList extends Composite<Section> {
         if (!film.isRead()) {
             facts.add(new Anchor(film.href(), Texts.text("course.unread")));
         }
+        film.compare().ifPresent(link -> facts.add(new Anchor(link.href(), link.text())));
         if (!film.rows().isEmpty()) {
             facts.add(table(film));
         }

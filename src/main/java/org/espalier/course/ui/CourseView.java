@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
@@ -61,6 +62,9 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         page.add(heading, new ChildHeader(child.id().value(), child.who(), course.today(), ChildHeader.Page.COURSE));
         var sheet = CourseSheet.of(course);
         page.add(sheet.isEmpty() ? nothing(sheet) : chart(sheet));
+        if (!sheet.isEmpty()) {
+            page.add(print(child.id()));
+        }
         page.add(paragraph("radiation", sheet.radiation()));
         if (!sheet.films().isEmpty()) {
             page.add(new CourseList(sheet));
@@ -78,6 +82,13 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var chart = new CourseChart();
         chart.show(sheet.chart());
         return chart;
+    }
+
+    private static Anchor print(ChildId child) {
+        var print = new Anchor("api/course/" + child.value() + "/pdf", Texts.text("course.print"));
+        print.setRouterIgnore(true);
+        print.addClassName("print");
+        return print;
     }
 
     private static Section events(CourseSheet sheet) {
