@@ -129,7 +129,7 @@ function mark(
 }
 
 /** The newest value of each limb, written beside its mark, kept apart and inside its lane. */
-export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale): SVGTemplateResult[] {
+export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult[] {
   const newest = tracks
     .filter(track => track.points.length > 0)
     .map(track => ({ track, point: track.points[track.points.length - 1] }))
@@ -139,6 +139,8 @@ export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale)
     const lowest = values.bottom - (newest.length - 1 - i) * VALUE_LINE;
     const y = Math.min(Math.max(values.y(point.value) + 5, above + VALUE_LINE), lowest);
     above = y;
-    return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>${point.shortText}</text>`;
+    return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>
+      ${track.side === 'RIGHT' ? texts.rightLetter : texts.leftLetter} ${point.shortText}
+    </text>`;
   });
 }

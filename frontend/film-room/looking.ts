@@ -75,7 +75,7 @@ export class Looking implements ReactiveController {
   readonly look = (): void => {
     if (!this.stage) return;
     if (this.stage.close) this.stage.fit();
-    else if (this.under) this.stage.look(this.under);
+    else if (this.under) this.stage.closeOn(this.under);
   };
 
   /** By the button: back to the whole film, or closely at the place pressed next. */
@@ -88,7 +88,7 @@ export class Looking implements ReactiveController {
   takenAsPlace(point: Point): boolean {
     if (!this.seeking) return false;
     this.seeking = false;
-    this.stage?.look(point);
+    this.stage?.closeOn(point);
     this.room.requestUpdate();
     return true;
   }

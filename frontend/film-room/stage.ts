@@ -98,7 +98,7 @@ export class Stage {
   }
 
   /** Brings a place closely below the middle. */
-  look(point: Point): void {
+  closeOn(point: Point): void {
     const { image, placing } = this;
     if (!image || !placing) return;
     this.viewer.viewport.zoomBy(CLOSE / placing.scale, undefined, true);

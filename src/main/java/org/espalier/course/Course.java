@@ -12,6 +12,7 @@ import org.espalier.patient.Child;
 import org.espalier.patient.Examination;
 import org.espalier.reading.Reading;
 import org.espalier.science.quantity.Age;
+import org.espalier.treatment.Treatment;
 
 /**
  * Everything that is known of one child's limbs over time.
@@ -21,9 +22,16 @@ import org.espalier.science.quantity.Age;
  * @param films every film of the child, the earliest first; those without a day last
  * @param examination what was measured and found on the child itself
  * @param visits the open visit and those that are over
+ * @param treatment what was done and what holds
  */
 public record Course(
-        Child child, LocalDate today, ZoneId zone, List<FilmOfCourse> films, Examination examination, Visits visits) {
+        Child child,
+        LocalDate today,
+        ZoneId zone,
+        List<FilmOfCourse> films,
+        Examination examination,
+        Visits visits,
+        Treatment treatment) {
 
     /**
      * One film with what was read from it.

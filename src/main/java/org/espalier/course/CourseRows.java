@@ -29,7 +29,9 @@ final class CourseRows {
 
     static List<CourseModel.Row> of(Course course) {
         var rows = new CourseRows(course);
-        return Stream.of(rows.visits(), rows.examinations(), rows.boneAges())
+        return Stream.concat(
+                        TreatmentRows.of(course.treatment()),
+                        Stream.of(rows.visits(), rows.examinations(), rows.boneAges()))
                 .filter(row -> !row.marks().isEmpty())
                 .toList();
     }

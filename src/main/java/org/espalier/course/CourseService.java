@@ -16,6 +16,7 @@ import org.espalier.patient.ExaminationService;
 import org.espalier.patient.PatientService;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
+import org.espalier.treatment.TreatmentService;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -29,6 +30,7 @@ public class CourseService {
     private final ReadingService readings;
     private final ExaminationService examinations;
     private final VisitService visits;
+    private final TreatmentService treatments;
     private final SiteService sites;
     private final Clock clock;
 
@@ -38,6 +40,7 @@ public class CourseService {
             ReadingService readings,
             ExaminationService examinations,
             VisitService visits,
+            TreatmentService treatments,
             SiteService sites,
             Clock clock) {
         this.patients = patients;
@@ -45,6 +48,7 @@ public class CourseService {
         this.readings = readings;
         this.examinations = examinations;
         this.visits = visits;
+        this.treatments = treatments;
         this.sites = sites;
         this.clock = clock;
     }
@@ -72,6 +76,7 @@ public class CourseService {
                 site.zone(),
                 shown,
                 examinations.of(child.id()),
-                visits.of(child.id()));
+                visits.of(child.id()),
+                treatments.of(child.id()));
     }
 }

@@ -10,6 +10,7 @@
             "film",
             "reading",
             "followup",
+            "treatment",
             "science::quantity",
             "science::alignment",
             "science::growth"

@@ -28,19 +28,12 @@ public class ComparisonService {
     private final FilmService films;
     private final PatientService patients;
     private final JdbcReadingRepository readings;
-    private final FilmAges ages;
     private final SiteService sites;
 
-    ComparisonService(
-            FilmService films,
-            PatientService patients,
-            JdbcReadingRepository readings,
-            FilmAges ages,
-            SiteService sites) {
+    ComparisonService(FilmService films, PatientService patients, JdbcReadingRepository readings, SiteService sites) {
         this.films = films;
         this.patients = patients;
         this.readings = readings;
-        this.ages = ages;
         this.sites = sites;
     }
 
@@ -81,7 +74,8 @@ public class ComparisonService {
                         .map(reading -> limb(side, reading, film))
                         .stream())
                 .toList();
-        return new Compared(film, ages.on(film), limbs);
+        var age = film.child().flatMap(child -> film.takenOn().flatMap(day -> patients.ageOn(child, day)));
+        return new Compared(film, age, limbs);
     }
 
     private LimbRead limb(Side side, Reading reading, Film film) {

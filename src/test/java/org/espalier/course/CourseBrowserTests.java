@@ -12,11 +12,20 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
+import org.espalier.platform.Ids;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.ReadingService;
 import org.espalier.reading.SmallMarks;
 import org.espalier.reading.TestReader;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.ProcedureKind;
+import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -39,6 +48,12 @@ class CourseBrowserTests {
 
     @Autowired
     ReadingService readings;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    Ids ids;
 
     Sender surgeon;
     ChildId child;
@@ -70,9 +85,14 @@ class CourseBrowserTests {
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2024, 9, 1)), 7);
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2025, 5, 1)), 13);
         reader.film(surgeon, child, LocalDate.of(2025, 9, 1));
+        platedAndParked();
         try (var person = signedIn(screen)) {
             var page = person.open("course/" + child.value()).page();
             assertThat(page.locator("course-chart")).isVisible();
+            assertThat(page.locator("course-chart [aria-label='Right tibia, held'] .plate-parked"))
+                    .hasCount(1);
+            assertThat(page.getByText("15-Mar-2024: plate placed, Right proximal tibia, lateral"))
+                    .isVisible();
             assertThat(page.locator(".course-film")).hasCount(5);
             assertThat(page.getByText("Superseded: Hip centre was off")).isVisible();
             assertThat(page.getByText("No measurable change since 01-Feb-2024").first())
@@ -87,6 +107,42 @@ class CourseBrowserTests {
                     .click();
             page.locator("film-room[data-tiles=settled]").waitFor();
         }
+    }
+
+    @Test
+    void hidesAndShowsLimbsPartsAndSingleMeasures() {
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2024, 2, 1)));
+        try (var person = signedIn(Screen.PHONE)) {
+            var page = person.open("course/" + child.value()).page();
+            var lanes = page.locator("course-chart .lane");
+            assertThat(lanes).hasCount(4);
+            press(page, "Left");
+            assertThat(page.locator("course-chart .track.left")).hasCount(0);
+            press(page, "femur");
+            assertThat(lanes).hasCount(3);
+            page.getByText("Choose single measures").click();
+            press(page, "JLCA");
+            assertThat(lanes).hasCount(4);
+            person.assertFits().picture("course-single-PHONE");
+        }
+    }
+
+    private static void press(Page page, String toggle) {
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(toggle).setExact(true))
+                .click();
+    }
+
+    /** A plate over a year and a half, its metaphyseal screw out since. */
+    private void platedAndParked() {
+        var implant = new ImplantId(ids.next());
+        var plate = TestTreatment.plate(LocalDate.of(2024, 3, 15), TestTreatment.TIBIA, PlateSide.LATERAL, implant);
+        var screw = Act.of(
+                ProcedureKind.METAPHYSEAL_SCREW_OUT, TestTreatment.TIBIA, PlateSide.LATERAL, implant, "one screw", 1);
+        var out = TestTreatment.of(LocalDate.of(2025, 5, 20), screw);
+        surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), plate));
+        surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), out));
     }
 
     private Person signedIn(Screen screen) {

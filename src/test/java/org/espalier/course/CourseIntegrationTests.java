@@ -8,11 +8,24 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.kit.CourseModel;
+import org.espalier.patient.BoneAge;
+import org.espalier.patient.BoneAgeMethod;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.FactId;
+import org.espalier.platform.Ids;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.ReadingService;
 import org.espalier.reading.TestReader;
+import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.ProcedureKind;
+import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -36,6 +49,15 @@ class CourseIntegrationTests {
 
     @Autowired
     ReadingService readings;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    ExaminationService examinations;
+
+    @Autowired
+    Ids ids;
 
     Sender surgeon;
     ChildId child;
@@ -106,6 +128,41 @@ class CourseIntegrationTests {
         assertThat(sheet.films().getFirst().readings())
                 .extracting(reading -> reading.superseded().orElse("stands"))
                 .containsExactly("stands", "Superseded: Hip centre was off");
+    }
+
+    @Test
+    void laysPlatesProceduresVisitsAndBoneAgesAlongTheFoot() {
+        var implant = new ImplantId(ids.next());
+        var plate = TestTreatment.plate(LocalDate.of(2025, 6, 10), TestTreatment.TIBIA, PlateSide.LATERAL, implant);
+        var screw = Act.of(
+                ProcedureKind.METAPHYSEAL_SCREW_OUT, TestTreatment.TIBIA, PlateSide.LATERAL, implant, "one screw", 1);
+        surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), plate));
+        surgeon.does(() -> treatments.record(
+                child, new ProcedureId(ids.next()), TestTreatment.of(LocalDate.of(2026, 5, 4), screw)));
+        surgeon.does(() -> {
+            examinations.record(
+                    child,
+                    new FactId(ids.next()),
+                    new BoneAge(LocalDate.of(2025, 2, 1), Age.ofYears(9), BoneAgeMethod.HAND_ATLAS));
+            return child;
+        });
+        var rows = sheet().chart().rows();
+        assertThat(rows)
+                .extracting(CourseModel.Row::label)
+                .containsExactly("Right tibia, held", "Procedures", "Visits", "Bone age");
+        assertThat(rows.getFirst().marks())
+                .extracting(CourseModel.Mark::look)
+                .containsExactly(CourseModel.Look.PLATE, CourseModel.Look.PLATE_PARKED);
+        assertThat(rows.getFirst().marks().getLast().text())
+                .isEqualTo("Since 04-May-2026: plate, 2 screws, Right proximal tibia, lateral. Metaphyseal screw out.");
+        assertThat(rows.get(1).marks().getFirst().text())
+                .isEqualTo("10-Jun-2025: plate placed, Right proximal tibia, lateral");
+        assertThat(rows.getLast().marks().getFirst().text()).startsWith("01-Feb-2025: bone age 9y 0m at age 8y 8m. ");
+        assertThat(sheet().events())
+                .hasSizeGreaterThanOrEqualTo(6)
+                .first()
+                .asString()
+                .contains("next visit");
     }
 
     @Test

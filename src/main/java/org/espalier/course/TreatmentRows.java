@@ -1,0 +1,88 @@
+package org.espalier.course;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.espalier.kit.CourseModel;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.patient.Bone;
+import org.espalier.science.quantity.Side;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.Hold;
+import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.Procedure;
+import org.espalier.treatment.Tether;
+import org.espalier.treatment.TetherPeriod;
+import org.espalier.treatment.Treatment;
+
+/** What was done, along the foot of the chart: plates as bars with the state of their screws, procedures as marks. */
+final class TreatmentRows {
+
+    private TreatmentRows() {}
+
+    /** What holds each bone, the right first, and then all that was done. */
+    static Stream<CourseModel.Row> of(Treatment treatment) {
+        var plates = Stream.of(Side.values())
+                .flatMap(side -> Stream.of(Bone.values()).map(bone -> plates(treatment, side, bone)));
+        var procedures =
+                treatment.standing().stream().flatMap(TreatmentRows::procedure).toList();
+        return Stream.concat(
+                plates,
+                Stream.of(new CourseModel.Row("procedures", Texts.text("course.row.procedures"), null, procedures)));
+    }
+
+    private static CourseModel.Row plates(Treatment treatment, Side side, Bone bone) {
+        var marks = treatment.tethers().stream()
+                .filter(tether ->
+                        tether.physis().side() == side && tether.physis().bone() == bone)
+                .flatMap(tether -> tether.periods().stream().map(period -> bar(tether, period)))
+                .toList();
+        var label = Texts.text("course.row.plates", Texts.of(side), Texts.text("course.bone." + bone.name()));
+        return new CourseModel.Row("plates-" + side.letter() + "-" + bone.name(), label, side, marks);
+    }
+
+    private static CourseModel.Mark bar(Tether tether, TetherPeriod period) {
+        var look = period.hold() == Hold.HOLDS ? CourseModel.Look.PLATE : CourseModel.Look.PLATE_PARKED;
+        var days = period.to()
+                .map(to -> Texts.text("course.plate.from-to", DateText.of(period.from()), DateText.of(to)))
+                .orElseGet(() -> Texts.text("course.plate.since", DateText.of(period.from())));
+        var text = Texts.text(
+                "course.plate",
+                days,
+                tether.what(),
+                place(tether.physis(), period.side()),
+                Texts.text("course.hold." + period.hold().name()));
+        return new CourseModel.Mark(period.from(), period.to().orElse(null), look, text, null, null);
+    }
+
+    private static Stream<CourseModel.Mark> procedure(Procedure procedure) {
+        return procedure.data().stream().map(data -> {
+            var acts = data.acts().stream().map(TreatmentRows::act).collect(Collectors.joining("; "));
+            var text = Texts.text("course.procedure", DateText.of(procedure.on()), acts);
+            return new CourseModel.Mark(procedure.on(), null, CourseModel.Look.PROCEDURE, text, null, null);
+        });
+    }
+
+    private static String act(Act act) {
+        var deed = Texts.text("course.deed." + act.kind().name());
+        var bone = act.bone();
+        var end = act.end();
+        var place = bone == null || end == null
+                ? Texts.of(act.side())
+                : place(new PhysisKey(act.side(), bone, end), Optional.ofNullable(act.plateSide()));
+        return Texts.text("course.deed", deed, place);
+    }
+
+    private static String place(PhysisKey physis, Optional<PlateSide> side) {
+        var bone = Texts.text(
+                "course.physis." + physis.end().name() + "_" + physis.bone().name());
+        return side.map(plate -> Texts.text(
+                        "course.place.side",
+                        Texts.of(physis.side()),
+                        bone,
+                        Texts.text("course.plate-side." + plate.name())))
+                .orElseGet(() -> Texts.text("course.place", Texts.of(physis.side()), bone));
+    }
+}
