@@ -14,6 +14,9 @@ public final class ChangeText {
     /** The difference with its direction: {@code 7.0° towards valgus}, {@code 12.4 mm longer}. */
     public static String difference(Change change) {
         var size = NumberText.brief(change.quantity(), Math.abs(change.difference()));
+        if (size.equals(NumberText.brief(change.quantity(), 0))) {
+            return size;
+        }
         return Texts.text("reading.change.directed", size, Texts.text(direction(change)));
     }
 

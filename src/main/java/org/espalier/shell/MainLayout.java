@@ -18,12 +18,15 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.AfterNavigationEvent;
 import com.vaadin.flow.router.AfterNavigationObserver;
 import com.vaadin.flow.router.Layout;
+import com.vaadin.flow.router.NavigationTrigger;
 import com.vaadin.flow.router.RouterLayout;
 import com.vaadin.flow.server.menu.MenuConfiguration;
 import com.vaadin.flow.server.menu.MenuEntry;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Site;
@@ -36,6 +39,9 @@ import org.espalier.kit.Texts;
 class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigationObserver {
 
     private static final long serialVersionUID = 1;
+
+    private static final Set<NavigationTrigger> GOING_ON =
+            EnumSet.of(NavigationTrigger.ROUTER_LINK, NavigationTrigger.CLIENT_SIDE, NavigationTrigger.UI_NAVIGATE);
 
     private final Main content = new Main();
     private final List<Anchor> links = new ArrayList<>();
@@ -59,9 +65,12 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
         content.getElement().appendChild(view.getElement());
     }
 
-    /** Marks the place the person is at. */
+    /** Marks the place the person is at, and begins a new screen at its top. */
     @Override
     public void afterNavigation(AfterNavigationEvent event) {
+        if (GOING_ON.contains(event.getLocationChangeEvent().getTrigger())) {
+            getElement().scrollIntoView();
+        }
         var here = event.getLocation().getPath();
         links.forEach(link -> {
             var place = link.getHref().replaceFirst("^/", "");

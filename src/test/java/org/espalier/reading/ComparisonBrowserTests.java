@@ -86,9 +86,10 @@ class ComparisonBrowserTests {
                     .click();
             var pair = page.locator("film-pair[data-tiles=settled]");
             pair.waitFor();
+            assertThat(page.evaluate("window.scrollY")).isEqualTo(0);
             person.settle().assertFits().picture("compare-" + screen);
             assertSameScale(pair);
-            button(pair, "Femoral condyle, medial").first().click();
+            button(pair, "Right · Femoral condyle, medial").click();
             assertThat(numbers(pair.evaluate(FROM_MIDDLE))).hasSize(4).allSatisfy(off -> assertThat(off)
                     .isCloseTo(0, within(2.0)));
             for (int i = 0; i < 4; i++) {

@@ -1,11 +1,12 @@
 package org.espalier.course.internal;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.Objects;
 import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
@@ -13,34 +14,33 @@ import javax.xml.transform.sax.SAXResult;
 import org.apache.fop.apps.FOPException;
 import org.apache.fop.apps.FopFactory;
 import org.apache.fop.apps.FopFactoryBuilder;
-import org.apache.fop.apps.io.ResourceResolverFactory;
 import org.apache.fop.configuration.ConfigurationException;
 import org.apache.fop.configuration.DefaultConfigurationBuilder;
-import org.apache.xmlgraphics.io.Resource;
-import org.apache.xmlgraphics.io.ResourceResolver;
 import org.apache.xmlgraphics.util.MimeConstants;
 import org.espalier.course.Course;
 import org.springframework.stereotype.Component;
 
-/** Prints a course. Typeface and settings come from the program itself; nothing outside it is ever read. */
+/** Prints a course as PDF, in the typeface of the screens, which the program brings along. */
 @Component
 class CoursePrinter {
 
-    private static final String FOLDER = "/org/espalier/course/paper/";
+    private static final URI NOWHERE = URI.create("file:///");
 
-    private final FopFactory factory;
+    private static final String SETTINGS = """
+            <fop version="1.0"><renderers><renderer mime="application/pdf"><fonts>%s%s</fonts></renderer></renderers></fop>
+            """;
+
+    private static final String FONT = """
+            <font embed-url="%s" embedding-mode="subset"><font-triplet name="%s" style="normal" weight="%s"/></font>""";
+
+    private final FopFactory factory = factory();
     private final Clock clock;
 
-    CoursePrinter(Clock clock) throws IOException, ConfigurationException {
+    CoursePrinter(Clock clock) {
         this.clock = clock;
-        try (var settings = CoursePrinter.class.getResourceAsStream(FOLDER + "settings.xml")) {
-            factory = new FopFactoryBuilder(URI.create("paper:/"), new OwnResources())
-                    .setConfiguration(new DefaultConfigurationBuilder().build(settings))
-                    .build();
-        }
     }
 
-    /** The course as PDF, always two pages. */
+    /** The course, always on two pages. */
     byte[] print(Course course) {
         var now = LocalDateTime.ofInstant(clock.instant(), course.zone());
         var out = new ByteArrayOutputStream();
@@ -55,24 +55,23 @@ class CoursePrinter {
         }
     }
 
-    /** Finds what a page needs among the program's own resources, and nothing else. */
-    private static final class OwnResources implements ResourceResolver {
-
-        private final ResourceResolver temporary = ResourceResolverFactory.createDefaultResourceResolver();
-
-        @Override
-        public Resource getResource(URI uri) throws IOException {
-            var name = uri.getPath().substring(uri.getPath().lastIndexOf('/') + 1);
-            var found = CoursePrinter.class.getResourceAsStream(FOLDER + name);
-            if (found == null) {
-                throw new IOException("not among the program's own: " + uri);
-            }
-            return new Resource(found);
+    private static FopFactory factory() {
+        var settings = SETTINGS.formatted(font("Regular", "400"), font("Semibold", "600"));
+        try {
+            var read = new DefaultConfigurationBuilder()
+                    .build(new ByteArrayInputStream(settings.getBytes(StandardCharsets.UTF_8)));
+            return new FopFactoryBuilder(NOWHERE)
+                    .setConfiguration(read)
+                    .setComplexScriptFeatures(false)
+                    .build();
+        } catch (ConfigurationException e) {
+            throw new IllegalStateException("The settings of the print are broken", e);
         }
+    }
 
-        @Override
-        public OutputStream getOutputStream(URI uri) throws IOException {
-            return temporary.getOutputStream(uri);
-        }
+    private static String font(String cut, String weight) {
+        var file = Objects.requireNonNull(
+                CoursePrinter.class.getResource("/org/espalier/course/paper/SourceSans3-" + cut + ".ttf"));
+        return FONT.formatted(file.toExternalForm(), CoursePaper.FACE, weight);
     }
 }

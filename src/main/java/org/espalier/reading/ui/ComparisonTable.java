@@ -41,13 +41,14 @@ final class ComparisonTable extends Composite<Section> {
     }
 
     private NativeTable table(Side side, List<Row> rows) {
+        var limb = column(Texts.of(side));
+        limb.addClassName(side == Side.RIGHT ? "limb-right" : "limb-left");
         var head = new NativeTableRow(
-                column(Texts.of(side)),
+                limb,
                 column(ComparisonView.day(comparison.earlier())),
                 column(ComparisonView.day(comparison.later())),
                 column(Texts.text("reading.compare.difference")));
         var table = new NativeTable(head);
-        table.addClassName(side == Side.RIGHT ? "limb-right" : "limb-left");
         rows.forEach(row -> table.add(line(row)));
         return table;
     }

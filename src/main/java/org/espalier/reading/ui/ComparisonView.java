@@ -121,7 +121,10 @@ class ComparisonView extends Composite<Div> implements BeforeEnterObserver, HasD
                         .map(placed -> new FilmPair.Mark(
                                 placed.side() + " " + placed.landmark(),
                                 placed.side(),
-                                Texts.text("reading.landmark." + placed.landmark()),
+                                Texts.text(
+                                        "reading.pair.mark",
+                                        Texts.of(placed.side()),
+                                        Texts.text("reading.landmark." + placed.landmark())),
                                 placed.at().x(),
                                 placed.at().y()))
                         .toList());

@@ -80,11 +80,11 @@ class CoursePrintIntegrationTests {
                 .matches("attachment; filename=\"course-\\d{4}-\\d\\d-\\d\\d\\.pdf\"");
         try (var pdf = Loader.loadPDF(answer.body())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(2);
+            keep(pdf, "course-paper");
             assertThat(text(pdf, 1)).contains("INVENTED, Child", "Course, Right limb", "Page 1 of 2", "9y 0m");
             assertThat(text(pdf, 2))
                     .contains("INVENTED, Child", "Course, Left limb", "mLDFA", "The latest 10 of 13 films")
                     .contains("01-Feb-2026, 9y 8m", "\u2248 no measurable change", "Decision support");
-            keep(pdf, "course-paper");
         }
     }
 
