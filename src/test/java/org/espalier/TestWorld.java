@@ -14,8 +14,11 @@ import org.espalier.access.SiteData;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.access.StaffId;
+import org.espalier.film.FilmHappening;
 import org.espalier.film.FilmId;
+import org.espalier.film.FilmOrderId;
 import org.espalier.film.FilmService;
+import org.espalier.film.FilmWish;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestFilm;
 import org.espalier.followup.Appointment;
@@ -72,10 +75,13 @@ public class TestWorld {
     public static final ChildData CHILD =
             new ChildData("Zaunkoenig-Canary", "Quirina-Canary", LocalDate.of(2016, 5, 20), Sex.FEMALE, "CANARY-7731");
 
+    private static final LocalDate DAY = LocalDate.of(2025, 7, 1);
+
     private final TestReader reader;
     private final PatientService patients;
     private final ExaminationService examinations;
     private final FilmService films;
+    private final TestNetwork network;
     private final DraftService drafts;
     private final ReadingService readings;
     private final VisitService visits;
@@ -92,6 +98,7 @@ public class TestWorld {
             PatientService patients,
             ExaminationService examinations,
             FilmService films,
+            TestNetwork network,
             DraftService drafts,
             ReadingService readings,
             VisitService visits,
@@ -106,6 +113,7 @@ public class TestWorld {
         this.patients = patients;
         this.examinations = examinations;
         this.films = films;
+        this.network = network;
         this.drafts = drafts;
         this.readings = readings;
         this.visits = visits;
@@ -203,6 +211,7 @@ public class TestWorld {
         var signed = reader.signed(surgeon, film);
         var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
         var draft = surgeon.does(() -> drafts.begin(begun));
+        var order = order(surgeon.site(), child);
         reader.filmOfNobody(surgeon);
         var treated = surgeon.does(() -> treatment.arrange(child));
         return new Hospital(
@@ -212,7 +221,7 @@ public class TestWorld {
                 child,
                 film,
                 byType(surgeon, child, data, film, signed),
-                byMethod(surgeon, child, fact, draft, signed, film, treated),
+                byMethod(surgeon, child, fact, draft, order, film, treated),
                 Map.of(
                         "film", film.value(),
                         "films", film.value(),
@@ -233,6 +242,20 @@ public class TestWorld {
         return child;
     }
 
+    /** A film that was asked for on a day gone by and is not taken. */
+    private FilmOrderId order(SiteId site, ChildId child) {
+        var id = new FilmOrderId(ids.next());
+        network.owner()
+                .sql("""
+                insert into film_order (id, site_id, recorded_site, child_id, asked_on, for_day, needed, sides, protocol,
+                    ball, recorded_at)
+                values (?, ?, ?, ?, ?, ?, true, 'BOTH', 'LONG_STANDING', true, now())
+                """)
+                .params(id.value(), site.value(), site.value(), child.value(), DAY, DAY)
+                .update();
+        return id;
+    }
+
     private Map<Class<?>, Object> byType(Sender surgeon, ChildId child, ChildData data, FilmId film, ReadingId signed) {
         var values = new HashMap<Class<?>, Object>();
         values.put(SiteId.class, surgeon.site());
@@ -249,7 +272,7 @@ public class TestWorld {
         values.put(Side.class, Side.RIGHT);
         values.put(Bone.class, Bone.TIBIA);
         values.put(BoneEnd.class, BoneEnd.PROXIMAL);
-        values.put(LocalDate.class, LocalDate.of(2025, 7, 1));
+        values.put(LocalDate.class, DAY);
         values.put(String.class, String.valueOf(data.localNumber()));
         values.put(int.class, 0);
         values.put(long.class, 1L);
@@ -267,7 +290,7 @@ public class TestWorld {
             ChildId child,
             FactId fact,
             ReadingDraft draft,
-            ReadingId signed,
+            FilmOrderId order,
             FilmId film,
             Map<String, Object[]> treated) {
         Reading reading = surgeon.does(() -> readings.ofFilm(film)).getFirst();
@@ -297,6 +320,8 @@ public class TestWorld {
         var methods = new HashMap<String, Object[]>(treated);
         methods.putAll(Map.ofEntries(
                 Map.entry("ExaminationService.record", new Object[] {child, new FactId(ids.next()), size}),
+                Map.entry("ExaminationService.recordTogether", new Object[] {child, Map.of(new FactId(ids.next()), size)
+                }),
                 Map.entry(
                         "ExaminationService.correct",
                         new Object[] {child, fact, new FactId(ids.next()), size, "typed wrongly"}),
@@ -305,6 +330,10 @@ public class TestWorld {
                 Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
                 Map.entry(
                         "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),
+                Map.entry("FilmOrderService.order", new Object[] {
+                    new FilmOrderId(ids.next()), child, LocalDate.of(2100, 1, 1), new FilmWish.NoFilm("straight")
+                }),
+                Map.entry("FilmOrderService.happened", new Object[] {order, ids.next(), new FilmHappening.Taken(null)}),
                 Map.entry("FilmService.assign", new Object[] {film, version, child, null, "it is theirs"}),
                 Map.entry("FilmService.layBack", new Object[] {film, version, "not theirs"}),
                 Map.entry("ComparisonService.open", new Object[] {film, draft.film()}),

@@ -4,9 +4,12 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.BlobRef;
@@ -37,6 +40,11 @@ class FilmRepository {
 
     private static final String BYTES_USED =
             "select coalesce(sum(size_bytes), 0) from film where recorded_site = :site";
+
+    private static final String COUNT = """
+            select child_id, count(*) as films from film
+            where site_id = :site and child_id = any(:children) and state <> 'KEPT_ASIDE'
+            group by child_id""";
 
     private static final String ADD = """
             insert into film (id, site_id, recorded_site, state, kind, sha256, size_bytes, transfer_syntax_uid,
@@ -102,6 +110,19 @@ class FilmRepository {
                 .param("site", site.value())
                 .query(Long.class)
                 .single();
+    }
+
+    /** How many films of each of the children are or will be shown; nothing for a child without any. */
+    Map<ChildId, Long> countOf(SiteId site, Collection<ChildId> children) {
+        return jdbc
+                .sql(COUNT)
+                .param("site", site.value())
+                .param("children", children.stream().map(ChildId::value).toArray(UUID[]::new))
+                .query((row, number) ->
+                        Map.entry(new ChildId(row.getObject("child_id", UUID.class)), row.getLong("films")))
+                .list()
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     /** Adds the film unless one with the same bytes or the same instance is there already; says whether it did. */

@@ -13,6 +13,8 @@ public final class Urls {
     public static final String LIMITS = "limits";
     public static final String BOOKINGS = "bookings";
     public static final String RATES = "rates";
+    public static final String WORKLIST = "worklist";
+    public static final String PATELLA_CARD = "worklist/patella";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 

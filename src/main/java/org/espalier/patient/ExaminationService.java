@@ -2,6 +2,7 @@ package org.espalier.patient;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Map;
 import org.espalier.access.AccessLog;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteService;
@@ -16,9 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class ExaminationService {
 
     private final JdbcChildRepository children;
-    private final JdbcBodySizeRepository sizes;
-    private final JdbcBoneAgeRepository boneAges;
-    private final JdbcDiagnosisRepository diagnoses;
+    private final FindingRepositories findings;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final AccessLog log;
@@ -26,17 +25,13 @@ public class ExaminationService {
 
     ExaminationService(
             JdbcChildRepository children,
-            JdbcBodySizeRepository sizes,
-            JdbcBoneAgeRepository boneAges,
-            JdbcDiagnosisRepository diagnoses,
+            FindingRepositories findings,
             SiteService sites,
             CurrentStaff currentStaff,
             AccessLog log,
             Clock clock) {
         this.children = children;
-        this.sizes = sizes;
-        this.boneAges = boneAges;
-        this.diagnoses = diagnoses;
+        this.findings = findings;
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.log = log;
@@ -47,6 +42,11 @@ public class ExaminationService {
     public void record(ChildId child, FactId id, Finding finding) {
         demandLifetime(child, finding.on());
         add(child, id, finding, null, null);
+    }
+
+    /** Writes down all that was found at one visit, or nothing of it. Sent again with the same ids it is kept once. */
+    public void recordTogether(ChildId child, Map<FactId, Finding> found) {
+        found.forEach((id, finding) -> record(child, id, finding));
     }
 
     /**
@@ -65,38 +65,43 @@ public class ExaminationService {
      * @return false when somebody else superseded it meanwhile; nothing is kept then
      */
     public boolean withdraw(ChildId child, Fact<?> earlier, FactId id, String reason) {
-        return switch (earlier.finding()) {
-            case BodySize size -> sizes.add(this.<BodySize>withdrawal(child, earlier, id, reason));
-            case BoneAge age -> boneAges.add(this.<BoneAge>withdrawal(child, earlier, id, reason));
-            case Diagnosis diagnosis -> diagnoses.add(this.<Diagnosis>withdrawal(child, earlier, id, reason));
-            case null -> throw new IllegalArgumentException("withdrawn already: " + earlier.id());
-        };
+        var finding = earlier.finding();
+        if (finding == null) {
+            throw new IllegalArgumentException("withdrawn already: " + earlier.id());
+        }
+        return withdraw(child, finding.getClass(), earlier, id, reason);
     }
 
     /** All that was measured and found on the child. */
     public Examination of(ChildId child) {
         var found = children.find(child);
         found.ifPresent(one -> log.opened(one.ref(), "examination"));
-        return new Examination(found, sizes.all(child), boneAges.all(child), diagnoses.all(child));
+        return new Examination(
+                found,
+                findings.all(BodySize.class, child),
+                findings.all(BoneAge.class, child),
+                findings.all(Diagnosis.class, child),
+                findings.all(ClinicalExamination.class, child),
+                findings.all(LabResult.class, child),
+                findings.all(BoneDisease.class, child),
+                findings.all(ImagingReport.class, child),
+                findings.all(TibiaVaraStage.class, child));
     }
 
-    private boolean add(ChildId child, FactId id, Finding finding, @Nullable FactId earlier, @Nullable String reason) {
-        return switch (finding) {
-            case BodySize size -> sizes.add(entry(child, id, size, earlier, reason));
-            case BoneAge age -> boneAges.add(entry(child, id, age, earlier, reason));
-            case Diagnosis diagnosis -> diagnoses.add(entry(child, id, diagnosis, earlier, reason));
-        };
-    }
-
-    private <F extends Finding> Entry<F> entry(
+    @SuppressWarnings("unchecked")
+    private <F extends Finding> boolean add(
             ChildId child, FactId id, F finding, @Nullable FactId earlier, @Nullable String reason) {
         var by = currentStaff.find().orElse(null);
-        return new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason);
+        return findings.add(
+                (Class<F>) finding.getClass(),
+                new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason));
     }
 
-    private <F extends Finding> Entry<F> withdrawal(ChildId child, Fact<?> earlier, FactId id, String reason) {
+    private <F extends Finding> boolean withdraw(
+            ChildId child, Class<F> kind, Fact<?> earlier, FactId id, String reason) {
         var by = currentStaff.find().orElse(null);
-        return new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason);
+        return findings.add(
+                kind, new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason));
     }
 
     private void demandLifetime(ChildId child, LocalDate on) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All that was written down of one kind, superseded facts too.
@@ -25,6 +26,13 @@ public record History<F extends Finding>(List<Fact<F>> facts) {
                 .filter(fact -> fact.finding() != null && !superseded.contains(fact.id()))
                 .sorted(Comparator.<Fact<F>, java.time.LocalDate>comparing(Fact::on)
                         .thenComparing(Fact::at))
+                .toList();
+    }
+
+    /** The findings that stand, by the day they are about. */
+    public List<F> findings() {
+        return standing().stream()
+                .flatMap(fact -> Stream.ofNullable(fact.finding()))
                 .toList();
     }
 

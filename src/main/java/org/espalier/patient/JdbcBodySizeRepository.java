@@ -20,7 +20,7 @@ class JdbcBodySizeRepository extends JdbcFindingRepository<BodySize> {
     private static final double MILLIMETRES = 10;
 
     JdbcBodySizeRepository(JdbcClient jdbc) {
-        super(jdbc, "body_size", "measured_on", List.of("height_cm", "weight_kg"));
+        super(jdbc, BodySize.class, "body_size", "measured_on", List.of("height_cm", "weight_kg"));
     }
 
     @Override

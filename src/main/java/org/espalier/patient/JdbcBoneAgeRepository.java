@@ -3,6 +3,7 @@ package org.espalier.patient;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.espalier.science.quantity.Age;
@@ -15,21 +16,24 @@ import org.springframework.stereotype.Repository;
 class JdbcBoneAgeRepository extends JdbcFindingRepository<BoneAge> {
 
     JdbcBoneAgeRepository(JdbcClient jdbc) {
-        super(jdbc, "bone_age", "assessed_on", List.of("bone_age_months", "method"));
+        super(jdbc, BoneAge.class, "bone_age", "assessed_on", List.of("bone_age_months", "method", "reader"));
     }
 
     @Override
     Map<String, @Nullable Object> values(BoneAge boneAge) {
-        return Map.of(
-                "bone_age_months",
-                boneAge.age().completedMonths(),
-                "method",
-                boneAge.method().name());
+        var values = new HashMap<String, @Nullable Object>();
+        values.put("bone_age_months", boneAge.age().completedMonths());
+        values.put("method", boneAge.method().name());
+        values.put("reader", boneAge.reader());
+        return values;
     }
 
     @Override
     BoneAge finding(LocalDate on, ResultSet row) throws SQLException {
         return new BoneAge(
-                on, Age.ofMonths(row.getInt("bone_age_months")), BoneAgeMethod.valueOf(row.getString("method")));
+                on,
+                Age.ofMonths(row.getInt("bone_age_months")),
+                BoneAgeMethod.valueOf(row.getString("method")),
+                row.getString("reader"));
     }
 }

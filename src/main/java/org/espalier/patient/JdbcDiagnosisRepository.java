@@ -18,6 +18,7 @@ class JdbcDiagnosisRepository extends JdbcFindingRepository<Diagnosis> {
     JdbcDiagnosisRepository(JdbcClient jdbc) {
         super(
                 jdbc,
+                Diagnosis.class,
                 "diagnosis",
                 "diagnosed_on",
                 List.of("kind", "sides", "scheme", "onset", "onset_age_months", "note"));

@@ -52,18 +52,24 @@ abstract class JdbcFindingRepository<F extends Finding> {
             """;
 
     private final JdbcClient jdbc;
+    private final Class<F> kind;
     private final List<String> columns;
     private final String add;
     private final String kept;
     private final String all;
 
-    JdbcFindingRepository(JdbcClient jdbc, String table, String dayColumn, List<String> columns) {
+    JdbcFindingRepository(JdbcClient jdbc, Class<F> kind, String table, String dayColumn, List<String> columns) {
         this.jdbc = jdbc;
+        this.kind = kind;
         this.columns = columns;
         var values = columns.stream().map(column -> ":" + column).collect(Collectors.joining(", "));
         add = ADD.formatted(table, dayColumn, String.join(", ", columns), values);
         kept = KEPT.formatted(table);
         all = ALL.formatted(table, dayColumn, String.join(", f.", columns));
+    }
+
+    Class<F> kind() {
+        return kind;
     }
 
     abstract Map<String, @Nullable Object> values(F finding);

@@ -197,7 +197,13 @@ class ChildrenBrowserTests {
             person.open("child/" + child.id().value() + "/examination");
             person.picture("examination-empty-" + screen).assertAccessible().assertFits();
             var sizes = page.locator("section.sheet")
-                    .filter(new com.microsoft.playwright.Locator.FilterOptions().setHasText("Height and weight"));
+                    .filter(new com.microsoft.playwright.Locator.FilterOptions()
+                            .setHas(page.getByRole(
+                                    AriaRole.HEADING,
+                                    new Page.GetByRoleOptions()
+                                            .setName("Height and weight")
+                                            .setExact(true))));
+            button(sizes, "Add height or weight").click();
             button(sizes, "Write down").click();
             assertThat(sizes.getByRole(AriaRole.ALERT)).isVisible();
             sizes.getByLabel("Date").fill("6 May 2024");

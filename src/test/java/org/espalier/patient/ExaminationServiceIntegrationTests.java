@@ -3,16 +3,23 @@ package org.espalier.patient;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Age;
+import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
 import org.espalier.science.quantity.Weight;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,6 +81,108 @@ class ExaminationServiceIntegrationTests {
         assertThat(found.boneAges().latest()).contains(boneAge);
         assertThat(found.diagnoses().latest()).contains(diagnosis);
         assertThat(found.sizes().facts().getFirst().by()).startsWith("Test person");
+    }
+
+    @Test
+    void keepsEveryPartOfAVisitAndOfTheWorkUp() {
+        var angles = new EnumMap<LegAngle, Angle>(LegAngle.class);
+        var signs = new EnumMap<LegSign, LegAnswer>(LegSign.class);
+        for (var angle : LegAngle.values()) {
+            angles.put(angle, Angle.ofDegrees(angle.least()));
+        }
+        for (var sign : LegSign.values()) {
+            signs.put(sign, sign.answers().getLast());
+        }
+        var visit = new ClinicalExamination(
+                DAY,
+                Length.ofMillimetres(0),
+                Length.ofMillimetres(85),
+                new LegExamination(angles, signs),
+                new LegExamination(Map.of(LegAngle.THIGH_FOOT, Angle.ofDegrees(20)), Map.of()),
+                6,
+                SleepSymptoms.SNORING,
+                "limps after school");
+        var lab = new LabResult(DAY, LabAnalyte.PHOSPHATE, new BigDecimal("1.15"), LabUnit.MMOL_PER_L, "1.2–1.8");
+        var disease = new BoneDisease(DAY, BoneDisease.Control.CONTROLLED, "on treatment");
+        var stage = new TibiaVaraStage(DAY, Side.LEFT, TibiaVaraStage.Stage.IV);
+        var report = new ImagingReport(
+                DAY,
+                ImagingReport.Modality.MAGNETIC_RESONANCE,
+                AffectedSides.LEFT,
+                ImagingReport.Bar.BONY,
+                18,
+                Angle.ofDegrees(32),
+                Angle.ofDegrees(-12),
+                "A radiologist",
+                "Bar at the back of the medial tibial physis");
+        var boneAge = new BoneAge(DAY, Age.ofMonths(126), BoneAgeMethod.ELBOW, "A radiologist");
+        List.of(visit, lab, disease, stage, report, boneAge).forEach(this::record);
+        var found = examination();
+        assertThat(found.visits().findings()).containsExactly(visit);
+        assertThat(found.labs().findings()).containsExactly(lab);
+        assertThat(found.boneDisease().findings()).containsExactly(disease);
+        assertThat(found.boneDiseaseControlledSince()).contains(DAY);
+        assertThat(found.stages().findings()).containsExactly(stage);
+        assertThat(found.imaging().findings()).containsExactly(report);
+        assertThat(found.boneAges().findings()).containsExactly(boneAge);
+    }
+
+    @Test
+    void keepsEveryAnswerOfEverySignOnEitherSide() {
+        for (var sign : LegSign.values()) {
+            for (var answer : sign.answers()) {
+                var leg = new LegExamination(Map.of(), Map.of(sign, answer));
+                record(new ClinicalExamination(DAY, null, null, leg, leg, null, null, null));
+            }
+        }
+        var answers = Arrays.stream(LegSign.values())
+                .flatMap(sign ->
+                        Arrays.stream(Side.values()).flatMap(side -> examination().answers(side, sign).stream()))
+                .toList();
+        assertThat(answers)
+                .hasSize(2
+                        * Arrays.stream(LegSign.values())
+                                .mapToInt(sign -> sign.answers().size())
+                                .sum());
+    }
+
+    @Test
+    void keepsAllOfAVisitOrNothing() {
+        var size = new BodySize(DAY, Length.ofCentimetres(138), null);
+        var toCome = new BodySize(LocalDate.of(2999, 1, 1), Length.ofCentimetres(138), null);
+        var both = new java.util.LinkedHashMap<FactId, Finding>();
+        both.put(new FactId(ids.next()), size);
+        both.put(new FactId(ids.next()), toCome);
+        assertThatThrownBy(() -> network.as(surgeon, () -> {
+                    examinations.recordTogether(child, both);
+                    return child;
+                }))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(examination().sizes().facts()).isEmpty();
+    }
+
+    @Test
+    void hasStagesForEarlyOnsetAlone() {
+        assertThat(examination().hasStages()).isFalse();
+        record(new Diagnosis(DAY, DiagnosisKind.TIBIA_VARA, AffectedSides.LEFT, Onset.LATE, null, null));
+        assertThat(examination().hasStages()).isFalse();
+        record(new Diagnosis(DAY, DiagnosisKind.TIBIA_VARA, AffectedSides.LEFT, Onset.INFANTILE, null, null));
+        assertThat(examination().hasStages()).isTrue();
+    }
+
+    @Test
+    void letsOneVisitStandInPlaceOfAnother() {
+        var leg = new LegExamination(Map.of(LegAngle.KNEE_FLEXION, Angle.ofDegrees(40)), Map.of());
+        var wrong = record(new ClinicalExamination(DAY, null, null, leg, leg, null, null, null));
+        var right = new ClinicalExamination(
+                DAY, null, null, leg, LegExamination.NOT_RECORDED, null, null, "left was not examined");
+        assertThat(correct(wrong, right)).isTrue();
+        assertThat(examination().visits().findings()).containsExactly(right);
+        assertThat(examination().visits().facts()).hasSize(2);
+        var fact = examination().visits().standing().getFirst();
+        assertThat(network.as(surgeon, () -> examinations.withdraw(child, fact, new FactId(ids.next()), "not theirs")))
+                .isTrue();
+        assertThat(examination().visits().standing()).isEmpty();
     }
 
     @Test
@@ -154,6 +263,16 @@ class ExaminationServiceIntegrationTests {
                 "update body_size set height_cm = height_cm + 1",
                 "update bone_age set method = 'x'",
                 "update diagnosis set note = 'x'",
+                "update clinical_examination set note = 'x'",
+                "update lab_result set value = value + 1",
+                "update bone_disease set note = 'x'",
+                "update imaging_report set report = 'x'",
+                "update tibia_vara_stage set stage = 'I'",
+                "delete from clinical_examination",
+                "delete from lab_result",
+                "delete from bone_disease",
+                "delete from imaging_report",
+                "delete from tibia_vara_stage",
                 "delete from body_size",
                 "delete from bone_age",
                 "delete from diagnosis"
@@ -162,6 +281,21 @@ class ExaminationServiceIntegrationTests {
         record(new BodySize(DAY, Length.ofCentimetres(138), null));
         record(new BoneAge(DAY, Age.ofYears(9), BoneAgeMethod.ELBOW));
         record(new Diagnosis(DAY, DiagnosisKind.RENAL, AffectedSides.BOTH, null, null, null));
+        record(new ClinicalExamination(
+                DAY, null, null, LegExamination.NOT_RECORDED, LegExamination.NOT_RECORDED, 4, null, null));
+        record(new LabResult(DAY, LabAnalyte.PHOSPHATE, BigDecimal.ONE, LabUnit.MMOL_PER_L, null));
+        record(new BoneDisease(DAY, BoneDisease.Control.NOT_CONTROLLED, null));
+        record(new TibiaVaraStage(DAY, Side.LEFT, TibiaVaraStage.Stage.IV));
+        record(new ImagingReport(
+                DAY,
+                ImagingReport.Modality.COMPUTED_TOMOGRAPHY,
+                AffectedSides.LEFT,
+                null,
+                null,
+                null,
+                null,
+                "A radiologist",
+                null));
         assertThatThrownBy(() -> network.owner().sql(statement).update())
                 .rootCause()
                 .isInstanceOfSatisfying(

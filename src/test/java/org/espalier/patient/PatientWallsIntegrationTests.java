@@ -86,7 +86,21 @@ class PatientWallsIntegrationTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"child", "child_identity", "limb", "physis", "body_size", "bone_age", "diagnosis"})
+    @ValueSource(
+            strings = {
+                "child",
+                "child_identity",
+                "limb",
+                "physis",
+                "body_size",
+                "bone_age",
+                "diagnosis",
+                "clinical_examination",
+                "lab_result",
+                "bone_disease",
+                "imaging_report",
+                "tibia_vara_stage"
+            })
     void hidesEveryRowFromAnotherHospitalsSql(String table) {
         assertThat(network.as(stranger, () -> jdbc.sql("select count(*) from " + table)
                         .query(Long.class)
@@ -95,7 +109,21 @@ class PatientWallsIntegrationTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"child", "child_identity", "limb", "physis", "body_size", "bone_age", "diagnosis"})
+    @ValueSource(
+            strings = {
+                "child",
+                "child_identity",
+                "limb",
+                "physis",
+                "body_size",
+                "bone_age",
+                "diagnosis",
+                "clinical_examination",
+                "lab_result",
+                "bone_disease",
+                "imaging_report",
+                "tibia_vara_stage"
+            })
     void refusesEveryRowWhenNobodyAsks(String table) {
         assertThatThrownBy(() -> transactions.execute(status -> jdbc.sql("select count(*) from " + table)
                         .query(Long.class)

@@ -53,21 +53,21 @@ final class BodySizeForm extends FindingForm<BodySize> {
         return plausible ? Optional.empty() : Optional.of(Texts.text("patient.size.implausible"));
     }
 
-    private static Result<@Nullable Length> toHeight(String typed) {
+    static Result<@Nullable Length> toHeight(String typed) {
         return TypedNumber.parse(typed, 1, 30, 230, "patient.height.range")
                 .map(number -> number.map(Length::ofCentimetres).orElse(null));
     }
 
-    private static Result<@Nullable Weight> toWeight(String typed) {
+    static Result<@Nullable Weight> toWeight(String typed) {
         return TypedNumber.parse(typed, 1, 1, 300, "patient.weight.range")
                 .map(number -> number.map(Weight::ofKilograms).orElse(null));
     }
 
-    private static String text(@Nullable Length height) {
+    static String text(@Nullable Length height) {
         return height == null ? "" : String.format(Locale.ROOT, "%.1f", height.millimetres() / MILLIMETRES);
     }
 
-    private static String text(@Nullable Weight weight) {
+    static String text(@Nullable Weight weight) {
         return weight == null ? "" : String.format(Locale.ROOT, "%.1f", weight.kilograms());
     }
 }

@@ -1,6 +1,7 @@
 package org.espalier.patient.ui;
 
 import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,14 +17,19 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
 
     private final AgeFields age = new AgeFields("patient.bone-age", OLDEST_YEARS);
     private final Select<BoneAgeMethod> method = new Select<>();
+    private final TextField reader = new TextField(Texts.text("patient.reader"));
 
     BoneAgeForm(LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
         super(BoneAge.class, birth, today, ids, draft);
+        labelDay("patient.film-day");
         method.setLabel(Texts.text("patient.method"));
         method.setItems(BoneAgeMethod.values());
         method.setItemLabelGenerator(Texts::of);
         add(age);
         add(method);
+        reader.setMaxLength(BoneAge.NAME_LENGTH);
+        reader.setHelperText(Texts.text("patient.reader.help"));
+        add(reader);
         remember("years", age.years());
         remember("months", age.months());
         remember("method", method, BoneAgeMethod.class);
@@ -34,6 +40,8 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
         binder().forField(method)
                 .withValidator(Objects::nonNull, Texts.text("patient.method.missing"))
                 .bind("method");
+        remember("reader", reader);
+        binder().forField(reader).withNullRepresentation("").bind("reader");
         goOn();
     }
 
@@ -41,6 +49,7 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
     void fill(BoneAge boneAge) {
         age.setValue(boneAge.age());
         method.setValue(boneAge.method());
+        reader.setValue(boneAge.reader() == null ? "" : boneAge.reader());
     }
 
     @Override

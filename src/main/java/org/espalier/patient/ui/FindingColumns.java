@@ -43,7 +43,10 @@ final class FindingColumns {
         return List.of(
                 new Column<>("patient.age", boneAge -> DateText.of(Age.between(child.birthDate(), boneAge.on()))),
                 new Column<>("patient.bone-age", boneAge -> DateText.of(boneAge.age())),
-                new Column<>("patient.method", boneAge -> Texts.of(boneAge.method())));
+                new Column<>("patient.method", boneAge -> Texts.of(boneAge.method())),
+                new Column<>(
+                        "patient.reader",
+                        boneAge -> boneAge.reader() == null ? Texts.text("patient.reader.same") : boneAge.reader()));
     }
 
     /** The index with its centile, where the reference has one for sex and age. */

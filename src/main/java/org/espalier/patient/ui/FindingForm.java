@@ -33,8 +33,17 @@ import org.jspecify.annotations.Nullable;
 /** The fields of one kind of finding, to write one down or to correct one. */
 abstract class FindingForm<F extends Finding> extends Composite<Div> {
 
-    /** What is to be written down. */
-    record Entry<F>(FactId id, F finding, @Nullable FactId correcting, String reason) {}
+    /**
+     * What is to be written down.
+     *
+     * @param besides what the same form found besides, to be written down together with it
+     */
+    record Entry<F>(
+            FactId id,
+            F finding,
+            Map<FactId, Finding> besides,
+            @Nullable FactId correcting,
+            String reason) {}
 
     private record Field(Supplier<String> get, Consumer<String> set) {}
 
@@ -55,6 +64,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     private final FormDraft<TypedFinding> draft;
     private FactId id;
     private @Nullable FactId correcting;
+    private boolean begun;
 
     FindingForm(Class<F> type, LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
         this.ids = ids;
@@ -85,6 +95,19 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     /** What is wrong with the finding as a whole; empty when nothing is. */
     abstract Optional<String> problem();
 
+    /** The finding that stands in the fields, which are all right by themselves. */
+    F write() throws ValidationException {
+        return binder.writeRecord();
+    }
+
+    /** What stands in the fields besides the finding. */
+    Map<FactId, Finding> besides() {
+        return Map.of();
+    }
+
+    /** Sets what an emptied form begins with, and what a correction has no fields for. */
+    void begin(boolean isCorrection) {}
+
     final Binder<F> binder() {
         return binder;
     }
@@ -93,36 +116,71 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         grid.add(field);
     }
 
+    /** Says what the date is the date of. */
+    final void labelDay(String key) {
+        on.setLabel(Texts.text(key));
+    }
+
+    final void setDay(LocalDate day) {
+        on.type(DateText.of(day));
+    }
+
+    /** The day in the field, which is all right by itself. */
+    final LocalDate day() {
+        return on.getOptionalValue().orElseThrow();
+    }
+
+    final FactId nextId() {
+        return new FactId(ids.next());
+    }
+
+    /** Whether something was typed that is not written down yet. */
+    final boolean isBegun() {
+        return begun;
+    }
+
     /** Keeps what stands in the field as it is typed. */
-    final void remember(String name, TextField field) {
-        fields.put(name, new Field(field::getValue, field::setValue));
+    final void remember(String name, HasValue<?, String> field) {
+        remember(name, field, field::getValue, field::setValue);
+    }
+
+    /** Keeps what stands in the field, by its text. */
+    final void remember(String name, HasValue<?, ?> field, Supplier<String> get, Consumer<String> set) {
+        fields.put(name, new Field(get, set));
         keepOnChange(field);
+    }
+
+    /** Keeps a text that has no field. */
+    final void remember(String name, Supplier<String> get, Consumer<String> set) {
+        fields.put(name, new Field(get, set));
     }
 
     /** Keeps what is chosen in the field; a choice of an earlier version that is no more reads as none. */
     final <E extends Enum<E>> void remember(String name, Select<E> field, Class<E> type) {
-        fields.put(
+        remember(
                 name,
-                new Field(
-                        () -> field.isEmpty() ? "" : field.getValue().name(),
-                        text -> field.setValue(Arrays.stream(type.getEnumConstants())
-                                .filter(choice -> choice.name().equals(text))
-                                .findFirst()
-                                .orElse(null))));
-        keepOnChange(field);
+                field,
+                () -> field.isEmpty() ? "" : field.getValue().name(),
+                text -> field.setValue(Arrays.stream(type.getEnumConstants())
+                        .filter(choice -> choice.name().equals(text))
+                        .findFirst()
+                        .orElse(null)));
     }
 
     /** Does with each good entry what the screen does; the screen clears the form when it is kept. */
     final void onSave(Consumer<Entry<F>> listener) {
-        save.addClickListener(click -> read().ifPresent(finding -> listener.accept(
-                new Entry<>(id, finding, correcting, reason.getValue().strip()))));
+        save.addClickListener(click -> read().ifPresent(finding -> listener.accept(new Entry<>(
+                id, finding, besides(), correcting, reason.getValue().strip()))));
     }
 
     /** Puts back what was typed before. */
     final void goOn() {
+        begin(false);
         draft.typed().ifPresent(typed -> {
+            begun = true;
             id = typed.id() == null ? id : new FactId(typed.id());
             setCorrecting(typed.correcting() == null ? null : new FactId(typed.correcting()));
+            begin(correcting != null);
             fields.forEach((name, field) ->
                     field.set().accept(Objects.requireNonNullElse(typed.fields().get(name), "")));
             say(Texts.text("patient.draft.found"), "");
@@ -134,7 +192,8 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         if (fact.finding() != null) {
             clear();
             setCorrecting(fact.id());
-            on.type(DateText.of(fact.on()));
+            begin(true);
+            setDay(fact.on());
             fill(fact.finding());
             say(Texts.text("patient.correcting"), "soon");
             reason.focus();
@@ -151,6 +210,8 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
                 .setInvalid(false));
         errors.clear();
         answer.removeAll();
+        begun = false;
+        begin(false);
     }
 
     final void say(String text, String level) {
@@ -184,7 +245,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         var problem = problem();
         problem.ifPresent(text -> say(text, "harm"));
         try {
-            return problem.isPresent() ? Optional.empty() : Optional.of(binder.writeRecord());
+            return problem.isPresent() ? Optional.empty() : Optional.of(write());
         } catch (ValidationException e) {
             return Optional.empty();
         }
@@ -205,7 +266,9 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         });
     }
 
-    private void keep() {
+    /** Keeps what stands in the form now. */
+    final void keep() {
+        begun = true;
         var typed = new LinkedHashMap<String, String>();
         fields.forEach((name, field) -> typed.put(name, field.get().get()));
         if (!draft.keep(new TypedFinding(id.value(), typed, correcting == null ? null : correcting.value()))) {

@@ -1,0 +1,130 @@
+package org.espalier.film;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.espalier.Browser;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Ids;
+import org.espalier.science.quantity.Sex;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class WorklistBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    PatientService patients;
+
+    @Autowired
+    Ids ids;
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void carriesAFilmFromTheSurgeonToTheRadiographer(Screen screen) {
+        var site = network.site();
+        var surgeon = network.staff(site, "SURGEON");
+        var radiographer = network.staff(site, "RADIOGRAPHER");
+        var child = register(site, surgeon, "Worklisted");
+        var none = register(site, surgeon, "Unfilmed");
+        try (var person = Browser.person(port, screen).signIn(network.login(surgeon), network.password(surgeon))) {
+            var page = person.page();
+            person.open("child/" + child.value() + "/examination");
+            button(page, "Ask for a film, or for none").click();
+            var dialog = page.getByRole(AriaRole.DIALOG);
+            button(dialog, "Write down").click();
+            assertThat(dialog.getByText("Choose one.")).isVisible();
+            dialog.getByLabel("A film is needed").check();
+            choose(page, dialog, "Which film", "Both legs standing, hip to ankle");
+            choose(page, dialog, "Side", "both sides");
+            choose(page, dialog, "Block under the foot", "left foot");
+            dialog.getByLabel("Height of the block").fill("15");
+            dialog.getByLabel("A ball of known size").check();
+            person.settle().picture("film-order-" + screen).assertAccessible();
+            button(dialog, "Write down").click();
+            assertThat(page.getByText("block of 15 mm under the left foot; with ball"))
+                    .isVisible();
+            person.open("child/" + none.value() + "/examination");
+            button(page, "Ask for a film, or for none").click();
+            dialog.getByLabel("No film needed").check();
+            dialog.getByLabel("Why").fill("last film four months ago");
+            button(dialog, "Write down").click();
+            assertThat(page.getByText("No film needed: last film four months ago"))
+                    .isVisible();
+        }
+        try (var person =
+                Browser.person(port, screen).signIn(network.login(radiographer), network.password(radiographer))) {
+            var page = person.page();
+            person.open("worklist");
+            assertThat(page.locator(".worklist-line").first()).containsText("WORKLISTED, Wilma");
+            assertThat(page.locator(".worklist-line").last()).containsText("No film needed");
+            person.picture("worklist-" + screen).assertAccessible().assertFits();
+            button(page, "Exposure rejected").click();
+            var dialog = page.getByRole(AriaRole.DIALOG);
+            assertThat(dialog).containsText("WORKLISTED, Wilma");
+            choose(page, dialog, "What is wrong with it", "patella not forward");
+            dialog.getByLabel("Dose-area product").fill("11,4");
+            button(dialog, "Write down").click();
+            assertThat(dialog.getByText("Choose the unit that the machine shows."))
+                    .isVisible();
+            choose(page, dialog, "Unit", "cGy·cm²");
+            person.settle().picture("worklist-reject-" + screen).assertAccessible();
+            button(dialog, "Write down").click();
+            assertThat(page.getByText("Exposure rejected: patella not forward, dose-area product 11.4 cGy·cm²"))
+                    .isVisible();
+            button(page, "Taken").click();
+            button(page.getByRole(AriaRole.DIALOG), "Write down").click();
+            assertThat(page.getByText("Taken, dose not recorded")).isVisible();
+            person.settle()
+                    .picture("worklist-taken-" + screen)
+                    .assertAccessible()
+                    .assertFits();
+            person.open("worklist/patella");
+            assertThat(page.getByRole(AriaRole.HEADING)).hasText("Patella forward, not the feet");
+            person.picture("patella-card-" + screen).assertAccessible().assertFits();
+        }
+    }
+
+    private ChildId register(UUID site, UUID by, String family) {
+        var id = new ChildId(ids.next());
+        var data = new ChildData(family, "Wilma", LocalDate.of(2019, 7, 14), Sex.FEMALE, null);
+        network.as(by, () -> patients.register(new SiteId(site), id, data));
+        return id;
+    }
+
+    private static void choose(Page page, Locator within, String field, String option) {
+        within.getByLabel(field).first().click();
+        page.getByRole(
+                        AriaRole.OPTION,
+                        new Page.GetByRoleOptions().setName(option).setExact(true))
+                .click();
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    private static Locator button(Locator within, String name) {
+        return within.getByRole(
+                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
+    }
+}
