@@ -15,6 +15,7 @@ public final class Urls {
     public static final String RATES = "rates";
     public static final String WORKLIST = "worklist";
     public static final String PATELLA_CARD = "worklist/patella";
+    public static final String READERS = "readers";
     public static final String ADMINISTRATION = "admin";
     public static final String LOGIN = "login";
 

@@ -72,6 +72,13 @@ public final class NumberText {
         };
     }
 
+    /** A number without unit, to two decimals. */
+    public static String plain(double value) {
+        return new DecimalFormat("0.00", DecimalFormatSymbols.getInstance(Texts.language()))
+                .format(value)
+                .replace('-', '\u2212');
+    }
+
     /** How a quantity is called. */
     public static String label(Quantity quantity) {
         return Texts.text("reading.quantity." + quantity.name());

@@ -6,6 +6,7 @@ import org.espalier.film.Film;
 import org.espalier.patient.Child;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingDraft;
+import org.espalier.reading.TwoReaders;
 
 /**
  * A film room as it was opened.
@@ -14,6 +15,7 @@ import org.espalier.reading.ReadingDraft;
  * @param mayRead whether the caller may read this film
  * @param draft the caller's reading in the making, when that is shown
  * @param shown the signed reading that is shown
+ * @param sameDay other films of the child of the same day, such as that of the other limb
  * @param signed every signed reading of the film, the newest first
  */
 record FilmRoomState(
@@ -22,7 +24,19 @@ record FilmRoomState(
         boolean mayRead,
         Optional<ReadingDraft> draft,
         Optional<Reading> shown,
-        List<Reading> signed) {
+        List<Reading> signed,
+        List<Film> sameDay) {
+
+    /** Whether the reading shown was signed for another child, before the film was moved. */
+    boolean isMoved() {
+        return shown.filter(reading ->
+                        film.child().isPresent() && !film.child().orElseThrow().equals(reading.child()))
+                .isPresent();
+    }
+
+    Optional<TwoReaders> twoReaders() {
+        return TwoReaders.among(signed);
+    }
 
     /** Whether the signed reading shown may be superseded. */
     boolean mayCorrect() {

@@ -33,6 +33,9 @@ import org.espalier.reading.ReadingSettings;
 @StyleSheet("themes/film-room-page.css")
 class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
+    /** Names the signed reading that is to be read again blind. */
+    static final String BLIND = "blind";
+
     private static final String READING = "reading";
 
     private final ReadingPresenter presenter;
@@ -61,6 +64,11 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                 .getSingleParameter(READING)
                 .flatMap(FilmRoomView::uuid)
                 .map(ReadingId::new);
+        event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(BLIND)
+                .flatMap(FilmRoomView::uuid)
+                .ifPresent(first -> film.ifPresent(id -> presenter.readBlind(id, new ReadingId(first))));
         build(film.flatMap(id -> presenter.open(id, asked)).orElseThrow(NotFoundException::new));
     }
 
@@ -75,6 +83,9 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         if (state.film().state() != FilmState.READY) {
             page.add(notice("reading.film." + state.film().state().name()));
             return;
+        }
+        if (state.isMoved()) {
+            page.add(notice("reading.moved"));
         }
         page.add(head(state), room, caution());
         room.show(
@@ -101,9 +112,12 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         });
         if (state.draft().isEmpty() && state.mayCorrect()) {
             head.add(new Button(
-                    Texts.text("reading.correct"),
+                    Texts.text(state.isMoved() ? "reading.moved.read-again" : "reading.correct"),
                     click -> correct(state.shown().orElseThrow())));
         }
+        state.twoReaders().map(TwoReadersPanel::new).ifPresent(head::add);
+        state.sameDay()
+                .forEach(other -> head.add(new Anchor(Urls.film(other.id().value()), Texts.text("reading.same-day"))));
         if (!state.signed().isEmpty()) {
             head.add(new ReadingHistory(state, sites.get(state.film().site()).zone()));
         }
@@ -111,14 +125,19 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private Span standing(FilmRoomState state) {
-        var key = state.draft()
-                .map(draft -> draft.supersedes().isPresent() ? "reading.standing.correcting" : "reading.standing.draft")
-                .orElseGet(() -> state.shown()
-                        .map(shown -> shown.isSuperseded() ? "reading.standing.superseded" : "reading.standing.signed")
-                        .orElse("reading.standing.unread"));
+        var key = state.draft().map(FilmRoomView::standing).orElseGet(() -> state.shown()
+                .map(shown -> shown.isSuperseded() ? "reading.standing.superseded" : "reading.standing.signed")
+                .orElse("reading.standing.unread"));
         var standing = new Span(Texts.text(key));
         standing.addClassName("standing");
         return standing;
+    }
+
+    private static String standing(ReadingDraft draft) {
+        if (draft.isBlind()) {
+            return "reading.standing.blind";
+        }
+        return draft.supersedes().isPresent() ? "reading.standing.correcting" : "reading.standing.draft";
     }
 
     private void showDraft(ReadingDraft draft) {

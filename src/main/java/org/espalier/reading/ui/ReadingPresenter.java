@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.SignAgain;
+import org.espalier.film.Film;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.film.FilmState;
@@ -68,13 +69,31 @@ class ReadingPresenter {
             var shown = asked.flatMap(wanted -> find(signed, wanted));
             var draft = shown.isEmpty() && mayRead ? drafts.find(id) : Optional.<ReadingDraft>empty();
             if (shown.isEmpty() && draft.isEmpty()) {
-                shown = signed.stream().filter(one -> !one.isSuperseded()).findFirst();
+                shown = signed.stream().filter(Reading::counts).findFirst();
             }
             if (shown.isEmpty() && draft.isEmpty() && mayRead) {
                 draft = Optional.of(drafts.begin(id));
             }
-            return new FilmRoomState(film, child, mayRead, draft, shown, signed);
+            return new FilmRoomState(film, child, mayRead, draft, shown, signed, sameDay(film));
         });
+    }
+
+    /** Begins a second reading, blind to the first; nothing happens for a reader who has read the film already. */
+    void readBlind(FilmId film, ReadingId first) {
+        boolean mine =
+                readings.ofFilm(film).stream().anyMatch(one -> one.reader().equals(staff.id()));
+        if (!mine) {
+            drafts.readBlind(first);
+        }
+    }
+
+    private List<Film> sameDay(Film film) {
+        return film.takenOn().isEmpty()
+                ? List.of()
+                : film.child().map(films::of).orElse(List.of()).stream()
+                        .filter(other -> other.takenOn().equals(film.takenOn())
+                                && !other.id().equals(film.id()))
+                        .toList();
     }
 
     /** The numbers and lines of a draft. */
@@ -103,7 +122,16 @@ class ReadingPresenter {
 
     /** The draft as it would be signed now; empty when there is none any more. */
     Optional<SignSummary> summary(FilmId film) {
-        return drafts.find(film).map(draft -> SignSummary.of(draft, drafts.answer(draft)));
+        return drafts.find(film).map(draft -> SignSummary.of(draft, drafts.answer(draft), isOfMoved(draft)));
+    }
+
+    /** Whether the draft supersedes a reading of another child: the film was moved. */
+    private boolean isOfMoved(ReadingDraft draft) {
+        var owner = films.find(draft.film()).flatMap(Film::child);
+        return readings.ofFilm(draft.film()).stream()
+                .filter(before -> draft.supersedes().filter(before.id()::equals).isPresent())
+                .anyMatch(before ->
+                        owner.filter(child -> !child.equals(before.child())).isPresent());
     }
 
     /** Whether the reader must prove again who they are before signing. */

@@ -50,6 +50,7 @@ class SignDialog extends Dialog {
             reason.setMaxLength(LONGEST_REASON);
             reason.setHelperText(Texts.text("reading.sign.reason.help"));
             reason.setWidthFull();
+            reason.setValue(summary.moved() ? Texts.text("reading.moved.reason") : "");
             add(reason);
         }
         add(new Paragraph(Texts.text("reading.sign.promise")));

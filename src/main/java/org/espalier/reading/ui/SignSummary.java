@@ -8,9 +8,10 @@ import org.espalier.science.quantity.Side;
 /**
  * What a reader sees before signing: exactly what will be signed.
  *
+ * @param moved whether it supersedes a reading signed for another child
  * @param rows one a quantity, in listing order
  */
-record SignSummary(ReadingDraft draft, List<Row> rows, List<MeasureAnswer.Warning> warnings) {
+record SignSummary(ReadingDraft draft, List<Row> rows, List<MeasureAnswer.Warning> warnings, boolean moved) {
 
     /** One quantity of the limbs read; blank where a limb has no number. */
     record Row(String label, String right, String left) {
@@ -32,13 +33,13 @@ record SignSummary(ReadingDraft draft, List<Row> rows, List<MeasureAnswer.Warnin
         }
     }
 
-    static SignSummary of(ReadingDraft draft, MeasureAnswer answer) {
+    static SignSummary of(ReadingDraft draft, MeasureAnswer answer, boolean moved) {
         var rows = answer.numbers().stream()
                 .map(MeasureAnswer.ShownNumber::id)
                 .distinct()
                 .map(id -> Row.of(id, answer.numbers()))
                 .toList();
-        return new SignSummary(draft, rows, answer.warnings());
+        return new SignSummary(draft, rows, answer.warnings(), moved);
     }
 
     boolean isSuperseding() {
