@@ -4,7 +4,7 @@ import { Placing, type Point } from './viewport.js';
 
 const QUALITY = 90;
 /** Screen pixels to a film pixel at which the landmarks of one joint stand apart and together on the screen. */
-const CLOSE = 2.2;
+const CLOSE = 2.8;
 const STEP_OF_ZOOM = 1.25;
 
 interface Watching {

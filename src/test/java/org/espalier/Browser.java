@@ -31,6 +31,7 @@ public final class Browser {
     /** The screens every view must fit. */
     public enum Screen {
         DESKTOP(1366, 768),
+        TABLET(820, 1180),
         PHONE(390, 844);
 
         private final int width;
@@ -72,7 +73,7 @@ public final class Browser {
             context = Chromium.RUNNING.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
                     .setViewportSize(screen.width, screen.height)
                     .setLocale(language)
-                    .setHasTouch(screen == Screen.PHONE));
+                    .setHasTouch(screen != Screen.DESKTOP));
             context.setDefaultTimeout(PATIENCE_MS);
             context.onRequestFinished(request -> search(request.response()));
             page = context.newPage();

@@ -41,8 +41,8 @@ import org.springframework.transaction.support.TransactionTemplate;
 class PermissionMatrixIntegrationTests {
 
     /**
-     * Methods about the network, the caller, or what the caller hands in; and a blind second reading, which its first reader
-     * is refused: the readings' own tests ask for it from elsewhere.
+     * Methods about the network, the caller, or what the caller hands in; and what serves a blind second
+     * reading, which the first reader is refused: the readings' own tests ask for it from elsewhere.
      */
     private static final Set<String> ABOUT_NO_CHILD = Set.of(
             "AccessLogService.check",
@@ -54,6 +54,7 @@ class PermissionMatrixIntegrationTests {
             "PasswordService.change",
             "RatesService.choose",
             "RatesService.of",
+            "ReadersService.unpaired",
             "ReadingService.answer",
             "SiteService.add",
             "SiteService.all",

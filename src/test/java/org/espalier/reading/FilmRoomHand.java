@@ -3,6 +3,8 @@ package org.espalier.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
@@ -81,6 +83,67 @@ final class FilmRoomHand {
         awaitStill();
         drag(place, numbers(room.evaluate(MIDDLE)));
         awaitStill();
+    }
+
+    /** Looks closely at a place by one key, the pointer above it. */
+    void lookAt(PixelPoint place) {
+        moveTo(place);
+        page.keyboard().press("z");
+        awaitStill();
+    }
+
+    /** Back to the whole film by the same key. */
+    void lookAway() {
+        page.keyboard().press("z");
+        awaitStill();
+    }
+
+    /** Looks closely at a place by touch: the button, then the place. */
+    void touchCloser(PixelPoint place) {
+        room.getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName("Look here (Z)"))
+                .tap();
+        tap(place);
+        awaitStill();
+    }
+
+    void tap(PixelPoint place) {
+        var at = onScreen(place);
+        page.touchscreen().tap(at.get(0), at.get(1));
+    }
+
+    /** Drags a landmark with a finger; what is asked meanwhile is asked with the finger still down. */
+    void dragByTouch(PixelPoint from, PixelPoint to, Runnable meanwhile) {
+        var start = onScreen(from);
+        var end = onScreen(to);
+        var finger = page.context().newCDPSession(page);
+        finger.send("Input.dispatchTouchEvent", touch("touchStart", start));
+        for (int step = 1; step <= 8; step++) {
+            finger.send(
+                    "Input.dispatchTouchEvent",
+                    touch(
+                            "touchMove",
+                            List.of(
+                                    start.get(0) + (end.get(0) - start.get(0)) * step / 8,
+                                    start.get(1) + (end.get(1) - start.get(1)) * step / 8)));
+        }
+        meanwhile.run();
+        var lifted = new JsonObject();
+        lifted.addProperty("type", "touchEnd");
+        lifted.add("touchPoints", new JsonArray());
+        finger.send("Input.dispatchTouchEvent", lifted);
+        finger.detach();
+    }
+
+    private static JsonObject touch(String type, List<Double> at) {
+        var point = new JsonObject();
+        point.addProperty("x", at.get(0));
+        point.addProperty("y", at.get(1));
+        var points = new JsonArray();
+        points.add(point);
+        var event = new JsonObject();
+        event.addProperty("type", type);
+        event.add("touchPoints", points);
+        return event;
     }
 
     /** Waits until the film has stood still from one picture to the next. */

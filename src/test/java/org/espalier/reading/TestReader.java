@@ -108,7 +108,7 @@ public class TestReader {
         return bothLimbs(0);
     }
 
-    private static Marks bothLimbs(double straightened) {
+    static Marks bothLimbs(double straightened) {
         var right = new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2).straightened(straightened);
         var left = new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2).straightened(straightened);
         return new Marks(
