@@ -94,7 +94,7 @@ export class Stage {
 
   /** Whether a place is looked at closely. */
   get close(): boolean {
-    return (this.placing?.scale ?? 0) >= CLOSE;
+    return (this.placing?.scale ?? 0) > CLOSE / STEP_OF_ZOOM;
   }
 
   /** Brings a place closely below the middle. */

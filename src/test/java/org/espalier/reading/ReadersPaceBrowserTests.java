@@ -94,6 +94,7 @@ class ReadersPaceBrowserTests {
                                 Landmark.PLATEAU_MEDIAL,
                                 Landmark.PLATEAU_LATERAL)
                         .forEach(landmark -> hand.click(LEGS.place(side, landmark)));
+                person.picture("film-room-pace-knee-" + side);
                 hand.lookAway();
                 hand.lookAt(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
                 hand.click(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
