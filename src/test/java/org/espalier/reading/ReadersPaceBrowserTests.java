@@ -112,7 +112,6 @@ class ReadersPaceBrowserTests {
                     .click();
             page.waitForURL(url -> url.contains("reading="));
             int actions = ((Number) page.evaluate("window.actions")).intValue();
-            System.out.println("From opening to signed, both limbs: " + actions + " actions");
             assertThat(actions).isPositive().isLessThanOrEqualTo(MOST_ACTIONS);
         }
         assertThat(surgeon.does(() -> readings.ofFilm(film))).hasSize(1);
