@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.espalier.access.SiteId;
 import org.espalier.film.FilmId;
 import org.espalier.patient.ChildId;
@@ -51,13 +52,18 @@ class JdbcTodayRepository {
             order by last.taken_on nulls first, c.recorded_at
             limit :most
             """;
+    /** Drafts of other kinds are shown where they were begun. */
+    private static final List<String> KINDS = Stream.of(OpenDraft.Kind.values())
+            .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .toList();
+
     private static final String DRAFTS = """
             select d.kind, d.subject, coalesce(f.child_id, c.id) as child_id, d.saved_at,
                 concat_ws(' ', d.content ->> 'familyName', d.content ->> 'givenName') as typed_name
             from draft d
                 left join film f on f.id = d.subject and f.site_id = :site
                 left join child c on c.id = d.subject and c.site_id = :site
-            where d.staff_id = current_staff()
+            where d.staff_id = current_staff() and d.kind in (:kinds)
                 and (f.child_id is not null or c.id is not null
                     or d.kind = 'child-new' and d.content ->> 'site' = cast(:site as text))
             order by d.saved_at desc
@@ -105,6 +111,7 @@ class JdbcTodayRepository {
     List<DraftRow> drafts(SiteId site, int most) {
         return jdbc.sql(DRAFTS)
                 .param("site", site.value())
+                .param("kinds", KINDS)
                 .param("most", most)
                 .query(JdbcTodayRepository::draft)
                 .list();

@@ -21,6 +21,11 @@ public record OpenDraft(Kind kind, UUID subject, Optional<Child> child, String t
         CHILD_EDIT,
         DIAGNOSIS,
         BODY_SIZE,
-        BONE_AGE
+        BONE_AGE,
+        VISIT,
+        STAGE,
+        LAB,
+        BONE_DISEASE,
+        IMAGING
     }
 }

@@ -39,6 +39,14 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PermissionDoorsIntegrationTests {
 
+    /** The answer of an endpoint that knows the child and lacks something of it, such as the date of a visit. */
+    private static final int NOT_YET = 409;
+
+    /** What some endpoints cannot do without, beside the child. */
+    private static final Map<String, String> WANTED = Map.of(
+            "/api/children/*/letter", "?kind=PLEASE_CALL&language=FRENCH",
+            "/api/children/*/calendar", "?language=FRENCH");
+
     private static final Set<String> WITH_NEED_OF_NAMES = Set.of("SURGEON", "NURSE", "RADIOGRAPHER");
 
     /** Refused by what it is asked about: only the owner of a passkey may remove it. */
@@ -136,7 +144,8 @@ class PermissionDoorsIntegrationTests {
         var rows = rows("endpoint");
         callers()
                 .forEach(caller -> rows.forEach(row -> {
-                    var answer = caller.ask(row.method(), hospital.addressOf(row.path()));
+                    var address = hospital.addressOf(row.path()) + WANTED.getOrDefault(row.path(), "");
+                    var answer = caller.ask(row.method(), address);
                     judge(row, caller, isLetThrough(answer), answer.body());
                     if (answer.statusCode() >= 500) {
                         wrong.add(row.name() + " fails for " + caller);
@@ -144,7 +153,7 @@ class PermissionDoorsIntegrationTests {
                     if (row.isAboutAChild()
                             && !row.path().endsWith("**")
                             && row.method().equals("GET")) {
-                        boolean told = answer.statusCode() == 200;
+                        boolean told = answer.statusCode() == 200 || answer.statusCode() == NOT_YET;
                         if (told != (row.opensTo(caller) && caller.here())) {
                             wrong.add(row.name() + " answers " + answer.statusCode() + " to " + caller);
                         }

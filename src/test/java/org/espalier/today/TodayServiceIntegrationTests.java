@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
@@ -112,6 +114,18 @@ class TodayServiceIntegrationTests {
                 .containsExactly(OpenDraft.Kind.CHILD_NEW, OpenDraft.Kind.CHILD_EDIT);
         assertThat(found.getFirst().typedName()).isEqualTo("New Nora");
         assertThat(found.getLast().child().orElseThrow().id()).isEqualTo(child);
+    }
+
+    @Test
+    void namesEveryFormOfAnExaminationThatWasBegunAndPassesOverWhatItDoesNotKnow() {
+        var child = child("Forms");
+        var forms = List.of("visit", "body-size", "bone-age", "diagnosis", "stage", "lab", "bone-disease", "imaging");
+        forms.forEach(form -> network.as(surgeon, () -> drafts.start(form, child.value(), "{}")));
+        network.as(surgeon, () -> drafts.start("of-a-later-version", child.value(), "{}"));
+        assertThat(open(surgeon).drafts())
+                .extracting(
+                        draft -> draft.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .containsExactlyInAnyOrderElementsOf(forms);
     }
 
     @Test
