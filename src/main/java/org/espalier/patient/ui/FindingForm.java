@@ -65,6 +65,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     private FactId id;
     private @Nullable FactId correcting;
     private boolean begun;
+    private boolean filling;
 
     FindingForm(Class<F> type, LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
         this.ids = ids;
@@ -173,14 +174,21 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
                 id, finding, besides(), correcting, reason.getValue().strip()))));
     }
 
+    /** Sets what the form begins with: nobody typed it, so nothing is kept of it. */
+    private void fillIn(boolean isCorrection) {
+        filling = true;
+        begin(isCorrection);
+        filling = false;
+    }
+
     /** Puts back what was typed before. */
     final void goOn() {
-        begin(false);
+        fillIn(false);
         draft.typed().ifPresent(typed -> {
             begun = true;
             id = typed.id() == null ? id : new FactId(typed.id());
             setCorrecting(typed.correcting() == null ? null : new FactId(typed.correcting()));
-            begin(correcting != null);
+            fillIn(correcting != null);
             fields.forEach((name, field) ->
                     field.set().accept(Objects.requireNonNullElse(typed.fields().get(name), "")));
             say(Texts.text("patient.draft.found"), "");
@@ -192,7 +200,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         if (fact.finding() != null) {
             clear();
             setCorrecting(fact.id());
-            begin(true);
+            fillIn(true);
             setDay(fact.on());
             fill(fact.finding());
             say(Texts.text("patient.correcting"), "soon");
@@ -211,7 +219,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         errors.clear();
         answer.removeAll();
         begun = false;
-        begin(false);
+        fillIn(false);
     }
 
     final void say(String text, String level) {
@@ -268,6 +276,9 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
 
     /** Keeps what stands in the form now. */
     final void keep() {
+        if (filling) {
+            return;
+        }
         begun = true;
         var typed = new LinkedHashMap<String, String>();
         fields.forEach((name, field) -> typed.put(name, field.get().get()));
