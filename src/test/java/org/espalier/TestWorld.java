@@ -14,13 +14,12 @@ import org.espalier.access.SiteData;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.access.StaffId;
-import org.espalier.film.FilmHappening;
 import org.espalier.film.FilmId;
-import org.espalier.film.FilmOrderId;
 import org.espalier.film.FilmService;
-import org.espalier.film.FilmWish;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestFilm;
+import org.espalier.film.TestOrders;
+import org.espalier.film.TestPictures;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.Attempt;
 import org.espalier.followup.AttemptOutcome;
@@ -81,7 +80,6 @@ public class TestWorld {
     private final PatientService patients;
     private final ExaminationService examinations;
     private final FilmService films;
-    private final TestNetwork network;
     private final DraftService drafts;
     private final ReadingService readings;
     private final VisitService visits;
@@ -91,6 +89,8 @@ public class TestWorld {
     private final TransferService transfers;
     private final SiteService sites;
     private final TestTreatment treatment;
+    private final TestOrders orders;
+    private final TestPictures pictures;
     private final Ids ids;
 
     TestWorld(
@@ -98,7 +98,6 @@ public class TestWorld {
             PatientService patients,
             ExaminationService examinations,
             FilmService films,
-            TestNetwork network,
             DraftService drafts,
             ReadingService readings,
             VisitService visits,
@@ -108,12 +107,13 @@ public class TestWorld {
             TransferService transfers,
             SiteService sites,
             TestTreatment treatment,
+            TestOrders orders,
+            TestPictures pictures,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
         this.examinations = examinations;
         this.films = films;
-        this.network = network;
         this.drafts = drafts;
         this.readings = readings;
         this.visits = visits;
@@ -123,6 +123,8 @@ public class TestWorld {
         this.transfers = transfers;
         this.sites = sites;
         this.treatment = treatment;
+        this.orders = orders;
+        this.pictures = pictures;
         this.ids = ids;
     }
 
@@ -211,9 +213,11 @@ public class TestWorld {
         var signed = reader.signed(surgeon, film);
         var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
         var draft = surgeon.does(() -> drafts.begin(begun));
-        var order = order(surgeon.site(), child);
         reader.filmOfNobody(surgeon);
-        var treated = surgeon.does(() -> treatment.arrange(child));
+        var treated = new HashMap<>(surgeon.does(() -> treatment.arrange(child)));
+        treated.putAll(orders.arrange(surgeon.site(), child, DAY));
+        var clip = pictures.arrange(surgeon, child, DAY);
+        treated.putAll(clip.arguments());
         return new Hospital(
                 surgeon.site(),
                 surgeon.staff(),
@@ -221,11 +225,12 @@ public class TestWorld {
                 child,
                 film,
                 byType(surgeon, child, data, film, signed),
-                byMethod(surgeon, child, fact, draft, order, film, treated),
+                byMethod(surgeon, child, fact, draft, film, treated),
                 Map.of(
                         "film", film.value(),
                         "films", film.value(),
                         "other", begun.value(),
+                        "pictures", clip.picture().value(),
                         "readings", draft.id().value()));
     }
 
@@ -240,20 +245,6 @@ public class TestWorld {
         var end = new CareEnd(Optional.empty(), today, "");
         surgeon.does(() -> visits.record(visits.of(child).open().orElseThrow(), new Happening.CareEnded(end)));
         return child;
-    }
-
-    /** A film that was asked for on a day gone by and is not taken. */
-    private FilmOrderId order(SiteId site, ChildId child) {
-        var id = new FilmOrderId(ids.next());
-        network.owner()
-                .sql("""
-                insert into film_order (id, site_id, recorded_site, child_id, asked_on, for_day, needed, sides, protocol,
-                    ball, recorded_at)
-                values (?, ?, ?, ?, ?, ?, true, 'BOTH', 'LONG_STANDING', true, now())
-                """)
-                .params(id.value(), site.value(), site.value(), child.value(), DAY, DAY)
-                .update();
-        return id;
     }
 
     private Map<Class<?>, Object> byType(Sender surgeon, ChildId child, ChildData data, FilmId film, ReadingId signed) {
@@ -290,7 +281,6 @@ public class TestWorld {
             ChildId child,
             FactId fact,
             ReadingDraft draft,
-            FilmOrderId order,
             FilmId film,
             Map<String, Object[]> treated) {
         Reading reading = surgeon.does(() -> readings.ofFilm(film)).getFirst();
@@ -330,10 +320,6 @@ public class TestWorld {
                 Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
                 Map.entry(
                         "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),
-                Map.entry("FilmOrderService.order", new Object[] {
-                    new FilmOrderId(ids.next()), child, LocalDate.of(2100, 1, 1), new FilmWish.NoFilm("straight")
-                }),
-                Map.entry("FilmOrderService.happened", new Object[] {order, ids.next(), new FilmHappening.Taken(null)}),
                 Map.entry("FilmService.assign", new Object[] {film, version, child, null, "it is theirs"}),
                 Map.entry("FilmService.layBack", new Object[] {film, version, "not theirs"}),
                 Map.entry("ComparisonService.open", new Object[] {film, draft.film()}),

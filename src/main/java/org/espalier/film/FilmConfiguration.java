@@ -9,7 +9,7 @@ import org.springframework.context.annotation.Configuration;
 
 /** Limits and the background job of films. */
 @Configuration
-@EnableConfigurationProperties(FilmProperties.class)
+@EnableConfigurationProperties({FilmProperties.class, PictureProperties.class})
 class FilmConfiguration {
 
     private static final Duration AFTER_FAILURE = Duration.ofSeconds(10);

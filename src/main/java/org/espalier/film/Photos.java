@@ -18,17 +18,40 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import org.espalier.film.FilmInspector.Aside;
 import org.espalier.film.tiles.ColourPicture;
+import org.espalier.film.tiles.Drawing;
 
 /** Photos of films and of legs: JPEG and PNG, turned upright as the camera says. The file itself stays as it came. */
 final class Photos {
 
     private static final int UPRIGHT = 1;
+    private static final int QUALITY = 85;
 
     private Photos() {}
 
     /** Reads a photo upright. */
     static ColourPicture read(Path file) throws IOException {
         return withReader(file, reader -> Turn.of(orientation(file)).apply(reader.read(0)));
+    }
+
+    /**
+     * A photo upright as JPEG, halved until it is no wider nor higher than asked, and without what the camera wrote beside
+     * the picture: where it was taken is nobody's business.
+     *
+     * @param most pixels across and down
+     */
+    static byte[] toJpeg(Path file, int most) throws IOException {
+        var picture = read(file);
+        while (Math.max(picture.width(), picture.height()) > most) {
+            picture = picture.halved();
+        }
+        var image = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_RGB);
+        var samples = picture.samples();
+        var pixels = new int[picture.width() * picture.height()];
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = (samples[3 * i] & 0xFF) << 16 | (samples[3 * i + 1] & 0xFF) << 8 | samples[3 * i + 2] & 0xFF;
+        }
+        image.setRGB(0, 0, picture.width(), picture.height(), pixels, 0, picture.width());
+        return Drawing.toJpeg(image, QUALITY);
     }
 
     /** Why a photo cannot be taken, told from its head without reading its pixels. */

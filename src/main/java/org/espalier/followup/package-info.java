@@ -3,7 +3,16 @@
  * letters to their families. Every child in care has exactly one open visit; the database refuses anything else.
  */
 @ApplicationModule(
-        allowedDependencies = {"access", "kit", "patient", "platform", "reading", "treatment", "science::quantity"})
+        allowedDependencies = {
+            "access",
+            "film",
+            "kit",
+            "patient",
+            "platform",
+            "reading",
+            "treatment",
+            "science::quantity"
+        })
 @NullMarked
 package org.espalier.followup;
 

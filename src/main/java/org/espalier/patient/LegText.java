@@ -29,12 +29,12 @@ public final class LegText {
         return Texts.of((Enum<?>) answer);
     }
 
-    /** All that was recorded of a leg, each with its name. */
+    /** All that was recorded of a leg, each with its name, the signs first. */
     public static List<String> of(LegExamination leg) {
         var angles = Arrays.stream(LegAngle.values()).flatMap(what -> leg.angle(what).stream()
                 .map(angle -> Texts.text("patient.named", Texts.of(what), of(what, angle))));
         var signs = Arrays.stream(LegSign.values()).flatMap(sign -> leg.answer(sign).stream()
                 .map(answer -> Texts.text("patient.named", Texts.of(sign), of(answer))));
-        return Stream.concat(angles, signs).toList();
+        return Stream.concat(signs, angles).toList();
     }
 }

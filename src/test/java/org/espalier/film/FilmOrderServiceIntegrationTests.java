@@ -12,6 +12,9 @@ import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
+import org.espalier.followup.Appointment;
+import org.espalier.followup.Happening;
+import org.espalier.followup.VisitService;
 import org.espalier.patient.AffectedSides;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
@@ -48,6 +51,12 @@ class FilmOrderServiceIntegrationTests {
 
     @Autowired
     TestNetwork network;
+
+    @Autowired
+    TestOrders testOrders;
+
+    @Autowired
+    VisitService visits;
 
     @Autowired
     JdbcClient jdbc;
@@ -137,25 +146,24 @@ class FilmOrderServiceIntegrationTests {
 
     @Test
     void carriesWhatIsNotTakenOntoTheListOfTodayAndNamesIt() {
-        order(child, today, LONG);
-        network.owner()
-                .sql("alter table film_order disable trigger film_order_is_a_fact")
-                .update();
-        try {
-            network.owner()
-                    .sql("update film_order set asked_on = asked_on - 9, for_day = for_day - 7 where child_id = ?")
-                    .param(child.value())
-                    .update();
-        } finally {
-            network.owner()
-                    .sql("alter table film_order enable trigger film_order_is_a_fact")
-                    .update();
-        }
+        testOrders.overdue(site, child, today.minusDays(7));
         assertThat(worklist(today)).hasSize(1);
         assertThat(notTaken()).hasSize(1);
         happened(of(child).id(), new FilmHappening.Withdrawn("moved away"));
         assertThat(worklist(today)).isEmpty();
         assertThat(notTaken()).isEmpty();
+    }
+
+    @Test
+    void listsAChildWhoComesAndOfWhomNobodySaidAnything() {
+        var booked = new Happening.Booked(Appointment.of(today, null));
+        network.as(surgeon, () -> visits.record(visits.of(child).open().orElseThrow(), booked));
+        assertThat(worklist(today)).singleElement().satisfies(line -> {
+            assertThat(line.expected()).isTrue();
+            assertThat(line.orders()).isEmpty();
+            assertThat(line.films()).isZero();
+        });
+        assertThat(worklist(today.plusDays(1))).isEmpty();
     }
 
     @Test

@@ -97,7 +97,8 @@ final class FilmUpload extends Composite<Div> {
         };
     }
 
-    private static UploadI18N words() {
+    /** The words of every upload. */
+    static UploadI18N words() {
         var words = new UploadI18N();
         words.setUploading(new UploadI18N.Uploading()
                 .setStatus(new UploadI18N.Uploading.Status()

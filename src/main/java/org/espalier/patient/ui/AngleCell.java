@@ -53,6 +53,7 @@ final class AngleCell extends Composite<Div> {
         way.setEmptySelectionAllowed(true);
         way.setEmptySelectionCaption(Texts.text("patient.way"));
         way.setAriaLabel(Texts.text("patient.way.of", label, measure.name()));
+        way.addValueChangeListener(change -> size.setInvalid(false));
         way.setVisible(measure.isDirected());
         if (measure.isDirected()) {
             way.setItems(Way.values());

@@ -13,13 +13,9 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.binder.Binder;
 import com.vaadin.flow.data.binder.ValidationException;
 import java.time.LocalDate;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
 import org.espalier.kit.ErrorSummary;
@@ -45,13 +41,9 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
             @Nullable FactId correcting,
             String reason) {}
 
-    private record Field(Supplier<String> get, Consumer<String> set) {}
-
-    private static final String REASON = "reason";
-    private static final String ON = "on";
     private static final int REASON_LENGTH = 200;
 
-    private final Map<String, Field> fields = new LinkedHashMap<>();
+    private final TypedFields fields = new TypedFields(this::keep);
     private final ErrorSummary errors = new ErrorSummary();
     private final Div answer = new Div();
     private final Div grid = new Div();
@@ -65,7 +57,6 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     private FactId id;
     private @Nullable FactId correcting;
     private boolean begun;
-    private boolean filling;
 
     FindingForm(Class<F> type, LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
         this.ids = ids;
@@ -79,8 +70,8 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         reason.setVisible(false);
         stop.setVisible(false);
         stop.addClickListener(click -> clear());
-        fields.put(ON, new Field(on::typed, on::type));
-        remember(REASON, reason);
+        fields.add("on", on::typed, on::type);
+        remember("reason", reason);
         on.addTypingListener(this::keep);
         save.addThemeVariants(ButtonVariant.PRIMARY);
         grid.addClassName("form-fields");
@@ -97,8 +88,12 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     abstract Optional<String> problem();
 
     /** The finding that stands in the fields, which are all right by themselves. */
-    F write() throws ValidationException {
-        return binder.writeRecord();
+    F write() {
+        try {
+            return binder.writeRecord();
+        } catch (ValidationException e) {
+            throw new IllegalStateException("validated before", e);
+        }
     }
 
     /** What stands in the fields besides the finding. */
@@ -122,8 +117,9 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         on.setLabel(Texts.text(key));
     }
 
+    /** Fills in the day without counting it as typed. */
     final void setDay(LocalDate day) {
-        on.type(DateText.of(day));
+        on.setValue(day);
     }
 
     /** The day in the field, which is all right by itself. */
@@ -142,30 +138,17 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
 
     /** Keeps what stands in the field as it is typed. */
     final void remember(String name, HasValue<?, String> field) {
-        remember(name, field, field::getValue, field::setValue);
+        fields.add(name, field, field::getValue, field::setValue);
     }
 
-    /** Keeps what stands in the field, by its text. */
-    final void remember(String name, HasValue<?, ?> field, Supplier<String> get, Consumer<String> set) {
-        fields.put(name, new Field(get, set));
-        keepOnChange(field);
-    }
-
-    /** Keeps a text that has no field. */
-    final void remember(String name, Supplier<String> get, Consumer<String> set) {
-        fields.put(name, new Field(get, set));
-    }
-
-    /** Keeps what is chosen in the field; a choice of an earlier version that is no more reads as none. */
+    /** Keeps what is chosen in the field. */
     final <E extends Enum<E>> void remember(String name, Select<E> field, Class<E> type) {
-        remember(
-                name,
-                field,
-                () -> field.isEmpty() ? "" : field.getValue().name(),
-                text -> field.setValue(Arrays.stream(type.getEnumConstants())
-                        .filter(choice -> choice.name().equals(text))
-                        .findFirst()
-                        .orElse(null)));
+        fields.add(name, field, type);
+    }
+
+    /** What the draft keeps, for what is more than a text or a choice. */
+    final TypedFields fields() {
+        return fields;
     }
 
     /** Does with each good entry what the screen does; the screen clears the form when it is kept. */
@@ -174,23 +157,15 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
                 id, finding, besides(), correcting, reason.getValue().strip()))));
     }
 
-    /** Sets what the form begins with: nobody typed it, so nothing is kept of it. */
-    private void fillIn(boolean isCorrection) {
-        filling = true;
-        begin(isCorrection);
-        filling = false;
-    }
-
     /** Puts back what was typed before. */
     final void goOn() {
-        fillIn(false);
+        begin(false);
         draft.typed().ifPresent(typed -> {
             begun = true;
             id = typed.id() == null ? id : new FactId(typed.id());
             setCorrecting(typed.correcting() == null ? null : new FactId(typed.correcting()));
-            fillIn(correcting != null);
-            fields.forEach((name, field) ->
-                    field.set().accept(Objects.requireNonNullElse(typed.fields().get(name), "")));
+            begin(correcting != null);
+            fields.setTexts(typed.fields());
             say(Texts.text("patient.draft.found"), "");
         });
     }
@@ -200,8 +175,8 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         if (fact.finding() != null) {
             clear();
             setCorrecting(fact.id());
-            fillIn(true);
-            setDay(fact.on());
+            begin(true);
+            on.type(DateText.of(fact.on()));
             fill(fact.finding());
             say(Texts.text("patient.correcting"), "soon");
             reason.focus();
@@ -210,16 +185,16 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
 
     /** Empties the form and forgets what was typed. */
     final void clear() {
-        draft.discard();
         id = new FactId(ids.next());
         setCorrecting(null);
-        fields.values().forEach(field -> field.set().accept(""));
+        fields.setTexts(Map.of());
         binder.getFields().filter(HasValidation.class::isInstance).forEach(field -> ((HasValidation) field)
                 .setInvalid(false));
         errors.clear();
         answer.removeAll();
+        begin(false);
+        draft.discard();
         begun = false;
-        fillIn(false);
     }
 
     final void say(String text, String level) {
@@ -252,37 +227,22 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
         }
         var problem = problem();
         problem.ifPresent(text -> say(text, "harm"));
-        try {
-            return problem.isPresent() ? Optional.empty() : Optional.of(write());
-        } catch (ValidationException e) {
-            return Optional.empty();
-        }
+        return problem.isPresent() ? Optional.empty() : Optional.of(write());
     }
 
     private void setCorrecting(@Nullable FactId fact) {
         correcting = fact;
-        reason.setVisible(fact != null);
-        stop.setVisible(fact != null);
-        save.setText(Texts.text(fact == null ? "patient.finding.save" : "patient.correcting.save"));
-    }
-
-    private void keepOnChange(HasValue<?, ?> field) {
-        field.addValueChangeListener(change -> {
-            if (change.isFromClient()) {
-                keep();
-            }
-        });
+        boolean corrects = fact != null;
+        reason.setVisible(corrects);
+        stop.setVisible(corrects);
+        save.setText(Texts.text(corrects ? "patient.correcting.save" : "patient.finding.save"));
     }
 
     /** Keeps what stands in the form now. */
     final void keep() {
-        if (filling) {
-            return;
-        }
         begun = true;
-        var typed = new LinkedHashMap<String, String>();
-        fields.forEach((name, field) -> typed.put(name, field.get().get()));
-        if (!draft.keep(new TypedFinding(id.value(), typed, correcting == null ? null : correcting.value()))) {
+        var typed = new TypedFinding(id.value(), fields.texts(), correcting == null ? null : correcting.value());
+        if (!draft.keep(typed)) {
             say(Texts.text("patient.draft.elsewhere"), "soon");
         }
     }

@@ -94,11 +94,15 @@ final class LegFields extends Composite<Div> {
         field.setEmptySelectionAllowed(true);
         field.setEmptySelectionCaption(Texts.text("patient.not-recorded"));
         field.setItemLabelGenerator(one -> one == null ? Texts.text("patient.not-recorded") : LegText.of(one));
-        form.remember(
-                leg.side() + "-" + sign,
-                field,
-                () -> field.isEmpty() ? "" : field.getValue().name(),
-                text -> field.setValue(text.isEmpty() ? null : sign.answer(text)));
+        form.fields()
+                .add(
+                        leg.side() + "-" + sign,
+                        field,
+                        () -> field.isEmpty() ? "" : field.getValue().name(),
+                        text -> field.setValue(sign.answers().stream()
+                                .filter(answer -> answer.name().equals(text))
+                                .findFirst()
+                                .orElse(null)));
         leg.signs().put(sign, field);
         return field;
     }

@@ -49,6 +49,7 @@ final class VisitForm extends FindingForm<ClinicalExamination> {
         this.today = today;
         rule = new HeavyChildRule(child.birthDate(), child.sex());
         labelDay("patient.visit-day");
+        getContent().addClassName("compact");
         add(knees);
         add(ankles);
         add(height);
@@ -135,7 +136,9 @@ final class VisitForm extends FindingForm<ClinicalExamination> {
         sleep.setEmptySelectionAllowed(true);
         sleep.setEmptySelectionCaption(Texts.text("patient.not-recorded"));
         sleepWhy.addClassName("small");
-        add(new Div(sleep, sleepWhy));
+        var asked = new Div(sleep, sleepWhy);
+        asked.addClassName("wide");
+        add(asked);
     }
 
     private void rememberAll() {
@@ -146,10 +149,10 @@ final class VisitForm extends FindingForm<ClinicalExamination> {
         remember("hypermobility", hypermobility);
         remember("sleep", sleep, SleepSymptoms.class);
         remember("note", note);
-        remember(
-                "size",
-                () -> size.value().toString(),
-                text -> size = text.isEmpty() ? nextId() : new FactId(UUID.fromString(text)));
+        fields().add(
+                        "size",
+                        () -> size.value().toString(),
+                        text -> size = text.isEmpty() ? nextId() : new FactId(UUID.fromString(text)));
     }
 
     private <T> void bind(TextField field, Function<String, Result<T>> reader) {

@@ -1,0 +1,122 @@
+package org.espalier.film;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.ChildId;
+import org.springframework.stereotype.Component;
+
+/** Photos and clips: containers put together by the book around no picture at all, and real photos. */
+@Component
+public class TestPictures {
+
+    static final int[] UNKNOWN = {0x01, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF};
+
+    private final PictureService pictures;
+
+    TestPictures(PictureService pictures) {
+        this.pictures = pictures;
+    }
+
+    /** A kept clip of the child, and arguments for the methods about it. */
+    public Arranged arrange(Sender sender, ChildId child, LocalDate day) {
+        var consent = new Consent(Consent.By.PARENT, day);
+        var kept = sender.does(() -> pictures.receive(child, new ByteArrayInputStream(mp4(1000, 9_000)), day, consent));
+        var id = ((PictureReceived.Kept) kept).picture();
+        return new Arranged(
+                id,
+                Map.of(
+                        "PictureService.receive",
+                        new Object[] {child, new ByteArrayInputStream(mp4(1000, 8_000)), day, consent},
+                        "PictureService.open",
+                        new Object[] {id},
+                        "PictureService.withdraw",
+                        new Object[] {id, "consent taken back"}));
+    }
+
+    /** A clip that is kept. */
+    public record Arranged(PictureId picture, Map<String, Object[]> arguments) {}
+
+    /** An MP4 (ISO/IEC 14496-12) of a file type and a movie header, version 0. */
+    static byte[] mp4(int timeScale, int duration) {
+        return written(out -> {
+            out.writeInt(20);
+            out.writeBytes("ftypisom");
+            out.writeInt(0x200);
+            out.writeBytes("isom");
+            out.writeInt(8 + 108);
+            out.writeBytes("moov");
+            out.writeInt(108);
+            out.writeBytes("mvhd");
+            out.writeInt(0);
+            out.writeInt(0);
+            out.writeInt(0);
+            out.writeInt(timeScale);
+            out.writeInt(duration);
+            out.writeInt(0x0001_0000);
+            out.writeShort(0x0100);
+            out.write(new byte[10]);
+            out.writeInt(0x0001_0000);
+            out.write(new byte[12]);
+            out.writeInt(0x0001_0000);
+            out.write(new byte[12]);
+            out.writeInt(0x4000_0000);
+            out.write(new byte[24]);
+            out.writeInt(2);
+        });
+    }
+
+    /** The head of a WebM (RFC 8794 and 9559), up to its open segment. */
+    static byte[] webmHead() {
+        return bytes(0x1A, 0x45, 0xDF, 0xA3, 0x87, 0x42, 0x82, 0x84, 'w', 'e', 'b', 'm');
+    }
+
+    static byte[] bytes(int... values) {
+        return written(out -> {
+            for (int value : values) {
+                out.write(value);
+            }
+        });
+    }
+
+    static byte[] joined(byte[]... parts) {
+        return written(out -> {
+            for (var part : parts) {
+                out.write(part);
+            }
+        });
+    }
+
+    static byte[] photo(int width, int height, String format) {
+        var image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        image.setRGB(width / 2, height / 2, Color.ORANGE.getRGB());
+        return written(out -> ImageIO.write(image, format, out));
+    }
+
+    static byte[] text(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private interface Writing {
+        void to(DataOutputStream out) throws IOException;
+    }
+
+    private static byte[] written(Writing writing) {
+        var bytes = new ByteArrayOutputStream();
+        try (var out = new DataOutputStream(bytes)) {
+            writing.to(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+}
