@@ -221,15 +221,7 @@ final class Derivation {
 
     /** A plan is done by the act that names it, or that named it before it was last changed. */
     private Optional<StandingPlan.Done> done(Written<Plan> written) {
-        var names = new java.util.HashSet<org.espalier.patient.FactId>();
-        Optional<Written<Plan>> one = Optional.of(written);
-        while (one.isPresent()) {
-            names.add(one.get().id());
-            var before = one.get().supersedes();
-            one = record.plans().all().stream()
-                    .filter(earlier -> earlier.id().equals(before))
-                    .findFirst();
-        }
+        var names = record.plans().line(written);
         return deeds.stream()
                 .filter(deed -> names.contains(deed.act().plan()))
                 .findFirst()

@@ -3,9 +3,11 @@ package org.espalier.treatment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.espalier.patient.FactId;
 
 /**
@@ -50,5 +52,16 @@ public record FactLog<F extends TreatmentFact>(List<Written<F>> all) {
 
     Optional<Written<F>> find(FactId id) {
         return all.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    /** The fact and all that it stands in place of, the newest first. */
+    Set<FactId> line(Written<F> newest) {
+        var line = new LinkedHashSet<FactId>();
+        var one = Optional.of(newest);
+        while (one.isPresent()) {
+            line.add(one.get().id());
+            one = Optional.ofNullable(one.get().supersedes()).flatMap(this::find);
+        }
+        return line;
     }
 }
