@@ -1,0 +1,163 @@
+package org.espalier.science.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.espalier.science.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A stiff plate as a link, and the bending of its screws; worked figures, last printed digit. */
+class PlateMechanicsTests {
+
+    @ParameterizedTest
+    @CsvSource({
+        "70,3,8,8,2,1.5686,1.5697,0.084,0.73",
+        "70,3,8,8,5,3.9179,3.9244,0.217,1.64",
+        "70,3,8,8,10,7.8278,7.8487,0.466,2.63",
+        "70,3,8,8,15,11.7408,11.7731,0.756,2.98",
+        "50,3,6,6,10,10.7773,10.8105,0.650,3.00",
+        "70,3,6,6,10,7.8362,7.8487,0.456,2.21",
+        "70,3,10,10,10,7.8199,7.8487,0.476,2.89"
+    })
+    void turnsTheJointByTheGrowthOfTheFarSide(
+            double width,
+            double standOff,
+            double below,
+            double above,
+            double growth,
+            double turn,
+            double byLever,
+            double nearGrowth,
+            double tilt) {
+        var plate = new RigidPlate(new Length(width), new Length(standOff), new Length(below), new Length(above));
+        RigidPlate.Position position = plate.after(new Length(growth));
+        assertThat(position.turn().degrees()).isCloseTo(turn, within(1e-4));
+        assertThat(plate.turnByLever(new Length(growth), new Length(0)).degrees())
+                .isCloseTo(byLever, within(1e-4));
+        assertThat(position.plateSideGrowth().millimetres()).isCloseTo(nearGrowth, within(1e-3));
+        assertThat(position.tilt().degrees()).isCloseTo(tilt, within(0.006));
+    }
+
+    @Test
+    void losesTheGrowthThatSlackUsesUp() {
+        assertThat(PLATE.turnByLever(new Length(10), new Length(1)).degrees()).isCloseTo(7.0639, within(1e-4));
+        assertThat(PLATE.after(new Length(9)).turn().degrees()).isCloseTo(7.0453, within(1e-3));
+    }
+
+    @Test
+    void standsStillWithoutGrowth() {
+        assertThat(PLATE.after(new Length(0)).turn().degrees()).isCloseTo(0, within(1e-9));
+        assertThatIllegalArgumentException().isThrownBy(() -> PLATE.after(new Length(-1)));
+        assertThatIllegalArgumentException().isThrownBy(() -> PLATE.after(new Length(24)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3.1,0,4.5333,2.9247,1",
+        "3.1,1.7,4.1233,2.6602,0.9096",
+        "3.0,0,3.9761,2.6507,1",
+        "3.0,1.6,3.6544,2.4363,0.9191",
+        "3.5,1.7,6.9562,3.9750,0.9443",
+        "2.4,0,1.6286,1.3572,1",
+        "4.5,1.75,19.6685,8.7416,0.9771"
+    })
+    void knowsItsSection(double core, double cannula, double second, double modulus, double ofSolid) {
+        ScrewShank shank = ScrewShank.cannulated(core, cannula);
+        assertThat(shank.secondMoment()).isCloseTo(second, within(1e-4));
+        assertThat(shank.sectionModulus()).isCloseTo(modulus, within(1e-4));
+        assertThat(shank.ofSolid()).isCloseTo(ofSolid, within(1e-4));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3.1,0,85.5,171.0,256.4,427.4,683.8",
+        "3.1,1.7,94.0,188.0,281.9,469.9,751.8",
+        "2.4,0,184.2,368.4,552.6,921.0,1473.7",
+        "3.5,0,59.4,118.8,178.2,297.0,475.1"
+    })
+    void bendsHarderTheFurtherItStandsOff(
+            double core, double cannula, double one, double two, double three, double five, double eight) {
+        ScrewShank shank = ScrewShank.cannulated(core, cannula);
+        double[] exposed = {1, 2, 3, 5, 8};
+        double[] expected = {one, two, three, five, eight};
+        for (int i = 0; i < exposed.length; i++) {
+            assertThat(shank.cantileverStress(250, new Length(exposed[i]))).isCloseTo(expected[i], within(0.06));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0,1",
+        "0.1,1.2094",
+        "0.2,1.4350",
+        "0.3,1.6738",
+        "0.5,2.1812",
+        "0.75,2.8543",
+        "1.0,3.5550",
+        "1.5,5.0051",
+        "2.0,6.4914"
+    })
+    void comparesAnExposedScrewWithASeatedOne(double height, double index) {
+        assertThat(new LoadIndex(1).against(new Length(height))).isCloseTo(index, within(1e-4));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "STEEL,500,0.1093", "STEEL,1000,0.1300", "STEEL,3000,0.1711", "STEEL,5000,0.1944",
+        "TITANIUM_ALLOY,500,0.1258", "TITANIUM_ALLOY,1000,0.1496", "TITANIUM_ALLOY,3000,0.1969",
+                "TITANIUM_ALLOY,5000,0.2238"
+    })
+    void liesInItsBed(LoadIndex.Material material, double bed, double lambda) {
+        assertThat(LoadIndex.of(ScrewShank.solid(3.1), material, bed).perMillimetre())
+                .isCloseTo(lambda, within(1e-4));
+    }
+
+    /** 250 N, steel in a bed of 3000 N/mm². */
+    @ParameterizedTest
+    @CsvSource({"0,161.1,172.9", "2,286.3,311.0", "5,506.9,554.2"})
+    void worksOutTheStress(double exposed, double solid, double cannulated) {
+        assertThat(stress(ScrewShank.solid(3.1), exposed)).isCloseTo(solid, within(0.06));
+        assertThat(stress(ScrewShank.cannulated(3.1, 1.7), exposed)).isCloseTo(cannulated, within(0.06));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1000,2,1.577", "1000,5,2.581", "3000,2,1.778", "3000,5,3.147"})
+    void risesWithAFirmerBed(double bed, double exposed, double index) {
+        assertThat(LoadIndex.of(ScrewShank.solid(3.1), LoadIndex.Material.STEEL, bed)
+                        .against(new Length(exposed)))
+                .isCloseTo(index, within(1e-3));
+    }
+
+    @Test
+    void gradesTheLoad() {
+        LoadIndex index = LoadIndex.of(ScrewShank.solid(3.1), LoadIndex.Material.STEEL, 3000);
+        assertThat(index.grade(new Length(0.5))).isEqualTo(LoadIndex.Grade.LOW);
+        assertThat(index.grade(new Length(2))).isEqualTo(LoadIndex.Grade.RAISED);
+        assertThat(index.grade(new Length(5))).isEqualTo(LoadIndex.Grade.HIGH);
+    }
+
+    /** Yield stresses of the standards (ISO 5832-1 annealed 190 and cold worked 690, ISO 5832-3 780; from memory). */
+    @ParameterizedTest
+    @CsvSource({"190,556,505", "690,2018,1836", "780,2281,2075", "795,2325,2115"})
+    void yieldsAtTheSurface(double yield, double solid, double cannulated) {
+        assertThat(ScrewShank.solid(3.1).firstYieldMoment(yield)).isCloseTo(solid, within(0.6));
+        assertThat(ScrewShank.cannulated(3.1, 1.7).firstYieldMoment(yield)).isCloseTo(cannulated, within(0.6));
+    }
+
+    @Test
+    void refusesACannulaThatLeavesNothing() {
+        assertThatIllegalArgumentException().isThrownBy(() -> ScrewShank.cannulated(3, 3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LoadIndex(0));
+    }
+
+    private static double stress(ScrewShank shank, double exposed) {
+        return 250
+                * LoadIndex.of(shank, LoadIndex.Material.STEEL, 3000).momentPerNewton(new Length(exposed))
+                / shank.sectionModulus();
+    }
+
+    private static final RigidPlate PLATE = new RigidPlate(new Length(70), new Length(3), new Length(8), new Length(8));
+}
