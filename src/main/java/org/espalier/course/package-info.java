@@ -6,6 +6,7 @@
         allowedDependencies = {
             "access",
             "kit",
+            "kit::paper",
             "patient",
             "film",
             "reading",

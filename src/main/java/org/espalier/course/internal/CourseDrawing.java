@@ -9,6 +9,8 @@ import org.espalier.course.internal.Axes.Time;
 import org.espalier.course.internal.Axes.Values;
 import org.espalier.kit.CourseModel;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Markup;
+import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -47,7 +49,7 @@ final class CourseDrawing {
                 .with("width", WIDTH)
                 .with("height", height)
                 .with("viewBox", String.format(Locale.ROOT, "0 0 %.1f %.1f", WIDTH, height))
-                .with("font-family", CoursePaper.FACE)
+                .with("font-family", PaperPrinter.FACE)
                 .with("font-size", "8");
     }
 

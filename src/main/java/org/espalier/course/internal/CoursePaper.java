@@ -11,13 +11,13 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Who;
+import org.espalier.kit.paper.Markup;
+import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.quantity.Side;
 import org.w3c.dom.Document;
 
 /** Two pages, one for each limb: who it is, the lanes over time, the films as a table, sources and cautions. */
 final class CoursePaper {
-
-    static final String FACE = "Source Sans 3";
 
     /** Those that tell where a limb stands; the others are on the screen. */
     private static final List<String> LANES = List.of("HKA", "BONY_HKA", "mLDFA", "mMPTA");
@@ -40,7 +40,7 @@ final class CoursePaper {
     static Document of(Course course, LocalDateTime now) {
         var paper = new CoursePaper(course, now);
         var root = Markup.document()
-                .with("font-family", FACE)
+                .with("font-family", PaperPrinter.FACE)
                 .with("font-size", "9pt")
                 .with("color", Ink.INK);
         var master = root.fo("layout-master-set")

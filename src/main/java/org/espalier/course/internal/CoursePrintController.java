@@ -1,8 +1,11 @@
 package org.espalier.course.internal;
 
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.UUID;
 import org.espalier.course.Course;
 import org.espalier.course.CourseService;
+import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.patient.ChildId;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
@@ -20,11 +23,13 @@ import org.springframework.web.bind.annotation.RestController;
 class CoursePrintController {
 
     private final CourseService courses;
-    private final CoursePrinter printer;
+    private final PaperPrinter printer;
+    private final Clock clock;
 
-    CoursePrintController(CourseService courses, CoursePrinter printer) {
+    CoursePrintController(CourseService courses, PaperPrinter printer, Clock clock) {
         this.courses = courses;
         this.printer = printer;
+        this.clock = clock;
     }
 
     @GetMapping("pdf")
@@ -41,6 +46,6 @@ class CoursePrintController {
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
                 .contentType(MediaType.APPLICATION_PDF)
-                .body(printer.print(course));
+                .body(printer.print(CoursePaper.of(course, LocalDateTime.ofInstant(clock.instant(), course.zone()))));
     }
 }

@@ -1,11 +1,9 @@
-package org.espalier.course.internal;
+package org.espalier.kit.paper;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
-import java.time.LocalDateTime;
 import java.util.Objects;
 import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
@@ -17,12 +15,12 @@ import org.apache.fop.apps.FopFactoryBuilder;
 import org.apache.fop.configuration.ConfigurationException;
 import org.apache.fop.configuration.DefaultConfigurationBuilder;
 import org.apache.xmlgraphics.util.MimeConstants;
-import org.espalier.course.Course;
 import org.springframework.stereotype.Component;
+import org.w3c.dom.Document;
 
-/** Prints a course as PDF, in the typeface of the screens, which the program brings along. */
+/** Prints pages as PDF, in the typeface of the screens, which the program brings along. */
 @Component
-class CoursePrinter {
+public class PaperPrinter {
 
     private static final URI NOWHERE = URI.create("file:///");
 
@@ -33,25 +31,24 @@ class CoursePrinter {
     private static final String FONT = """
             <font embed-url="%s" embedding-mode="subset"><font-triplet name="%s" style="normal" weight="%s"/></font>""";
 
+    /** The typeface, by the name pages use. */
+    public static final String FACE = "Source Sans 3";
+
     private final FopFactory factory = factory();
-    private final Clock clock;
 
-    CoursePrinter(Clock clock) {
-        this.clock = clock;
-    }
+    PaperPrinter() {}
 
-    /** The course, always on two pages. */
-    byte[] print(Course course) {
-        var now = LocalDateTime.ofInstant(clock.instant(), course.zone());
+    /** The document as PDF. */
+    public byte[] print(Document pages) {
         var out = new ByteArrayOutputStream();
         try {
             var fop = factory.newFop(MimeConstants.MIME_PDF, out);
             TransformerFactory.newInstance()
                     .newTransformer()
-                    .transform(new DOMSource(CoursePaper.of(course, now)), new SAXResult(fop.getDefaultHandler()));
+                    .transform(new DOMSource(pages), new SAXResult(fop.getDefaultHandler()));
             return out.toByteArray();
         } catch (FOPException | TransformerException e) {
-            throw new IllegalStateException("The course cannot be printed", e);
+            throw new IllegalStateException("The pages cannot be printed", e);
         }
     }
 
@@ -71,7 +68,7 @@ class CoursePrinter {
 
     private static String font(String cut, String weight) {
         var file = Objects.requireNonNull(
-                CoursePrinter.class.getResource("/org/espalier/course/paper/SourceSans3-" + cut + ".ttf"));
-        return FONT.formatted(file.toExternalForm(), CoursePaper.FACE, weight);
+                PaperPrinter.class.getResource("/org/espalier/kit/paper/SourceSans3-" + cut + ".ttf"));
+        return FONT.formatted(file.toExternalForm(), FACE, weight);
     }
 }

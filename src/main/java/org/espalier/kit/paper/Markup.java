@@ -1,4 +1,4 @@
-package org.espalier.course.internal;
+package org.espalier.kit.paper;
 
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -7,13 +7,13 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** An element of a page or of a drawing in the making; every text and attribute is escaped by the document. */
-record Markup(Element element) {
+public record Markup(Element element) {
 
     private static final String FO = "http://www.w3.org/1999/XSL/Format";
     private static final String SVG = "http://www.w3.org/2000/svg";
 
     /** The root of a paginated document. */
-    static Markup document() {
+    public static Markup document() {
         try {
             var factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
@@ -26,30 +26,30 @@ record Markup(Element element) {
         }
     }
 
-    Document whole() {
+    public Document whole() {
         return element.getOwnerDocument();
     }
 
     /** Adds an element of the page. */
-    Markup fo(String name) {
+    public Markup fo(String name) {
         return add(FO, "fo:" + name);
     }
 
     /** Adds an element of a drawing. */
-    Markup svg(String name) {
+    public Markup svg(String name) {
         return add(SVG, "svg:" + name);
     }
 
-    Markup with(String attribute, String value) {
+    public Markup with(String attribute, String value) {
         element.setAttribute(attribute, value);
         return this;
     }
 
-    Markup with(String attribute, double value) {
+    public Markup with(String attribute, double value) {
         return with(attribute, String.format(Locale.ROOT, "%.2f", value));
     }
 
-    Markup text(String text) {
+    public Markup text(String text) {
         element.appendChild(whole().createTextNode(text));
         return this;
     }
