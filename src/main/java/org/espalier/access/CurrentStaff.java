@@ -5,8 +5,10 @@ import java.util.Set;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
-/** Who asks. Roles are read afresh at each question, so that one taken away is gone at once. */
+/** Who asks. Roles are read afresh in each transaction, so that one taken away is gone at the next question. */
 @Component
 public class CurrentStaff {
 
@@ -60,8 +62,33 @@ public class CurrentStaff {
     }
 
     Optional<Standing> standing() {
-        return find().flatMap(standings::find);
+        return find().flatMap(this::standing);
     }
+
+    private Optional<Standing> standing(StaffId staff) {
+        if (!TransactionSynchronizationManager.isSynchronizationActive()) {
+            return standings.find(staff);
+        }
+        return readBefore(staff).orElseGet(() -> read(staff)).standing();
+    }
+
+    private ReadInTransaction read(StaffId staff) {
+        var read = new ReadInTransaction(staff, standings.find(staff));
+        TransactionSynchronizationManager.registerSynchronization(read);
+        return read;
+    }
+
+    private static Optional<ReadInTransaction> readBefore(StaffId staff) {
+        return TransactionSynchronizationManager.getSynchronizations().stream()
+                .filter(ReadInTransaction.class::isInstance)
+                .map(ReadInTransaction.class::cast)
+                .filter(read -> read.staff().equals(staff))
+                .findFirst();
+    }
+
+    /** A standing as one transaction read it; it goes with the transaction, and another does not see it. */
+    private record ReadInTransaction(StaffId staff, Optional<Standing> standing)
+            implements TransactionSynchronization {}
 
     private static Optional<SiteId> jobSite() {
         return Callers.current()

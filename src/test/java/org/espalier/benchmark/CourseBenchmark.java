@@ -2,6 +2,7 @@ package org.espalier.benchmark;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -50,6 +51,34 @@ final class CourseBenchmark {
             select reading_id, side, quantity, value, doubtful
             from reading_number where site_id = :site and child_id = :child
             """;
+
+    /** What else the course shows: examinations, visits, what was planned and done; each table read whole for the child. */
+    private static final List<String> OTHERS = List.of(
+            "body_size",
+            "bone_age",
+            "diagnosis",
+            "clinical_examination",
+            "lab_result",
+            "bone_disease",
+            "imaging_report",
+            "tibia_vara_stage",
+            "visit",
+            "visit_step",
+            "care_change",
+            "procedure_session",
+            "procedure_act",
+            "treatment_plan",
+            "treatment_target",
+            "implant_finding",
+            "physis_maturity",
+            "care_step",
+            "complication",
+            "theatre_check",
+            "physis",
+            "side_reversal");
+
+    private static final String SITE = "select id, code, name, time_zone from site where id = :site";
+    private static final String DRAFTS = "select id, kind, subject from draft where staff_id = current_staff()";
     private static final String LOOK = """
             insert into access_entry (id, at, staff_id, site_id, deed, subject, children)
             values (gen_random_uuid(), now(), current_staff(), :site, 'OPENED', 'course', array[:child])
@@ -116,7 +145,13 @@ final class CourseBenchmark {
                     .param("site", surgeon.site().value())
                     .param("child", child.value())
                     .update();
-            return rows(CHILD, 10) + rows(FILMS_OF_CHILD, 18) + rows(READINGS_OF_CHILD, 20) + rows(NUMBERS_OF_CHILD, 5);
+            OTHERS.forEach(table -> rows("select * from " + table + " where child_id = :child", 1));
+            return rows(SITE, 4)
+                    + rows(DRAFTS, 3)
+                    + rows(CHILD, 10)
+                    + rows(FILMS_OF_CHILD, 18)
+                    + rows(READINGS_OF_CHILD, 20)
+                    + rows(NUMBERS_OF_CHILD, 5);
         });
     }
 
