@@ -17,6 +17,7 @@ public class ChildHeader extends Composite<Header> {
         COURSE,
         EXAMINATION,
         PROGNOSIS,
+        TREATMENT,
         VISITS,
         IDENTITY;
 
@@ -25,6 +26,7 @@ public class ChildHeader extends Composite<Header> {
                 case COURSE -> Urls.course(child);
                 case EXAMINATION -> Urls.examination(child);
                 case PROGNOSIS -> Urls.prognosis(child);
+                case TREATMENT -> Urls.treatment(child);
                 case VISITS -> Urls.visits(child);
                 case IDENTITY -> Urls.editChild(child);
             };

@@ -17,6 +17,7 @@ public final class Urls {
     public static final String PATELLA_CARD = "worklist/patella";
     public static final String READERS = "readers";
     public static final String ADMINISTRATION = "admin";
+    public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
 
     private Urls() {}
@@ -49,6 +50,21 @@ public final class Urls {
     /** Two films of one child side by side. */
     public static String compare(UUID film, UUID other) {
         return "compare/" + film + "/" + other;
+    }
+
+    /** What was done to the child's limbs and is meant to be done. */
+    public static String treatment(UUID child) {
+        return "child/" + child + "/treatment";
+    }
+
+    /** The form that records a procedure. */
+    public static String recordProcedure(UUID child) {
+        return treatment(child) + "/record";
+    }
+
+    /** What is asked before and after an operation. */
+    public static String theatreCheck(UUID child) {
+        return treatment(child) + "/check";
     }
 
     /** The film room. */

@@ -97,6 +97,16 @@ public enum ProcedureKind {
         return effect == Effect.PUTS_IN || effect == Effect.ARRESTS;
     }
 
+    /** Whether something is put in that can come out again. */
+    public boolean putsIn() {
+        return effect == Effect.PUTS_IN;
+    }
+
+    /** Whether the whole of what is in comes out. */
+    public boolean takesOut() {
+        return effect == Effect.TAKES_OUT;
+    }
+
     /** Whether it is done to something that is in place already. */
     public boolean isOnImplant() {
         return switch (effect) {

@@ -1,0 +1,231 @@
+package org.espalier.treatment.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.espalier.kit.DateEntryField;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.platform.Ids;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.Procedure;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.Stop;
+import org.espalier.treatment.Treatment;
+
+/** What was done on one day: one act or several, the day, and when the child comes again. Kept at every change. */
+final class ProcedureForm extends Composite<Div> {
+
+    /** Takes what is complete. */
+    interface Save {
+
+        void take(ProcedureId id, ProcedureData data, String reason);
+    }
+
+    private final ActForms acts;
+    private final DateEntryField on;
+    private final Checkbox elsewhere = new Checkbox(Texts.text("treatment.elsewhere"));
+    private final TextField surgeon = Choices.text("treatment.surgeon", ProcedureData.NAME_LENGTH);
+    private final TextArea note = Choices.area("treatment.note", ProcedureData.NOTE_LENGTH);
+    private final NextVisitFields next;
+    private final TextField reason = Choices.text("treatment.reason", 400);
+    private final Div summary = new Div();
+    private final Problems problems = new Problems();
+    private final Div notice = new Div();
+    private final StopPanel stops;
+    private final Treatment treatment;
+    private final ProcedureDraft draft;
+    private final boolean correcting;
+    private final Button save;
+    private ProcedureId id;
+    private boolean filling = true;
+    private Runnable retry = () -> {};
+
+    ProcedureForm(
+            Treatment treatment,
+            Optional<Procedure> corrected,
+            LocalDate today,
+            Ids ids,
+            ProcedureDraft draft,
+            StopPanel stops) {
+        this.treatment = treatment;
+        this.draft = draft;
+        this.stops = stops;
+        correcting = corrected.isPresent();
+        id = new ProcedureId(ids.next());
+        on = new DateEntryField(Texts.text("treatment.on"), () -> today);
+        acts = new ActForms(correcting ? treatment.tethers() : treatment.tethersIn(), ids, this::changed);
+        next = new NextVisitFields(today, on::getValue, this::changed);
+        reason.setVisible(correcting);
+        save = new Button(Texts.text(correcting ? "treatment.record.save-correction" : "treatment.record.save"));
+        save.addThemeVariants(ButtonVariant.PRIMARY);
+        summary.addClassName("act-summary");
+        summary.getElement().setAttribute("aria-live", "polite");
+        getContent()
+                .add(
+                        notice,
+                        problems,
+                        quickPicks(),
+                        section("treatment.what", acts),
+                        when(),
+                        section("treatment.next", next),
+                        further(),
+                        summary,
+                        stops,
+                        actions());
+        on.type(DateText.of(today));
+        corrected.flatMap(Procedure::data).ifPresent(this::fill);
+        draft.typed().ifPresent(this::goOn);
+        listen();
+        filling = false;
+        summarise();
+    }
+
+    void onSave(Save taker) {
+        save.addClickListener(click -> tryToSave(taker));
+        retry = () -> tryToSave(taker);
+    }
+
+    void showStops(List<Stop> why) {
+        stops.show(why, stop -> place(acts.act(stop.place())), retry);
+    }
+
+    private static StopPanel.Place place(Act act) {
+        return new StopPanel.Place(
+                act.physis().orElseThrow(), Optional.ofNullable(act.plateSide()).orElseThrow());
+    }
+
+    private void tryToSave(Save taker) {
+        var missing = missing();
+        problems.show(missing);
+        stops.clear();
+        if (missing.isEmpty()) {
+            taker.take(id, data(), reason.getValue());
+        }
+    }
+
+    private ProcedureData data() {
+        return new ProcedureData(
+                on.getValue(), elsewhere.getValue(), surgeon.getValue(), note.getValue(), acts.acts(), next.look());
+    }
+
+    private Map<Component, String> missing() {
+        var missing = new LinkedHashMap<Component, String>();
+        acts.demand(missing);
+        Problems.demand(missing, on, on.getValue() != null, "treatment.on.missing");
+        next.demand(missing, on.getValue());
+        Problems.demand(missing, reason, !correcting || !reason.getValue().isBlank(), "treatment.reason.missing");
+        return missing;
+    }
+
+    private Component quickPicks() {
+        var picks = new QuickPicks(treatment, acts::take);
+        picks.setVisible(!correcting && !picks.isEmpty());
+        return picks;
+    }
+
+    private Section when() {
+        var fields = new Div(on, surgeon);
+        fields.addClassName("form-fields");
+        surgeon.setPlaceholder(Texts.text("treatment.not-recorded"));
+        return section("treatment.when", fields, elsewhere);
+    }
+
+    private Component further() {
+        note.setPlaceholder(Texts.text("treatment.not-recorded"));
+        return new Details(Texts.text("treatment.note"), note);
+    }
+
+    private Component actions() {
+        var discard = new Button(Texts.text("treatment.discard"), click -> {
+            draft.discard();
+            getUI().ifPresent(ui -> ui.getPage().reload());
+        });
+        var actions = new Div(reason, save, discard);
+        actions.addClassName("actions");
+        return actions;
+    }
+
+    private static Section section(String heading, Component... parts) {
+        var section = new Section(new H2(Texts.text(heading)));
+        section.add(parts);
+        section.addClassName("sheet");
+        return section;
+    }
+
+    private void fill(ProcedureData data) {
+        on.type(DateText.of(data.on()));
+        elsewhere.setValue(data.elsewhere());
+        surgeon.setValue(Optional.ofNullable(data.surgeon()).orElse(""));
+        note.setValue(Optional.ofNullable(data.note()).orElse(""));
+        next.type(DateText.of(data.next().date()), data.next().why());
+        acts.fill(data.acts().stream().map(QuickPicks::typed).toList());
+    }
+
+    private void goOn(TypedProcedure typed) {
+        id = new ProcedureId(typed.id());
+        on.type(typed.on());
+        elsewhere.setValue(typed.elsewhere());
+        surgeon.setValue(typed.surgeon());
+        note.setValue(typed.note());
+        next.type(typed.nextOn(), typed.nextWhy());
+        reason.setValue(typed.reason());
+        acts.fill(typed.acts());
+        say("treatment.draft.found");
+    }
+
+    private void listen() {
+        on.addTypingListener(this::changed);
+        List.of(surgeon, note, reason)
+                .forEach(field -> field.addValueChangeListener(change -> {
+                    if (change.isFromClient()) {
+                        changed();
+                    }
+                }));
+        elsewhere.addValueChangeListener(change -> changed());
+    }
+
+    private void changed() {
+        if (filling) {
+            return;
+        }
+        summarise();
+        boolean kept = draft.keep(new TypedProcedure(
+                id.value(),
+                on.typed(),
+                elsewhere.getValue(),
+                surgeon.getValue(),
+                note.getValue(),
+                next.day(),
+                next.reason(),
+                reason.getValue(),
+                acts.typed()));
+        if (!kept) {
+            say("treatment.draft.elsewhere");
+        }
+    }
+
+    private void summarise() {
+        summary.removeAll();
+        acts.summaries().forEach(line -> summary.add(new Div(line)));
+    }
+
+    private void say(String text) {
+        notice.removeAll();
+        notice.add(Choices.paragraph("notice", Texts.text(text)));
+    }
+}
