@@ -86,8 +86,12 @@ class TreatmentBrowserTests {
             button(page, "Film, in 12 weeks").click();
             person.settle();
             button(page, "Record").click();
-            assertThat(page.getByText("This was planned on the lateral side of the bone")).isVisible();
-            person.settle().picture("treatment-stopped-" + screen).assertAccessible().assertFits();
+            assertThat(page.getByText("This was planned on the lateral side of the bone"))
+                    .isVisible();
+            person.settle()
+                    .picture("treatment-stopped-" + screen)
+                    .assertAccessible()
+                    .assertFits();
             assertThat(treatment().procedures()).isEmpty();
             page.getByLabel("Lateral", exact()).check();
             person.settle();
@@ -95,7 +99,8 @@ class TreatmentBrowserTests {
             button(page, "Record").click();
             page.waitForURL(url -> url.endsWith("/treatment"));
             person.settle();
-            assertThat(page.getByText("A plate on the lateral side has held it with its screws since").first())
+            assertThat(page.getByText("A plate on the lateral side has held it with its screws since")
+                            .first())
                     .isVisible();
             person.picture("treatment-" + screen).assertAccessible().assertFits();
         }
@@ -197,17 +202,20 @@ class TreatmentBrowserTests {
         try (var person = signedIn(surgeon, Screen.DESKTOP)) {
             var page = person.page();
             open(person, "");
-            page.getByText("Correct", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("Correct", new Page.GetByTextOptions().setExact(true))
+                    .click();
             person.settle();
             page.getByLabel("Implants in or out").fill("plate 12 mm, 2 screws");
             page.getByLabel("Why", exact()).fill("size typed wrongly");
             button(page, "Record the correction").click();
             page.waitForURL(url -> url.endsWith("/treatment"));
-            assertThat(page.getByText("in place of an earlier entry: size typed wrongly")).isVisible();
+            assertThat(page.getByText("in place of an earlier entry: size typed wrongly"))
+                    .isVisible();
             button(page, "Withdraw").click();
             page.getByRole(AriaRole.DIALOG).getByLabel("Why").fill("another child’s");
             button(page.getByRole(AriaRole.DIALOG), "Withdraw").click();
-            assertThat(page.getByText("Withdrawn: this should not have been recorded")).isVisible();
+            assertThat(page.getByText("Withdrawn: this should not have been recorded"))
+                    .isVisible();
             person.settle().picture("treatment-withdrawn").assertAccessible();
         }
         assertThat(treatment().standing()).isEmpty();
@@ -229,14 +237,18 @@ class TreatmentBrowserTests {
             assertThat(page.getByText("LATERAL", new Page.GetByTextOptions().setExact(true)))
                     .isVisible();
             person.picture("theatre-" + screen).assertAccessible().assertFits();
-            page.getByText("Checklist", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("Checklist", new Page.GetByTextOptions().setExact(true))
+                    .click();
             person.settle();
             assertThat(page.getByText("There is no film; at this age there should be one not older than 6 months."))
                     .isVisible();
             page.getByRole(AriaRole.GROUP, new Page.GetByRoleOptions().setName("Side marked on the child"))
                     .getByLabel("Yes")
                     .check();
-            person.settle().picture("theatre-check-" + screen).assertAccessible().assertFits();
+            person.settle()
+                    .picture("theatre-check-" + screen)
+                    .assertAccessible()
+                    .assertFits();
             button(page, "Keep the answers: Before").click();
             assertThat(page.getByText("Last answered")).isVisible();
         }
@@ -266,7 +278,8 @@ class TreatmentBrowserTests {
             person.settle().picture("treatment-closed").assertAccessible();
         }
         assertThat(treatment().maturities().facts()).isEmpty();
-        assertThat(treatment().physis(FEMUR).orElseThrow().targetAngle().degrees()).isEqualTo(84);
+        assertThat(treatment().physis(FEMUR).orElseThrow().targetAngle().degrees())
+                .isEqualTo(84);
     }
 
     private void plan(PhysisKey physis, PlateSide side, Deformity deformity) {
