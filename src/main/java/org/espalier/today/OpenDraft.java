@@ -22,14 +22,11 @@ public record OpenDraft(Kind kind, UUID subject, Optional<Child> child, String t
         DIAGNOSIS,
         BODY_SIZE,
         BONE_AGE,
-<<<<<<< HEAD
         VISIT,
         STAGE,
         LAB,
         BONE_DISEASE,
-        IMAGING
-=======
+        IMAGING,
         PROCEDURE
->>>>>>> bef01bd (Plan, record and list operations on screens; theatre list; the check before)
     }
 }

@@ -123,13 +123,9 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
             case READING -> Urls.film(draft.subject());
             case CHILD_NEW -> Urls.NEW_CHILD + "?child=" + draft.subject();
             case CHILD_EDIT -> Urls.editChild(draft.subject());
-<<<<<<< HEAD
             case DIAGNOSIS, BODY_SIZE, BONE_AGE, VISIT, STAGE, LAB, BONE_DISEASE, IMAGING ->
                 Urls.examination(draft.subject());
-=======
-            case DIAGNOSIS, BODY_SIZE, BONE_AGE -> Urls.examination(draft.subject());
             case PROCEDURE -> Urls.recordProcedure(draft.subject());
->>>>>>> bef01bd (Plan, record and list operations on screens; theatre list; the check before)
         };
     }
 
