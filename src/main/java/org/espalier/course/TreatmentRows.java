@@ -8,14 +8,12 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Bone;
 import org.espalier.science.quantity.Side;
-import org.espalier.treatment.Act;
 import org.espalier.treatment.Hold;
-import org.espalier.treatment.PhysisKey;
-import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.TetherPeriod;
 import org.espalier.treatment.Treatment;
+import org.espalier.treatment.TreatmentText;
 
 /** What was done, along the foot of the chart: plates as bars with the state of their screws, procedures as marks. */
 final class TreatmentRows {
@@ -52,37 +50,19 @@ final class TreatmentRows {
                 "course.plate",
                 days,
                 tether.what(),
-                place(tether.physis(), period.side()),
-                Texts.text("course.hold." + period.hold().name()));
+                TreatmentText.place(
+                        tether.physis().side(),
+                        Optional.of(tether.physis()),
+                        period.side().orElse(null)),
+                Texts.of(period.hold()));
         return new CourseModel.Mark(period.from(), period.to().orElse(null), look, text, null, null);
     }
 
     private static Stream<CourseModel.Mark> procedure(Procedure procedure) {
         return procedure.data().stream().map(data -> {
-            var acts = data.acts().stream().map(TreatmentRows::act).collect(Collectors.joining("; "));
+            var acts = data.acts().stream().map(TreatmentText::of).collect(Collectors.joining("; "));
             var text = Texts.text("course.procedure", DateText.of(procedure.on()), acts);
             return new CourseModel.Mark(procedure.on(), null, CourseModel.Look.PROCEDURE, text, null, null);
         });
-    }
-
-    private static String act(Act act) {
-        var deed = Texts.text("course.deed." + act.kind().name());
-        var bone = act.bone();
-        var end = act.end();
-        var place = bone == null || end == null
-                ? Texts.of(act.side())
-                : place(new PhysisKey(act.side(), bone, end), Optional.ofNullable(act.plateSide()));
-        return Texts.text("course.deed", deed, place);
-    }
-
-    private static String place(PhysisKey physis, Optional<PlateSide> side) {
-        var bone = Texts.text(
-                "course.physis." + physis.end().name() + "_" + physis.bone().name());
-        return side.map(plate -> Texts.text(
-                        "course.place.side",
-                        Texts.of(physis.side()),
-                        bone,
-                        Texts.text("course.plate-side." + plate.name())))
-                .orElseGet(() -> Texts.text("course.place", Texts.of(physis.side()), bone));
     }
 }

@@ -27,7 +27,12 @@ public final class TreatmentText {
     /** Where something is done: the physis, else the limb; with the side of the bone where there is one. */
     public static String place(Side side, Optional<PhysisKey> physis, @Nullable PlateSide plateSide) {
         var where = physis.map(TreatmentText::of).orElseGet(() -> Texts.text("treatment.limb", Texts.of(side)));
-        return plateSide == null ? where : Texts.text("treatment.place", where, Texts.of(plateSide));
+        return plateSide == null ? where : Texts.text("treatment.place", where, of(plateSide));
+    }
+
+    /** {@code medial}, within a sentence. */
+    public static String of(PlateSide side) {
+        return Texts.text("treatment.plate-side." + side.name());
     }
 
     /** {@code Plate placed – Right distal femur, medial side}. */

@@ -91,7 +91,7 @@ class CourseBrowserTests {
             assertThat(page.locator("course-chart")).isVisible();
             assertThat(page.locator("course-chart [aria-label='Right tibia, held'] .plate-parked"))
                     .hasCount(1);
-            assertThat(page.getByText("15-Mar-2024: plate placed, Right proximal tibia, lateral"))
+            assertThat(page.getByText("15-Mar-2024: Plate placed – Right proximal tibia, lateral side"))
                     .isVisible();
             assertThat(page.locator(".course-film")).hasCount(5);
             assertThat(page.getByText("Superseded: Hip centre was off")).isVisible();

@@ -242,7 +242,7 @@ class TreatmentBrowserTests {
             person.settle();
             assertThat(page.getByText("There is no film; at this age there should be one not older than 6 months."))
                     .isVisible();
-            page.getByRole(AriaRole.GROUP, new Page.GetByRoleOptions().setName("Side marked on the child"))
+            page.getByRole(AriaRole.RADIOGROUP, new Page.GetByRoleOptions().setName("Side marked on the child"))
                     .getByLabel("Yes")
                     .check();
             person.settle()

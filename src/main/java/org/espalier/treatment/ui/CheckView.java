@@ -126,6 +126,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         Question.of(group).forEach(question -> {
             var choice = new RadioButtonGroup<Question.Answer>();
             choice.setLabel(Texts.of(question));
+            choice.addClassName("asked");
             choice.setItems(Arrays.asList(Question.Answer.values()));
             choice.setItemLabelGenerator(Texts::of);
             answers.put(question, choice);
