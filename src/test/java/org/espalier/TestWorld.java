@@ -60,6 +60,7 @@ import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.TestStock;
 import org.espalier.treatment.TestTreatment;
 import org.springframework.stereotype.Component;
 
@@ -91,6 +92,7 @@ public class TestWorld {
     private final TestTreatment treatment;
     private final TestOrders orders;
     private final TestPictures pictures;
+    private final TestStock stock;
     private final Ids ids;
 
     TestWorld(
@@ -109,6 +111,7 @@ public class TestWorld {
             TestTreatment treatment,
             TestOrders orders,
             TestPictures pictures,
+            TestStock stock,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -125,6 +128,7 @@ public class TestWorld {
         this.treatment = treatment;
         this.orders = orders;
         this.pictures = pictures;
+        this.stock = stock;
         this.ids = ids;
     }
 
@@ -218,13 +222,17 @@ public class TestWorld {
         treated.putAll(orders.arrange(surgeon.site(), child, DAY));
         var clip = pictures.arrange(surgeon, child, DAY);
         treated.putAll(clip.arguments());
+        var stocked = stock.arrange(surgeon.site());
+        treated.putAll(stocked.arguments());
+        var types = byType(surgeon, child, data, film, signed);
+        types.putAll(stocked.types());
         return new Hospital(
                 surgeon.site(),
                 surgeon.staff(),
                 data,
                 child,
                 film,
-                byType(surgeon, child, data, film, signed),
+                types,
                 byMethod(surgeon, child, fact, draft, film, treated),
                 Map.of(
                         "film", film.value(),

@@ -51,6 +51,18 @@ class PermissionMatrixIntegrationTests {
             "AccessLogService.lastSeal",
             "BookingService.preview",
             "BookingService.take",
+            "CatalogueService.add",
+            "CatalogueService.addCode",
+            "CatalogueService.byCode",
+            "CatalogueService.change",
+            "CatalogueService.codes",
+            "CatalogueService.lot",
+            "CatalogueService.lotOf",
+            "CatalogueService.lots",
+            "CatalogueService.product",
+            "CatalogueService.removeCode",
+            "CatalogueService.search",
+            "CatalogueService.searchLots",
             "DraftService.answer",
             "DraftService.readBlind",
             "PasswordService.change",
@@ -73,7 +85,9 @@ class PermissionMatrixIntegrationTests {
             "StaffService.give",
             "StaffService.letIn",
             "StaffService.renewPassword",
-            "StaffService.shutOut");
+            "StaffService.shutOut",
+            "StockService.check",
+            "StockService.rebuild");
 
     @Autowired
     ApplicationContext context;
