@@ -4,14 +4,19 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /**
  * Writes down who looked at whose record. A look is written in the transaction that reads what is shown, so that neither
@@ -33,13 +38,15 @@ public class AccessLog {
     }
 
     /**
-     * A child's record was opened.
+     * A child's record was opened; one entry a transaction and child, whatever is read of it there.
      *
      * @param subject what of it, in a word that names nobody: {@code course}, {@code identity}
      */
     @Transactional
     public void opened(ChildRef child, String subject) {
-        add(AccessDeed.OPENED, child.site(), subject, List.of(child.child()), null);
+        if (isFirstLook(child)) {
+            add(AccessDeed.OPENED, child.site(), subject, List.of(child.child()), null);
+        }
     }
 
     /**
@@ -99,6 +106,18 @@ public class AccessLog {
     @Transactional
     public OptionalLong firstBrokenSeal() {
         return entries.firstBrokenSeal();
+    }
+
+    /** A child that was opened in this transaction; the note goes with it. */
+    private record Look(ChildRef child, Optional<Caller> by) implements TransactionSynchronization {}
+
+    private static boolean isFirstLook(ChildRef child) {
+        var look = new Look(child, Callers.current());
+        boolean first = !TransactionSynchronizationManager.getSynchronizations().contains(look);
+        if (first) {
+            TransactionSynchronizationManager.registerSynchronization(look);
+        }
+        return first;
     }
 
     private void add(AccessDeed deed, @Nullable SiteId site, String subject, List<UUID> children, @Nullable UUID film) {

@@ -6,10 +6,15 @@ import java.util.Optional;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildId;
+import org.espalier.prognosis.Forecast;
+import org.espalier.prognosis.PhysisPrognosis;
+import org.espalier.prognosis.PrognosisService;
+import org.espalier.science.growth.PlateWindow;
 import org.espalier.treatment.LimbCondition;
 import org.espalier.treatment.PhysisKey;
 import org.espalier.treatment.PhysisStanding;
 import org.espalier.treatment.PhysisState;
+import org.espalier.treatment.StandingPlan;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentService;
@@ -22,11 +27,18 @@ class CareReader {
     private final JdbcCareRepository care;
     private final JdbcLimitsRepository limits;
     private final TreatmentService treatments;
+    private final PrognosisService prognoses;
     private final SiteService sites;
 
-    CareReader(JdbcCareRepository care, JdbcLimitsRepository limits, TreatmentService treatments, SiteService sites) {
+    CareReader(
+            JdbcCareRepository care,
+            JdbcLimitsRepository limits,
+            TreatmentService treatments,
+            PrognosisService prognoses,
+            SiteService sites) {
         this.care = care;
         this.treatments = treatments;
+        this.prognoses = prognoses;
         this.limits = limits;
         this.sites = sites;
     }
@@ -39,9 +51,15 @@ class CareReader {
         var row = care.child(child);
         var filmed = care.lastFilms(child);
         var treated = treatments.of(child);
+        var prognosis = prognoses.of(child);
         List<PlateFacts> plates = treated.physes().stream()
                 .filter(CareReader::isFollowed)
-                .map(standing -> facts(standing, treated, row.since(), filmed))
+                .map(standing -> facts(
+                        standing,
+                        treated,
+                        row.since(),
+                        filmed,
+                        prognosis.flatMap(all -> all.physis(standing.physis()))))
                 .toList();
         return new CareFacts(
                 sites.today(row.site()),
@@ -70,21 +88,41 @@ class CareReader {
     }
 
     private static PlateFacts facts(
-            PhysisStanding standing, Treatment treated, LocalDate inCareSince, List<JdbcCareRepository.Filmed> filmed) {
+            PhysisStanding standing,
+            Treatment treated,
+            LocalDate inCareSince,
+            List<JdbcCareRepository.Filmed> filmed,
+            Optional<PhysisPrognosis> prognosis) {
         var key = standing.physis();
         var last = filmed.stream()
                 .filter(film -> film.side() == key.side())
                 .map(JdbcCareRepository.Filmed::on)
                 .findFirst();
+        var window = prognosis.flatMap(CareReader::window);
         return new PlateFacts(
                 new GrowthPlate(key.side(), key.bone(), key.end()),
                 following(standing, treated),
+                isListed(key, treated),
                 standing.since().orElse(inCareSince),
                 last,
-                Optional.empty(),
-                Optional.empty(),
+                window.map(PlateWindow.Dates::by),
+                window.flatMap(PlateWindow.Dates::notBefore),
                 standing.tethersIn().stream().anyMatch(Tether::isInDoubt),
-                Optional.empty());
+                prognosis
+                        .flatMap(PhysisPrognosis::forecast)
+                        .filter(Forecast::isPlaced)
+                        .map(ForecastOutlook::new));
+    }
+
+    private static Optional<PlateWindow.Dates> window(PhysisPrognosis prognosis) {
+        return prognosis.window().filter(PlateWindow.Dates.class::isInstance).map(PlateWindow.Dates.class::cast);
+    }
+
+    /** Whether something is decided or asked for there and not done yet. */
+    private static boolean isListed(PhysisKey key, Treatment treated) {
+        return treated.waiting().stream()
+                .map(StandingPlan::plan)
+                .anyMatch(plan -> plan.physis().filter(key::equals).isPresent());
     }
 
     private static Following following(PhysisStanding standing, Treatment treated) {

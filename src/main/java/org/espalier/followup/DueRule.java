@@ -76,10 +76,13 @@ public enum DueRule {
         }
     },
 
+    /** Planned, or listed for another operation while a plate is in. */
     PLANNED {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
-            return every(care, plate, Following.PLANNED, limits.plannedMonths());
+            return plate.following() == Following.PLANNED || plate.listed()
+                    ? every(care, plate, plate.following(), limits.plannedMonths())
+                    : Optional.empty();
         }
     },
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * What the rules need to know of one growth plate.
  *
+ * @param listed whether an operation there is decided or asked for and not done yet
  * @param since when it came to stand as it does
  * @param lastFilm the last film that was read
  * @param window the last day on which a plate can still reach the target
@@ -16,6 +17,7 @@ import java.util.Optional;
 public record PlateFacts(
         GrowthPlate plate,
         Following following,
+        boolean listed,
         LocalDate since,
         Optional<LocalDate> lastFilm,
         Optional<LocalDate> window,
@@ -28,6 +30,7 @@ public record PlateFacts(
         return new PlateFacts(
                 plate,
                 Following.WATCHED,
+                false,
                 since,
                 Optional.empty(),
                 Optional.empty(),

@@ -11,4 +11,10 @@ public sealed interface VisitOutcome {
 
     /** Nothing is kept: a child in care always has a next visit, and none was named. */
     record NextMissing() implements VisitOutcome {}
+
+    /** Nothing is kept: care ends as mature only when growth plates were seen closed on a film. */
+    record NotSeenClosed() implements VisitOutcome {}
+
+    /** Nothing is kept: something is in that could still turn a bone, so the limb cannot be let go as straight. */
+    record ImplantIn() implements VisitOutcome {}
 }

@@ -9,6 +9,7 @@ import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
+import org.espalier.treatment.TreatmentService;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -24,6 +25,7 @@ public class VisitService {
     private final JdbcVisitRepository visits;
     private final JdbcVisitStepRepository steps;
     private final VisitOpening opening;
+    private final TreatmentService treatments;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final Ids ids;
@@ -33,6 +35,7 @@ public class VisitService {
             JdbcVisitRepository visits,
             JdbcVisitStepRepository steps,
             VisitOpening opening,
+            TreatmentService treatments,
             SiteService sites,
             CurrentStaff currentStaff,
             Ids ids,
@@ -40,6 +43,7 @@ public class VisitService {
         this.visits = visits;
         this.steps = steps;
         this.opening = opening;
+        this.treatments = treatments;
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.ids = ids;
@@ -145,6 +149,13 @@ public class VisitService {
 
     private VisitOutcome end(Visit visit, CareEnd end, VisitStep.Source source) {
         demandPast(visit, end.on());
+        var treated = treatments.of(visit.child());
+        if (end.reason().isEmpty() && !treated.isSeenClosed()) {
+            return new VisitOutcome.NotSeenClosed();
+        }
+        if (end.reason().filter(EndReason.STRAIGHT::equals).isPresent() && treated.canStillTurn()) {
+            return new VisitOutcome.ImplantIn();
+        }
         if (!close(visit, VisitState.CARE_ENDED, end.on(), Optional.empty(), end.note())) {
             return new VisitOutcome.ChangedMeanwhile();
         }

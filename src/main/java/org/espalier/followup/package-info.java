@@ -9,8 +9,10 @@
             "kit",
             "patient",
             "platform",
+            "prognosis",
             "reading",
             "treatment",
+            "science::growth",
             "science::quantity"
         })
 @NullMarked

@@ -114,6 +114,21 @@ public record Treatment(
                 .findFirst();
     }
 
+    /** Whether growth is over by evidence: a physis was seen closed, and none is planned for, held or watched after release. */
+    public boolean isSeenClosed() {
+        return !maturities.facts().isEmpty()
+                && physes.stream()
+                        .map(PhysisStanding::state)
+                        .allMatch(state -> state == PhysisState.MATURE || state == PhysisState.WATCHED);
+    }
+
+    /** Whether something is in that could still turn a bone; what a closed physis keeps does not count. */
+    public boolean canStillTurn() {
+        return tethersIn().stream().filter(tether -> !tether.isPermanent()).anyMatch(tether -> physis(tether.physis())
+                .filter(standing -> standing.state() == PhysisState.MATURE)
+                .isEmpty());
+    }
+
     /** Whether any limb is still followed. */
     public boolean isInCare() {
         return limbs.stream().anyMatch(LimbStanding::isInCare);

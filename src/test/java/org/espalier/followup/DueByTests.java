@@ -185,6 +185,7 @@ class DueByTests {
         var planned = new PlateFacts(
                 TIBIA,
                 Following.PLANNED,
+                false,
                 SEEN,
                 Optional.of(SEEN),
                 Optional.of(SEEN.plusMonths(2)),
@@ -235,6 +236,7 @@ class DueByTests {
         var window = new PlateFacts(
                 FEMUR,
                 Following.WATCHED,
+                false,
                 SEEN,
                 Optional.of(SEEN),
                 Optional.of(SEEN.plusMonths(3)),
@@ -289,7 +291,7 @@ class DueByTests {
             boolean screwBroken,
             Optional<Outlook> outlook) {
         return new PlateFacts(
-                FEMUR, following, since, lastFilm, Optional.empty(), Optional.empty(), screwBroken, outlook);
+                FEMUR, following, false, since, lastFilm, Optional.empty(), Optional.empty(), screwBroken, outlook);
     }
 
     private static CareFacts care(double waitMonths, PlateFacts... plates) {

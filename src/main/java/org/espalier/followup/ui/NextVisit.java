@@ -162,6 +162,8 @@ final class NextVisit extends Composite<Section> {
             case VisitOutcome.Done done -> say("followup.kept", "");
             case VisitOutcome.ChangedMeanwhile changed -> say("followup.changed-meanwhile", "soon");
             case VisitOutcome.NextMissing missing -> say("followup.next-missing", "harm");
+            case VisitOutcome.NotSeenClosed open -> say("followup.not-seen-closed", "harm");
+            case VisitOutcome.ImplantIn in -> say("followup.implant-in", "harm");
         }
     }
 
