@@ -15,31 +15,35 @@ import org.espalier.science.forecast.TetheredPhysis;
 /**
  * What a centre knew of its own rates on a day, as far as it did not know it from the child that is forecast.
  *
- * <p>Rates are learnt at each turn of a year from what was known then. The children to be forecast are dealt into two halves, and
- * each half learns from the other and from the earlier limbs.
+ * <p>Rates are learnt at each turn of a year from what was known then. The children to be forecast are dealt into five parts,
+ * and each part learns from the other four and from the earlier limbs.
  */
 final class CentreThen {
 
-    private static final int HALVES = 2;
+    private static final int PARTS = 5;
 
-    private record Known(int half, Year year) {}
+    private record Known(int part, Year year) {}
 
-    private final Map<String, Integer> halfOfChild = new HashMap<>();
+    private final Map<String, Integer> partOfChild = new HashMap<>();
     private final List<List<PastLimb>> teachers = new ArrayList<>();
     private final Map<Known, CentreRates> learnt = new HashMap<>();
     private final Year first;
 
     CentreThen(Collection<PastLimb> earlier, Collection<PastLimb> asked) {
-        for (int half = 0; half < HALVES; half++) {
+        for (int part = 0; part < PARTS; part++) {
             teachers.add(new ArrayList<>(earlier));
         }
         var children = new LinkedHashMap<String, List<PastLimb>>();
         asked.forEach(limb -> children.computeIfAbsent(limb.child().id(), _ -> new ArrayList<>())
                 .add(limb));
         children.forEach((child, limbs) -> {
-            int half = halfOfChild.size() % HALVES;
-            halfOfChild.put(child, half);
-            teachers.get(1 - half).addAll(limbs);
+            int part = partOfChild.size() % PARTS;
+            partOfChild.put(child, part);
+            for (int other = 0; other < PARTS; other++) {
+                if (other != part) {
+                    teachers.get(other).addAll(limbs);
+                }
+            }
         });
         first = teachers.stream()
                 .flatMap(List::stream)
@@ -50,7 +54,7 @@ final class CentreThen {
     }
 
     CentreRates ratesFor(PastLimb limb, LocalDate day) {
-        return rates(new Known(halfOfChild.getOrDefault(limb.child().id(), 0), Year.from(day)));
+        return rates(new Known(partOfChild.getOrDefault(limb.child().id(), 0), Year.from(day)));
     }
 
     private CentreRates rates(Known known) {
@@ -59,7 +63,7 @@ final class CentreThen {
         }
         CentreRates found = learnt.get(known);
         if (found == null) {
-            CentreRates before = rates(new Known(known.half(), known.year().minusYears(1)));
+            CentreRates before = rates(new Known(known.part(), known.year().minusYears(1)));
             found = CentreLearning.learn(knownBefore(known), before);
             learnt.put(known, found);
         }
@@ -68,7 +72,7 @@ final class CentreThen {
 
     private List<TetheredPhysis> knownBefore(Known known) {
         LocalDate last = known.year().atDay(1).minusDays(1);
-        return teachers.get(known.half()).stream()
+        return teachers.get(known.part()).stream()
                 .filter(limb -> limb.months(last) > 0)
                 .map(limb -> limb.on(last))
                 .toList();

@@ -12,7 +12,6 @@ import org.espalier.science.forecast.CentreRates;
 import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.LimbForecast;
 import org.espalier.science.forecast.PhysisSite;
-import org.espalier.science.forecast.Rate;
 import org.espalier.science.growth.Maturity;
 import org.espalier.science.growth.PlateWindow;
 import org.espalier.science.quantity.Angle;
@@ -148,14 +147,16 @@ final class Reckoning {
     }
 
     private Optional<LimbForecast.Bone> bone(PhysisSite site, List<PhysisPrognosis> ofLimb) {
-        double error = rates.rates().value(Rate.FILM_ERROR);
         return ofLimb.stream()
                 .filter(one -> Plates.site(one.physis()).filter(site::equals).isPresent())
                 .findFirst()
                 .flatMap(one -> one.last()
                         .map(film -> new LimbForecast.Bone(
                                 new Angle(film.value()),
-                                error,
+                                rates.rates()
+                                        .filmError(
+                                                site,
+                                                one.forecast().map(Forecast::cause).orElse(Cause.IDIOPATHIC_VALGUS)),
                                 one.forecast()
                                         .filter(Forecast::isPlaced)
                                         .map(placed -> placed.tether(facts.today())))));

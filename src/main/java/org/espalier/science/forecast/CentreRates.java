@@ -13,7 +13,7 @@ import org.espalier.science.quantity.PrintedTable;
 public final class CentreRates {
 
     /** Changes whenever the same inputs would give another forecast; kept with each forecast. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     private static final List<PrintedTable.Row> TABLE = table();
     private static final CentreRates PUBLISHED = new CentreRates(
@@ -132,6 +132,19 @@ public final class CentreRates {
                 + factors(site, cause)
                         .mapToDouble(rate -> spread(rate) * spread(rate))
                         .sum());
+    }
+
+    /** Standard deviation of a film, in degrees: outlines of the tibia and of diseased bone ends are harder to read. */
+    public double filmError(PhysisSite site, Cause cause) {
+        double bone = site == PhysisSite.DISTAL_FEMUR ? 1 : value(Rate.FILM_ERROR_TIBIA);
+        double disease = switch (cause) {
+            case IDIOPATHIC_VALGUS, IDIOPATHIC_VARUS -> 1;
+            case INFANTILE_TIBIA_VARA -> value(Rate.FILM_ERROR_INFANTILE_TIBIA_VARA);
+            case LATE_ONSET_TIBIA_VARA -> value(Rate.FILM_ERROR_LATE_ONSET_TIBIA_VARA);
+            case SKELETAL_DYSPLASIA -> value(Rate.FILM_ERROR_SKELETAL_DYSPLASIA);
+            case RICKETS -> value(Rate.FILM_ERROR_RICKETS);
+        };
+        return value(Rate.FILM_ERROR) * bone * disease;
     }
 
     private static Stream<Rate> factors(PhysisSite site, Cause cause) {

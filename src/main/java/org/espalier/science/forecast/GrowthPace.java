@@ -3,28 +3,27 @@ package org.espalier.science.forecast;
 import static java.util.Objects.requireNonNull;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
-import org.espalier.science.quantity.PrintedTable;
+import org.espalier.science.growth.FullTether;
+import org.espalier.science.growth.GrowthPlate;
 import org.espalier.science.quantity.Sex;
 
 /**
- * How far a typical plate brings a typical growth plate, by sex and age, to the end of growth.
- *
- * <p>The table {@code rates-by-age.csv} is read as straight lines between its rows.
+ * How fast a growth plate would turn by sex and age if one side were held entirely ({@link FullTether}), to the end of growth.
  */
 final class GrowthPace {
 
-    private static final double LAST_YEAR = 19;
-    private static final Map<PhysisSite, Map<Sex, GrowthPace>> ALL = read();
+    private static final int LAST_YEAR = 19;
+    private static final int MONTHS = 12;
+    private static final Map<PhysisSite, Map<Sex, GrowthPace>> ALL = all();
 
-    private final double[] years;
-    private final double[] rates;
+    /** Degrees a month at each month of age. */
+    private final double[] rates = new double[LAST_YEAR * MONTHS + 1];
 
-    private GrowthPace(List<PrintedTable.Row> rows, PhysisSite site) {
-        String column = site == PhysisSite.DISTAL_FEMUR ? "distal_femur" : "proximal_tibia";
-        years = rows.stream().mapToDouble(row -> row.number("years")).toArray();
-        rates = rows.stream().mapToDouble(row -> row.number(column)).toArray();
+    private GrowthPace(FullTether tether) {
+        for (int month = 0; month < rates.length - 1; month++) {
+            rates[month] = tether.degreesAMonth((double) month / MONTHS);
+        }
     }
 
     static GrowthPace of(PhysisSite site, Sex sex) {
@@ -33,39 +32,24 @@ final class GrowthPace {
 
     /** Degrees a month at an age in years. */
     double at(double age) {
-        if (age <= years[0]) {
-            return rates[0];
-        }
-        int i = 1;
-        while (i < years.length && years[i] < age) {
-            i++;
-        }
-        if (i == years.length) {
-            return rates[i - 1];
-        }
-        double part = (age - years[i - 1]) / (years[i] - years[i - 1]);
-        return rates[i - 1] + part * (rates[i] - rates[i - 1]);
+        double months = Math.clamp(age * MONTHS, 0, rates.length - 1.0);
+        int whole = Math.min((int) months, rates.length - 2);
+        return rates[whole] + (months - whole) * (rates[whole + 1] - rates[whole]);
     }
 
     /** Whole months from an age until no growth is left. */
     static int monthsToEnd(double age) {
-        return Math.max(1, (int) Math.ceil(12 * (LAST_YEAR - age)));
+        return Math.max(1, (int) Math.ceil(MONTHS * (LAST_YEAR - age)));
     }
 
-    private static Map<PhysisSite, Map<Sex, GrowthPace>> read() {
-        List<PrintedTable.Row> rows =
-                PrintedTable.of(GrowthPace.class, "rates-by-age.csv").rows();
+    private static Map<PhysisSite, Map<Sex, GrowthPace>> all() {
         var all = new EnumMap<PhysisSite, Map<Sex, GrowthPace>>(PhysisSite.class);
         for (PhysisSite site : PhysisSite.values()) {
+            GrowthPlate plate =
+                    site == PhysisSite.DISTAL_FEMUR ? GrowthPlate.DISTAL_FEMUR : GrowthPlate.PROXIMAL_TIBIA;
             var bySex = new EnumMap<Sex, GrowthPace>(Sex.class);
             for (Sex sex : Sex.values()) {
-                bySex.put(
-                        sex,
-                        new GrowthPace(
-                                rows.stream()
-                                        .filter(row -> row.text("sex").equals(sex.name()))
-                                        .toList(),
-                                site));
+                bySex.put(sex, new GrowthPace(FullTether.of(plate, sex)));
             }
             all.put(site, bySex);
         }

@@ -37,7 +37,7 @@ final class PriorHypotheses {
     /** How far skeletal age lies from that in years, and from a bone age that was read; years, judged. */
     private static final double RIPENESS = 0.9;
 
-    private static final double BONE_AGE_ERROR = 0.6;
+    private static final double BONE_AGE_ERROR = 0.5;
 
     /** Under this age ripeness changes rates too little to matter. */
     private static final double YOUNG = 7;
@@ -62,7 +62,7 @@ final class PriorHypotheses {
         until = physis.lastFilm();
         failuresAMonth = rates.failuresAMonth(physis.cause());
         all = new Hypotheses(
-                from, rates.value(Rate.FILM_ERROR), rates.value(Rate.OUTLYING_FILMS), 5 * (9 + FAILURES) + 1);
+                from, rates.filmError(physis.site(), physis.cause()), rates.value(Rate.OUTLYING_FILMS), 5 * (9 + FAILURES) + 1);
     }
 
     /** All ways, weighed by the films of the growth plate. */

@@ -7,9 +7,9 @@ import java.util.Optional;
  * {@code published-rates.csv} beside this class.
  */
 public enum Rate {
-    /** Rate at the distal femur, as a part of the mean by age. */
+    /** Rate at the distal femur when the plate bites, as a part of the turn if one side were held entirely. */
     FEMUR,
-    /** Rate at the proximal tibia, as a part of the mean by age. */
+    /** Rate at the proximal tibia, as a part of the same. */
     TIBIA,
     /** What idiopathic varus makes of the rate. */
     FACTOR_IDIOPATHIC_VARUS(Cause.IDIOPATHIC_VARUS),
@@ -35,8 +35,18 @@ public enum Rate {
     WIDER_SKELETAL_DYSPLASIA(Cause.SKELETAL_DYSPLASIA),
     /** How much wider it is in rickets. */
     WIDER_RICKETS(Cause.RICKETS),
-    /** Standard deviation of a film: reader and positioning, in degrees. */
+    /** Standard deviation of a film of the femur in idiopathic deformity: reader and positioning, in degrees. */
     FILM_ERROR,
+    /** How much larger it is at the tibia. */
+    FILM_ERROR_TIBIA,
+    /** How much larger it is in infantile tibia vara. */
+    FILM_ERROR_INFANTILE_TIBIA_VARA(Cause.INFANTILE_TIBIA_VARA),
+    /** How much larger it is in late-onset tibia vara. */
+    FILM_ERROR_LATE_ONSET_TIBIA_VARA(Cause.LATE_ONSET_TIBIA_VARA),
+    /** How much larger it is in skeletal dysplasia. */
+    FILM_ERROR_SKELETAL_DYSPLASIA(Cause.SKELETAL_DYSPLASIA),
+    /** How much larger it is in rickets. */
+    FILM_ERROR_RICKETS(Cause.RICKETS),
     /** Share of films that lie off by far more. */
     OUTLYING_FILMS,
     /** Months until the plate bites. */

@@ -111,6 +111,11 @@ public final class GrowthCurve {
         return years < from ? Optional.empty() : Optional.of(new Length(leftAtYears(years)));
     }
 
+    /** The youngest age that the method reaches, in years. */
+    double youngest() {
+        return from;
+    }
+
     /** Growth left in mm, that of the ends beyond them. */
     double leftAtYears(double years) {
         return left.applyAsDouble(Math.clamp(years, from, to));

@@ -29,39 +29,6 @@ class SimulatedCentreTests {
         return centres;
     }
 
-    /** What was forecast and what came. */
-    private static final class Tally {
-
-        private int forecasts;
-        private int within90;
-        private int within50;
-        private double places;
-        private double score;
-        private double line;
-
-        void add(Spread spread, double came, double lineScore) {
-            double place = spread.below(came);
-            forecasts++;
-            within90 += place > 0.05 && place < 0.95 ? 1 : 0;
-            within50 += place > 0.25 && place < 0.75 ? 1 : 0;
-            places += place;
-            score += spread.rankedScore(came);
-            line += lineScore;
-        }
-
-        @Override
-        public String toString() {
-            return String.format(
-                    "%5d forecasts: 90 %% covers %.3f, 50 %% %.3f, mean place %.3f, score %.3f, of the line %.3f",
-                    forecasts,
-                    (double) within90 / forecasts,
-                    (double) within50 / forecasts,
-                    places / forecasts,
-                    score / forecasts,
-                    score / line);
-        }
-    }
-
     @ParameterizedTest(name = "{0}, {1} earlier limbs")
     @MethodSource("centres")
     void coversWhatComes(SimulatedCentre centre, int earlier) {
@@ -75,13 +42,13 @@ class SimulatedCentreTests {
         for (int films = 2; films <= 4; films++) {
             Tally tally = tally(asked, films, rates);
             double slack = earlier == 0 ? UNKNOWN_CENTRE : 0;
-            assertThat((double) tally.within90 / tally.forecasts)
+            assertThat(tally.within90())
                     .as("90 percent interval; %s", tally)
                     .isBetween(0.86 - slack, 0.94 + slack);
-            assertThat((double) tally.within50 / tally.forecasts)
+            assertThat(tally.within50())
                     .as("50 percent interval; %s", tally)
                     .isBetween(0.44 - 2 * slack, 0.56 + 2 * slack);
-            assertThat(tally.places / tally.forecasts)
+            assertThat(tally.meanPlace())
                     .as("mean place; %s", tally)
                     .isBetween(0.44 - slack, 0.56 + slack);
         }
@@ -99,19 +66,9 @@ class SimulatedCentreTests {
                 double months = known.lastFilm() + horizon;
                 double came = limb.look(months).degreesLeft();
                 limb.films().removeLast();
-                tally.add(forecast.film(months), came, line(known, months).rankedScore(came));
+                tally.add(forecast.film(months), came, Tally.line(known, months).rankedScore(came));
             }
         }
         return tally;
-    }
-
-    /** A line through the last two films, errors of 1 degree. */
-    private static Spread line(TetheredPhysis known, double months) {
-        var last = known.films().getLast();
-        var before = known.films().get(known.films().size() - 2);
-        double apart = last.months() - before.months();
-        double part = (months - last.months()) / apart;
-        double mean = last.degreesLeft() + part * (last.degreesLeft() - before.degreesLeft());
-        return Spread.ofNormal(mean, Math.sqrt((1 + part) * (1 + part) + part * part + 1));
     }
 }
