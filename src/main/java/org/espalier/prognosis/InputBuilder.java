@@ -51,6 +51,15 @@ final class InputBuilder {
                 .flatMap(stretch -> inputs(site, physis, stretch));
     }
 
+    /** Of what last held the physis to a side, when nothing does any more. */
+    Optional<Resting.Held> last(PhysisSite site, PhysisStanding physis) {
+        return stretches(physis).stream()
+                .filter(stretch -> stretch.to.isPresent())
+                .max(Comparator.comparing(Stretch::from))
+                .flatMap(stretch ->
+                        inputs(site, physis, stretch).map(made -> new Resting.Held(made, stretch.to.orElseThrow())));
+    }
+
     /** Of everything that holds or held the physis to a side. */
     List<ForecastInputs> all(PhysisSite site, PhysisStanding physis) {
         return stretches(physis).stream()

@@ -1,7 +1,7 @@
 package org.espalier.prognosis;
 
 /** Where a physis is going, or why that cannot be said. */
-public sealed interface Outlook permits Forecast, Outlook.None {
+public sealed interface Outlook permits Forecast, Resting, Outlook.None {
 
     /** Nothing can be said. */
     record None(Reason reason) implements Outlook {}
@@ -14,10 +14,8 @@ public sealed interface Outlook permits Forecast, Outlook.None {
         SEX_UNKNOWN,
         /** What holds it lies in front, behind or all around: only turns to a side are forecast. */
         NOT_TO_A_SIDE,
-        /** A screw is out: one in six go on turning, the others stay or come back. */
-        SCREW_OUT,
-        /** Released: what comes back is not forecast. */
-        RELEASED,
+        /** It was never held to a side, or is released from something that was not. */
+        NEVER_HELD_TO_A_SIDE,
         /** Nothing holds it, and no film of the last year was read. */
         NO_RECENT_FILM,
         /** Nothing holds it, and the last film lies within reader error of the target. */

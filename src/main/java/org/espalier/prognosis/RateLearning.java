@@ -22,8 +22,8 @@ class RateLearning {
     /** The newest plates a centre learns from; more change little and cost time. */
     private static final int MOST_LIMBS = 400;
 
-    /** The part of itself by which one rate at least must move before new ones are kept. */
-    private static final double LEAST_MOVE = 0.02;
+    /** The part of what a rate is still uncertain by that one rate at least must move before new ones are kept. */
+    private static final double LEAST_MOVE = 0.5;
 
     private final JdbcForecastRepository forecasts;
     private final JdbcRatesRepository rates;
@@ -57,10 +57,11 @@ class RateLearning {
         }
     }
 
-    /** Rates that moved by next to nothing are not worth forecasting everybody anew. */
+    /** Rates that moved by less than they are uncertain by are not worth forecasting everybody anew. */
     private static boolean isNearlyThe(CentreRates before, CentreRates after) {
         return Arrays.stream(Rate.values())
-                .allMatch(rate -> Math.abs(after.value(rate) / before.value(rate) - 1) < LEAST_MOVE);
+                .allMatch(rate ->
+                        Math.abs(Math.log(after.value(rate) / before.value(rate))) <= LEAST_MOVE * after.spread(rate));
     }
 
     private static CentreRates learn(List<ForecastInputs> limbs, Optional<LearntRates> before) {

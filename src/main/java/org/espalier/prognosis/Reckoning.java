@@ -85,10 +85,19 @@ final class Reckoning {
         }
         return switch (standing.state()) {
             case TETHERED -> new Outlook.None(Outlook.Reason.NOT_TO_A_SIDE);
-            case PARKED -> new Outlook.None(Outlook.Reason.SCREW_OUT);
-            case RELEASED -> new Outlook.None(Outlook.Reason.RELEASED);
+            case PARKED, RELEASED -> resting(site, standing, last);
             default -> ifPlacedToday(site, standing, last, deformity);
         };
+    }
+
+    private Outlook resting(PhysisSite site, PhysisStanding standing, Optional<FilmAngle> last) {
+        return inputs.last(site, standing)
+                .<Outlook>map(held -> Resting.of(
+                        held,
+                        last.filter(film -> film.on().isAfter(held.to())),
+                        standing.state() == PhysisState.PARKED,
+                        rates.rates()))
+                .orElseGet(() -> new Outlook.None(Outlook.Reason.NEVER_HELD_TO_A_SIDE));
     }
 
     private Outlook ifPlacedToday(

@@ -138,6 +138,26 @@ class PrognosisIntegrationTests {
     }
 
     @Test
+    void tellsWhatMayComeBackAfterReleaseAndGoOnWhileParked() {
+        var child = courses.underWay(surgeon);
+        courses.metaphysealScrewOut(surgeon, child, LocalDate.of(2026, 8, 10), TestCourse.RIGHT_TIBIA);
+        courses.plateOut(surgeon, child, LocalDate.of(2026, 8, 10), TestCourse.LEFT_TIBIA);
+        var parked =
+                (Resting) of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().outlook();
+        var released =
+                (Resting) of(child).physis(TestCourse.LEFT_TIBIA).orElseThrow().outlook();
+        assertThat(parked.isParked()).isTrue();
+        assertThat(released.isParked()).isFalse();
+        assertThat(released.chanceOfReturn()).isBetween(0.3, 0.6);
+        var later = LocalDate.of(2028, 8, 10);
+        assertThat(released.angle(later).low90())
+                .isLessThan(released.angle(released.from()).low90());
+        assertThat(parked.angle(later).high90())
+                .isGreaterThan(released.angle(later).high90());
+        assertThat(of(child).limbs()).isEmpty();
+    }
+
+    @Test
     void saysWhyThereIsNone() {
         var child = reader.child(surgeon, TestCourse.BIRTH);
         assertThat(of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().outlook())

@@ -73,6 +73,27 @@ public class TestCourse {
                 new ProcedureData(on, true, null, null, List.of(act), new NextLook(on.plusDays(84), "film")));
     }
 
+    void metaphysealScrewOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
+        takeOut(surgeon, child, on, physis, ProcedureKind.METAPHYSEAL_SCREW_OUT);
+    }
+
+    void plateOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
+        takeOut(surgeon, child, on, physis, ProcedureKind.PLATE_OUT);
+    }
+
+    private void takeOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis, ProcedureKind kind) {
+        var implant = surgeon.does(() -> treatments.of(child))
+                .physis(physis)
+                .orElseThrow()
+                .tethersIn()
+                .getFirst();
+        var act = Act.of(kind, physis, PlateSide.LATERAL, implant.implant().orElseThrow(), "out", 1);
+        record(
+                surgeon,
+                child,
+                new ProcedureData(on, true, null, null, List.of(act), new NextLook(on.plusDays(84), "look")));
+    }
+
     void record(Sender surgeon, ChildId child, ProcedureData data) {
         var outcome = surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), data));
         if (outcome instanceof RecordOutcome.Stopped(var stops)) {

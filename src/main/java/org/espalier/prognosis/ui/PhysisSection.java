@@ -8,9 +8,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.prognosis.AngleSpread;
 import org.espalier.prognosis.Forecast;
 import org.espalier.prognosis.Outlook;
 import org.espalier.prognosis.PhysisPrognosis;
+import org.espalier.prognosis.Resting;
+import org.espalier.science.forecast.PhysisSite;
+import org.espalier.science.quantity.Angle;
 
 /** Where one physis is going. */
 class PhysisSection extends Composite<Article> {
@@ -27,6 +31,7 @@ class PhysisSection extends Composite<Article> {
                 .ifPresent(film -> facts.with(Texts.text("prognosis.label.last"), PrognosisText.last(physis, film)));
         switch (physis.outlook()) {
             case Forecast forecast -> show(forecast, today, facts);
+            case Resting resting -> show(resting, today, facts);
             case Outlook.None(var reason) -> facts.with(Texts.text("prognosis.label.outlook"), Texts.of(reason));
         }
         physis.growth()
@@ -52,25 +57,32 @@ class PhysisSection extends Composite<Article> {
         }
     }
 
+    private void show(Resting resting, LocalDate today, FactList facts) {
+        var lines = AngleTable.MONTHS.stream()
+                .map(today::plusMonths)
+                .map(day -> line(day, resting.angle(day), PrognosisText.left(resting, day)))
+                .toList();
+        getContent().add(new AngleTable(caption(resting.site(), resting.target()), lines));
+        facts.with(Texts.text("prognosis.label.after"), PrognosisText.after(resting));
+    }
+
     private static AngleTable table(Forecast forecast, LocalDate today) {
         List<AngleTable.Line> lines = AngleTable.MONTHS.stream()
                 .map(today::plusMonths)
                 .filter(day -> !day.isAfter(forecast.growthEnds()))
-                .map(day -> line(forecast, day))
+                .map(day -> line(day, forecast.angle(day), PrognosisText.left(forecast, day)))
                 .toList();
-        return new AngleTable(
-                Texts.text(
-                        "prognosis.caption.angle",
-                        Texts.text("prognosis.site." + forecast.site().name()),
-                        forecast.target().degrees()),
-                lines);
+        return new AngleTable(caption(forecast.site(), forecast.target()), lines);
     }
 
-    private static AngleTable.Line line(Forecast forecast, LocalDate day) {
-        var spread = forecast.angle(day);
+    private static String caption(PhysisSite site, Angle target) {
+        return Texts.text("prognosis.caption.angle", Texts.text("prognosis.site." + site.name()), target.degrees());
+    }
+
+    private static AngleTable.Line line(LocalDate day, AngleSpread spread, String left) {
         return new AngleTable.Line(
                 day,
-                PrognosisText.angle(spread.middle()) + ", " + PrognosisText.left(forecast, day),
+                PrognosisText.angle(spread.middle()) + ", " + left,
                 PrognosisText.half(spread),
                 PrognosisText.most(spread));
     }

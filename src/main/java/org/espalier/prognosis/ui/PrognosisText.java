@@ -12,6 +12,7 @@ import org.espalier.prognosis.Forecast;
 import org.espalier.prognosis.GrowthOf;
 import org.espalier.prognosis.LimbOutlook;
 import org.espalier.prognosis.PhysisPrognosis;
+import org.espalier.prognosis.Resting;
 import org.espalier.science.forecast.Deformity;
 import org.espalier.science.growth.GrowthAge;
 import org.espalier.science.growth.Maturity;
@@ -85,8 +86,21 @@ final class PrognosisText {
 
     /** What is left to the target on a day in the middle. */
     static String left(Forecast forecast, LocalDate day) {
-        double left = forecast.corrects()
-                .degreesLeft(forecast.site(), forecast.angle(day).middle(), forecast.target());
+        return left(
+                forecast.corrects(),
+                forecast.corrects()
+                        .degreesLeft(forecast.site(), forecast.angle(day).middle(), forecast.target()));
+    }
+
+    /** The same of a physis that nothing holds any more. */
+    static String left(Resting resting, LocalDate day) {
+        return left(
+                resting.corrected(),
+                resting.corrected()
+                        .degreesLeft(resting.site(), resting.angle(day).middle(), resting.target()));
+    }
+
+    private static String left(Deformity corrected, double left) {
         double shown = Math.round(Math.abs(left) * 10) / 10.0;
         if (shown == 0) {
             return Texts.text("prognosis.at-target");
@@ -94,7 +108,16 @@ final class PrognosisText {
         return Texts.text(
                 left > 0 ? "prognosis.left" : "prognosis.past",
                 shown,
-                direction(left > 0 ? forecast.corrects() : opposite(forecast.corrects())));
+                direction(left > 0 ? corrected : opposite(corrected)));
+    }
+
+    /** The chances of what may come once nothing holds. */
+    static String after(Resting resting) {
+        var returning =
+                Texts.text("prognosis.released", direction(resting.corrected()), chance(resting.chanceOfReturn()));
+        return resting.isParked()
+                ? Texts.text("prognosis.parked", chance(resting.chanceOfGoingOn()), returning)
+                : returning;
     }
 
     static String direction(Deformity deformity) {
