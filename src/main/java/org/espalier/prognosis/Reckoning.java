@@ -165,7 +165,9 @@ final class Reckoning {
                                 rates.rates()
                                         .filmError(
                                                 site,
-                                                one.forecast().map(Forecast::cause).orElse(Cause.IDIOPATHIC_VALGUS)),
+                                                one.forecast()
+                                                        .map(Forecast::cause)
+                                                        .orElse(Cause.IDIOPATHIC_VALGUS)),
                                 one.forecast()
                                         .filter(Forecast::isPlaced)
                                         .map(placed -> placed.tether(facts.today())))));

@@ -7,7 +7,6 @@ import org.espalier.science.forecast.CentreRates;
 import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.ParkedPlate;
 import org.espalier.science.forecast.PhysisSite;
-import org.espalier.science.forecast.Rate;
 import org.espalier.science.forecast.Spread;
 import org.espalier.science.forecast.TetherForecast;
 import org.espalier.science.quantity.Angle;
@@ -54,7 +53,7 @@ public final class Resting implements Outlook {
                 film.map(read -> inputs.deformity()
                                 .degreesLeft(inputs.site(), new Angle(read.value()), new Angle(inputs.targetDegrees())))
                         .orElse(then.mean()),
-                film.isPresent() ? rates.value(Rate.FILM_ERROR) : then.standardDeviation());
+                film.isPresent() ? rates.filmError(inputs.site(), inputs.cause()) : then.standardDeviation());
         return new Resting(
                 inputs,
                 from,

@@ -137,13 +137,14 @@ public final class CentreRates {
     /** Standard deviation of a film, in degrees: outlines of the tibia and of diseased bone ends are harder to read. */
     public double filmError(PhysisSite site, Cause cause) {
         double bone = site == PhysisSite.DISTAL_FEMUR ? 1 : value(Rate.FILM_ERROR_TIBIA);
-        double disease = switch (cause) {
-            case IDIOPATHIC_VALGUS, IDIOPATHIC_VARUS -> 1;
-            case INFANTILE_TIBIA_VARA -> value(Rate.FILM_ERROR_INFANTILE_TIBIA_VARA);
-            case LATE_ONSET_TIBIA_VARA -> value(Rate.FILM_ERROR_LATE_ONSET_TIBIA_VARA);
-            case SKELETAL_DYSPLASIA -> value(Rate.FILM_ERROR_SKELETAL_DYSPLASIA);
-            case RICKETS -> value(Rate.FILM_ERROR_RICKETS);
-        };
+        double disease =
+                switch (cause) {
+                    case IDIOPATHIC_VALGUS, IDIOPATHIC_VARUS -> 1;
+                    case INFANTILE_TIBIA_VARA -> value(Rate.FILM_ERROR_INFANTILE_TIBIA_VARA);
+                    case LATE_ONSET_TIBIA_VARA -> value(Rate.FILM_ERROR_LATE_ONSET_TIBIA_VARA);
+                    case SKELETAL_DYSPLASIA -> value(Rate.FILM_ERROR_SKELETAL_DYSPLASIA);
+                    case RICKETS -> value(Rate.FILM_ERROR_RICKETS);
+                };
         return value(Rate.FILM_ERROR) * bone * disease;
     }
 

@@ -45,8 +45,7 @@ final class GrowthPace {
     private static Map<PhysisSite, Map<Sex, GrowthPace>> all() {
         var all = new EnumMap<PhysisSite, Map<Sex, GrowthPace>>(PhysisSite.class);
         for (PhysisSite site : PhysisSite.values()) {
-            GrowthPlate plate =
-                    site == PhysisSite.DISTAL_FEMUR ? GrowthPlate.DISTAL_FEMUR : GrowthPlate.PROXIMAL_TIBIA;
+            GrowthPlate plate = site == PhysisSite.DISTAL_FEMUR ? GrowthPlate.DISTAL_FEMUR : GrowthPlate.PROXIMAL_TIBIA;
             var bySex = new EnumMap<Sex, GrowthPace>(Sex.class);
             for (Sex sex : Sex.values()) {
                 bySex.put(sex, new GrowthPace(FullTether.of(plate, sex)));

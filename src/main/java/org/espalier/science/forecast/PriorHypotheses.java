@@ -62,7 +62,10 @@ final class PriorHypotheses {
         until = physis.lastFilm();
         failuresAMonth = rates.failuresAMonth(physis.cause());
         all = new Hypotheses(
-                from, rates.filmError(physis.site(), physis.cause()), rates.value(Rate.OUTLYING_FILMS), 5 * (9 + FAILURES) + 1);
+                from,
+                rates.filmError(physis.site(), physis.cause()),
+                rates.value(Rate.OUTLYING_FILMS),
+                5 * (9 + FAILURES) + 1);
     }
 
     /** All ways, weighed by the films of the growth plate. */

@@ -49,7 +49,13 @@ final class ImaginedLimbs {
                 : 8 + 4 * chance.nextDouble() + (sex == Sex.MALE ? 1.5 : 0);
         PhysisSite site = vara ? PhysisSite.PROXIMAL_TIBIA : PhysisSite.DISTAL_FEMUR;
         return new TetheredPhysis(
-                site, cause, sex, years, OptionalDouble.empty(), films(site, cause, sex, years, months), OptionalDouble.empty());
+                site,
+                cause,
+                sex,
+                years,
+                OptionalDouble.empty(),
+                films(site, cause, sex, years, months),
+                OptionalDouble.empty());
     }
 
     private List<Film> films(PhysisSite site, Cause cause, Sex sex, double years, double[] months) {

@@ -54,7 +54,8 @@ class LimitOfTheDataTests {
         TetherForecast forecast = TetherForecast.of(known, rates);
         for (Film film : drawn.films().subList(films, drawn.films().size())) {
             Spread spread = forecast.film(film.months());
-            tally.add(spread, film.degreesLeft(), Tally.line(known, film.months()).rankedScore(film.degreesLeft()));
+            tally.add(
+                    spread, film.degreesLeft(), Tally.line(known, film.months()).rankedScore(film.degreesLeft()));
         }
     }
 
