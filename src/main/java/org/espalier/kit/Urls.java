@@ -1,5 +1,6 @@
 package org.espalier.kit;
 
+import java.time.LocalDate;
 import java.util.UUID;
 
 /** Where each screen is. Screens link to each other by these alone. */
@@ -60,6 +61,11 @@ public final class Urls {
     /** The form that records a procedure. */
     public static String recordProcedure(UUID child) {
         return treatment(child) + "/record";
+    }
+
+    /** The theatre list of a day. */
+    public static String theatre(LocalDate day) {
+        return THEATRE + "?day=" + day;
     }
 
     /** What is asked before and after an operation. */

@@ -8,6 +8,7 @@ import org.espalier.access.Site;
 /**
  * What waits at one hospital.
  *
+ * @param care what waits in the care of children
  * @param toRead the film that was taken first comes first; empty for those who do not read
  * @param drafts the one touched last comes first
  * @param withoutFilm children never filmed come first, then the longest without a film
@@ -15,6 +16,7 @@ import org.espalier.access.Site;
 public record SiteToday(
         Site site,
         LocalDate today,
+        CareToday care,
         Listed<FilmToRead> toRead,
         List<OpenDraft> drafts,
         Tray tray,
@@ -25,6 +27,6 @@ public record SiteToday(
     }
 
     public boolean isEmpty() {
-        return toRead.isEmpty() && drafts.isEmpty() && tray.isEmpty() && withoutFilm.isEmpty();
+        return care.isEmpty() && toRead.isEmpty() && drafts.isEmpty() && tray.isEmpty() && withoutFilm.isEmpty();
     }
 }

@@ -33,6 +33,7 @@ public class TodayService {
     private static final int MOST = 20;
 
     private final JdbcTodayRepository waiting;
+    private final CareTodayReader care;
     private final PatientService patients;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
@@ -40,11 +41,13 @@ public class TodayService {
 
     TodayService(
             JdbcTodayRepository waiting,
+            CareTodayReader care,
             PatientService patients,
             SiteService sites,
             CurrentStaff currentStaff,
             Clock clock) {
         this.waiting = waiting;
+        this.care = care;
         this.patients = patients;
         this.sites = sites;
         this.currentStaff = currentStaff;
@@ -71,9 +74,11 @@ public class TodayService {
                 clock.instant().minus(GRACE_AFTER_REGISTERING),
                 today.minus(GROWN_UP),
                 MOST);
+        var cared = care.at(site.id(), today);
         var children = named(
                 site,
                 Stream.of(
+                                cared.children(),
                                 toRead.stream().map(JdbcTodayRepository.FilmRow::child),
                                 drafts.stream().map(JdbcTodayRepository.DraftRow::child),
                                 unfilmed.stream().map(JdbcTodayRepository.ChildRow::child))
@@ -81,6 +86,7 @@ public class TodayService {
         return new SiteToday(
                 site,
                 today,
+                cared.named(children),
                 new Listed<>(
                         toRead.stream().flatMap(row -> film(row, children)).toList(),
                         toRead.isEmpty() ? 0 : toRead.getFirst().all()),

@@ -64,7 +64,9 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
             getContent().add(paragraph("empty", Texts.text("today.nothing")));
             return;
         }
-        var parts = new Div(toRead(site), tray(site), withoutFilm(site), drafts(site));
+        var parts = new Div();
+        CareLists.of(site.care(), site.today()).forEach(parts::add);
+        parts.add(toRead(site), tray(site), drafts(site), withoutFilm(site));
         parts.addClassName("columns");
         getContent().add(parts);
     }

@@ -1,0 +1,78 @@
+package org.espalier.today.ui;
+
+import java.time.LocalDate;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.science.quantity.Age;
+import org.espalier.today.CareToday;
+import org.espalier.today.Dated;
+import org.espalier.today.Listed;
+
+/** The lists of the care of children, what cannot wait first. Each hides itself when it is empty. */
+final class CareLists {
+
+    private CareLists() {}
+
+    static Stream<WaitingList> of(CareToday care, LocalDate today) {
+        return Stream.of(
+                theatre(care),
+                list("near-target", care.nearTarget(), Urls::treatment, one -> nearTarget(one, today)),
+                late(care, today),
+                list("to-film", care.toFilm(), child -> Urls.WORKLIST, one -> Texts.text("today.to-film.line")),
+                list("not-taken", care.notTaken(), Urls::course, one -> since("today.not-taken.line", one, today)),
+                list(
+                        "plates",
+                        care.plates(),
+                        Urls::course,
+                        one -> Texts.text("today.plates.line", DateText.of(one.day()))));
+    }
+
+    private static WaitingList theatre(CareToday care) {
+        var list = new WaitingList(Texts.text("today.theatre"));
+        care.theatre()
+                .forEach(day -> list.add(
+                        Urls.theatre(day.day()),
+                        Texts.text("today.theatre.line", DateText.inWords(day.day()), day.children())));
+        return list.closed(Texts.text("today.theatre.order"), 0);
+    }
+
+    private static WaitingList late(CareToday care, LocalDate today) {
+        var list = new WaitingList(Texts.text("today.late", care.late().all()));
+        care.late()
+                .shown()
+                .forEach(one -> list.add(
+                        Urls.visits(one.child().id().value()),
+                        one.child(),
+                        Texts.text(
+                                "today.late.line",
+                                since("today.late.since", one, today),
+                                Texts.text("today.harm." + one.about()))));
+        if (care.toRemind() > 0) {
+            list.add(Urls.RECALL, Texts.text("today.to-remind", care.toRemind()));
+        }
+        return list.closed(
+                Texts.text("today.late.order"), Math.max(0, care.late().further()));
+    }
+
+    private static WaitingList list(
+            String name, Listed<Dated> listed, Function<UUID, String> url, Function<Dated, String> line) {
+        var list = new WaitingList(Texts.text("today.list." + name, listed.all()));
+        listed.shown().forEach(one -> list.add(url.apply(one.child().id().value()), one.child(), line.apply(one)));
+        return list.closed(Texts.text("today.order." + name), listed.further());
+    }
+
+    private static String nearTarget(Dated one, LocalDate today) {
+        return one.day().isBefore(today)
+                ? since("today.near-target.gone", one, today)
+                : Texts.text("today.near-target.line", DateText.of(one.day()));
+    }
+
+    private static String since(String key, Dated one, LocalDate today) {
+        var day = one.day().isAfter(today) ? today : one.day();
+        return Texts.text(key, DateText.of(one.day()), DateText.of(Age.between(day, today)));
+    }
+}
