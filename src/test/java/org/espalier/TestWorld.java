@@ -26,6 +26,7 @@ import org.espalier.followup.AttemptOutcome;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.Channel;
 import org.espalier.followup.DueByService;
+import org.espalier.followup.EndReason;
 import org.espalier.followup.Family;
 import org.espalier.followup.Happening;
 import org.espalier.followup.LetterKind;
@@ -250,7 +251,7 @@ public class TestWorld {
     /** A child of the hospital whose care ended. */
     private ChildId endedChild(Sender surgeon, LocalDate today) {
         var child = reader.child(surgeon, CHILD.birthDate());
-        var end = new CareEnd(Optional.empty(), today, "");
+        var end = new CareEnd(Optional.of(EndReason.DECLINED), today, "");
         surgeon.does(() -> visits.record(visits.of(child).open().orElseThrow(), new Happening.CareEnded(end)));
         return child;
     }

@@ -10,6 +10,7 @@ import org.espalier.followup.Visits;
 import org.espalier.kit.Who;
 import org.espalier.patient.Child;
 import org.espalier.patient.Examination;
+import org.espalier.prognosis.Prognosis;
 import org.espalier.reading.Reading;
 import org.espalier.science.quantity.Age;
 import org.espalier.treatment.Treatment;
@@ -23,6 +24,7 @@ import org.espalier.treatment.Treatment;
  * @param examination what was measured and found on the child itself
  * @param visits the open visit and those that are over
  * @param treatment what was done and what holds
+ * @param prognosis where the limbs are going while a plate is in
  */
 public record Course(
         Child child,
@@ -31,7 +33,8 @@ public record Course(
         List<FilmOfCourse> films,
         Examination examination,
         Visits visits,
-        Treatment treatment) {
+        Treatment treatment,
+        Optional<Prognosis> prognosis) {
 
     /**
      * One film with what was read from it.

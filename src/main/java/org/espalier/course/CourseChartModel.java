@@ -2,6 +2,7 @@ package org.espalier.course;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.espalier.kit.CourseModel;
@@ -21,6 +22,9 @@ final class CourseChartModel {
     private final Course course;
     private final CoursePoints points;
     private final List<CourseModel.Row> rows;
+    private final ExaminedLanes examined;
+    private final List<CourseModel.Track> tracks;
+    private final List<CourseModel.Fan> fans;
     private final LocalDate from;
     private final LocalDate to;
 
@@ -28,12 +32,21 @@ final class CourseChartModel {
         this.course = course;
         points = new CoursePoints(course);
         rows = CourseRows.of(course);
+        examined = new ExaminedLanes(course);
+        tracks = Stream.concat(
+                        Lane.drawn(points.quantities()).stream().flatMap(this::tracks), examined.tracks().stream())
+                .toList();
+        fans = course.prognosis()
+                .map(prognosis -> new Fans(prognosis).of(tracks))
+                .orElse(List.of());
         var days = Stream.concat(
                         course.films().stream().flatMap(film -> film.day().stream()),
                         rows.stream().flatMap(row -> row.marks().stream()).map(CourseModel.Mark::date))
                 .toList();
         from = days.stream().min(LocalDate::compareTo).orElse(course.today()).minusDays(MARGIN_DAYS);
-        to = Stream.concat(days.stream(), Stream.of(course.today()))
+        var ahead = fans.stream().map(fan -> fan.days().getLast().date());
+        to = Stream.of(days.stream(), Stream.of(course.today()), ahead)
+                .flatMap(Function.identity())
                 .max(LocalDate::compareTo)
                 .orElseThrow()
                 .plusDays(MARGIN_DAYS);
@@ -58,9 +71,10 @@ final class CourseChartModel {
                 from,
                 to,
                 course.today(),
-                quantities.stream().map(this::lane).toList(),
-                quantities.stream().flatMap(this::tracks).toList(),
-                List.of(),
+                Stream.concat(quantities.stream().map(this::lane), examined.quantities().stream())
+                        .toList(),
+                tracks,
+                fans,
                 rows,
                 course.films().stream()
                         .filter(Course.FilmOfCourse::isShown)
@@ -72,9 +86,11 @@ final class CourseChartModel {
         var lane = Lane.of(quantity);
         var band = NeutralBand.of(quantity, course.birth(), from, to);
         var shown = DoubleStream.concat(
-                        Stream.of(Side.values())
-                                .flatMap(side -> points.of(side, quantity).stream())
-                                .mapToDouble(CoursePoint::value),
+                        DoubleStream.concat(
+                                Stream.of(Side.values())
+                                        .flatMap(side -> points.of(side, quantity).stream())
+                                        .mapToDouble(CoursePoint::value),
+                                ahead(quantity)),
                         band.stretches().stream()
                                 .flatMap(List::stream)
                                 .flatMapToDouble(day -> DoubleStream.of(day.low(), day.high())))
@@ -91,6 +107,14 @@ final class CourseChartModel {
                 lane.down(),
                 band.stretches(),
                 band.source().isPresent() ? Texts.text("course.band") : null);
+    }
+
+    /** The ends of the quantity's fans: nine in ten limbs are found between them. */
+    private DoubleStream ahead(Quantity quantity) {
+        return fans.stream()
+                .filter(fan -> fan.track().startsWith(quantity.code() + "-"))
+                .flatMap(fan -> fan.days().stream())
+                .flatMapToDouble(day -> DoubleStream.of(day.low90(), day.high90()));
     }
 
     private Stream<String> source(Quantity quantity) {

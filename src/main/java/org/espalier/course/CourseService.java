@@ -14,6 +14,7 @@ import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.patient.PatientService;
+import org.espalier.prognosis.PlatesInCourse;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
 import org.espalier.treatment.TreatmentService;
@@ -31,6 +32,7 @@ public class CourseService {
     private final ExaminationService examinations;
     private final VisitService visits;
     private final TreatmentService treatments;
+    private final PlatesInCourse plates;
     private final SiteService sites;
     private final Clock clock;
 
@@ -41,6 +43,7 @@ public class CourseService {
             ExaminationService examinations,
             VisitService visits,
             TreatmentService treatments,
+            PlatesInCourse plates,
             SiteService sites,
             Clock clock) {
         this.patients = patients;
@@ -49,6 +52,7 @@ public class CourseService {
         this.examinations = examinations;
         this.visits = visits;
         this.treatments = treatments;
+        this.plates = plates;
         this.sites = sites;
         this.clock = clock;
     }
@@ -64,19 +68,26 @@ public class CourseService {
     }
 
     private Course course(Child child) {
-        Map<FilmId, List<Reading>> read =
-                readings.ofChild(child.site(), child.id()).stream().collect(Collectors.groupingBy(Reading::film));
-        var shown = films.of(child.id()).stream()
-                .map(film -> new Course.FilmOfCourse(film, read.getOrDefault(film.id(), List.of())))
-                .toList();
+        var readings = readingsOf(child);
+        Map<FilmId, List<Reading>> byFilm = readings.stream().collect(Collectors.groupingBy(Reading::film));
+        var taken = films.of(child.id());
         var site = sites.get(child.site());
+        var examination = examinations.of(child.id());
+        var treatment = treatments.of(child.id());
         return new Course(
                 child,
                 LocalDate.ofInstant(clock.instant(), site.zone()),
                 site.zone(),
-                shown,
-                examinations.of(child.id()),
+                taken.stream()
+                        .map(film -> new Course.FilmOfCourse(film, byFilm.getOrDefault(film.id(), List.of())))
+                        .toList(),
+                examination,
                 visits.of(child.id()),
-                treatments.of(child.id()));
+                treatment,
+                plates.of(child, examination, treatment, taken, readings));
+    }
+
+    private List<Reading> readingsOf(Child child) {
+        return readings.ofChild(child.site(), child.id());
     }
 }

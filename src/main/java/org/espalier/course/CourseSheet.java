@@ -15,12 +15,18 @@ import org.espalier.science.quantity.Side;
  * A course ready to be shown: what the chart draws, and the same facts as a list, the newest film first, every text
  * included.
  *
+ * @param forecasts where the limbs with a plate in are going, each with its interval and the chance that it never comes
  * @param events what happened besides films, the newest first
  * @param sources where the normal ranges drawn were published, by quantity
  * @param radiation how many films were taken so far
  */
 public record CourseSheet(
-        CourseModel chart, List<FilmEntry> films, List<String> events, List<String> sources, String radiation) {
+        CourseModel chart,
+        List<FilmEntry> films,
+        List<String> forecasts,
+        List<String> events,
+        List<String> sources,
+        String radiation) {
 
     /**
      * One film of the list.
@@ -86,6 +92,7 @@ public record CourseSheet(
         return new CourseSheet(
                 chart,
                 films,
+                chart.fans().stream().map(CourseModel.Fan::text).toList(),
                 events(chart),
                 CourseChartModel.sources(course),
                 Texts.text("course.radiation", films.size()));

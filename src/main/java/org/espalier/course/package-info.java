@@ -8,12 +8,14 @@
             "kit",
             "kit::paper",
             "patient",
+            "prognosis",
             "film",
             "reading",
             "followup",
             "treatment",
             "science::quantity",
             "science::alignment",
+            "science::forecast",
             "science::growth"
         })
 @NullMarked

@@ -94,6 +94,15 @@ class VisitServiceIntegrationTests {
     }
 
     @Test
+    void careEndsAsMatureOnlyWhenGrowthPlatesWereSeenClosed() {
+        var visit = open();
+        var mature = new Happening.CareEnded(new CareEnd(Optional.empty(), today, ""));
+
+        assertThat(network.as(nurse, () -> service.record(visit, mature))).isEqualTo(new VisitOutcome.NotSeenClosed());
+        assertThat(visits().open()).isPresent();
+    }
+
+    @Test
     void arrivingOpensTheNextVisitByTheRules() {
         var next = done(new Happening.Arrived(today, Optional.empty()));
 

@@ -3,6 +3,7 @@ package org.espalier.course.internal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.course.internal.Axes.Time;
@@ -87,9 +88,43 @@ final class CourseDrawing {
                 .with("font-weight", "600");
         write(0, values.top() + LANE / 2 + 10, quantity.part(), Ink.QUIET);
         write(0, values.bottom() - 2, "\u25bc " + or(quantity.down(), "kit.valgus"), Ink.QUIET);
-        model.tracks().stream()
+        var tracks = model.tracks().stream()
                 .filter(track -> track.quantity().equals(quantity.id()) && track.side() == side)
-                .forEach(track -> track(track, values));
+                .toList();
+        tracks.forEach(track -> model.fans().stream()
+                .filter(fan -> fan.track().equals(track.id()))
+                .forEach(fan -> fan(fan, values)));
+        tracks.forEach(track -> track(track, values));
+    }
+
+    /** The forecast: nine in ten pale, half darker, the middle as a thin line. */
+    private void fan(CourseModel.Fan fan, Values values) {
+        area(fan, values, CourseModel.Spread::low90, CourseModel.Spread::high90, 0.14);
+        area(fan, values, CourseModel.Spread::low50, CourseModel.Spread::high50, 0.24);
+        svg.svg("polyline")
+                .with(
+                        "points",
+                        fan.days().stream()
+                                .map(day -> point(time.x(day.date()), values.y(day.middle())))
+                                .collect(Collectors.joining(" ")))
+                .with("fill", "none")
+                .with("stroke", Ink.of(side))
+                .with("stroke-width", 0.6);
+    }
+
+    private void area(
+            CourseModel.Fan fan,
+            Values values,
+            ToDoubleFunction<CourseModel.Spread> low,
+            ToDoubleFunction<CourseModel.Spread> high,
+            double opacity) {
+        var under = fan.days().stream().map(day -> point(time.x(day.date()), values.y(low.applyAsDouble(day))));
+        var over =
+                fan.days().reversed().stream().map(day -> point(time.x(day.date()), values.y(high.applyAsDouble(day))));
+        svg.svg("polygon")
+                .with("points", Stream.concat(under, over).collect(Collectors.joining(" ")))
+                .with("fill", Ink.of(side))
+                .with("fill-opacity", opacity);
     }
 
     private static String or(@Nullable String word, String key) {

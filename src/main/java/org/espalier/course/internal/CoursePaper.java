@@ -75,6 +75,9 @@ final class CoursePaper {
                 side,
                 LANES,
                 body.fo("block").with("space-before", "2mm").fo("instream-foreign-object"));
+        sheet.chart().fans().stream()
+                .filter(fan -> fan.track().endsWith("-" + side.letter()))
+                .forEach(fan -> block(body, fan.text()).with("font-size", "8pt"));
         table(body, films, side);
         block(body, Texts.text("course.paper.unchanged"))
                 .with("space-before", "1.5mm")

@@ -65,6 +65,9 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (!sheet.isEmpty()) {
             page.add(print(child.id()));
         }
+        if (!sheet.forecasts().isEmpty()) {
+            page.add(forecasts(sheet));
+        }
         page.add(paragraph("radiation", sheet.radiation()));
         if (!sheet.films().isEmpty()) {
             page.add(new CourseList(sheet));
@@ -89,6 +92,17 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         print.setRouterIgnore(true);
         print.addClassName("print");
         return print;
+    }
+
+    private static Section forecasts(CourseSheet sheet) {
+        var list = new UnorderedList();
+        sheet.forecasts().forEach(forecast -> list.add(new ListItem(forecast)));
+        var section = new Section(
+                new H2(Texts.text("course.forecasts")),
+                list,
+                paragraph("small", Texts.text("course.forecasts.caution")));
+        section.addClassName("course-events");
+        return section;
     }
 
     private static Section events(CourseSheet sheet) {

@@ -47,10 +47,7 @@ final class CareLists {
                 .forEach(one -> list.add(
                         Urls.visits(one.child().id().value()),
                         one.child(),
-                        Texts.text(
-                                "today.late.line",
-                                since("today.late.since", one, today),
-                                Texts.text("today.harm." + one.about()))));
+                        Texts.text("today.late.line", due(one, today), Texts.text("today.harm." + one.about()))));
         if (care.toRemind() > 0) {
             list.add(Urls.RECALL, Texts.text("today.to-remind", care.toRemind()));
         }
@@ -69,6 +66,12 @@ final class CareLists {
         return one.day().isBefore(today)
                 ? since("today.near-target.gone", one, today)
                 : Texts.text("today.near-target.line", DateText.of(one.day()));
+    }
+
+    private static String due(Dated one, LocalDate today) {
+        return one.day().isBefore(today)
+                ? since("today.late.since", one, today)
+                : Texts.text("today.late.no-date", DateText.of(one.day()));
     }
 
     private static String since(String key, Dated one, LocalDate today) {
