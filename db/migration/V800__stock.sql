@@ -270,6 +270,11 @@ begin
         return;
     end if;
     left_lot := case when t.kind <> 'TRAY' then certain end;
+    if f.kind = 'IN_TRANSIT' then
+        select unit_cost, currency into cost, cost_currency from stock_movement
+        where to_shelf = f.id and from_site = f.site_id and product_id = of_product and lot_id is not distinct from certain
+        order by recorded_at desc limit 1;
+    end if;
     insert into stock_movement (id, product_id, lot_id, quantity, from_shelf, from_site, from_lot, to_shelf, to_site, to_lot,
         holder, reverses, why, unit_cost, currency, recorded_by, recorded_at)
     values (movement, of_product, certain, pieces, f.id, f.site_id, taken_lot, t.id, t.site_id, left_lot, for_holder, undone,

@@ -17,6 +17,13 @@ public final class Urls {
     public static final String WORKLIST = "worklist";
     public static final String PATELLA_CARD = "worklist/patella";
     public static final String READERS = "readers";
+    public static final String STOCK = "stock";
+    public static final String STOCK_SHELF = "stock/shelf";
+    public static final String STOCK_MOVE = "stock/move";
+    public static final String STOCK_PRODUCTS = "stock/products";
+    public static final String STOCK_PRODUCT = "stock/product";
+    public static final String STOCK_LOT = "stock/lot";
+    public static final String STOCK_NEEDS = "stock/needs";
     public static final String ADMINISTRATION = "admin";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
@@ -71,6 +78,21 @@ public final class Urls {
     /** What is asked before and after an operation. */
     public static String theatreCheck(UUID child) {
         return treatment(child) + "/check";
+    }
+
+    /** A shelf and what lies on it. */
+    public static String stockShelf(UUID shelf) {
+        return STOCK_SHELF + "?shelf=" + shelf;
+    }
+
+    /** A product of the catalogue and where it lies. */
+    public static String stockProduct(UUID product) {
+        return STOCK_PRODUCT + "?product=" + product;
+    }
+
+    /** A lot, where it lies and where it went. */
+    public static String stockLot(UUID lot) {
+        return STOCK_LOT + "?lot=" + lot;
     }
 
     /** The film room. */

@@ -1,42 +1,46 @@
 package org.espalier.platform;
 
+import java.sql.Connection;
+import java.sql.SQLException;
 import javax.sql.DataSource;
-import org.jspecify.annotations.Nullable;
-import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.TransactionExecution;
-import org.springframework.transaction.TransactionExecutionListener;
+import org.springframework.transaction.TransactionDefinition;
 
 /**
  * Tells each new transaction for whom it speaks. Without a caller nothing is set, and the database then refuses every
- * row behind a wall with an error of its own instead of showing an empty list.
+ * row behind a wall with an error of its own instead of showing an empty list. It is told while the transaction begins, so
+ * that one whose connection fails at that very moment has not begun: its thread goes on with another.
  */
-@Component
-class CallerContext implements TransactionExecutionListener {
+@Component("transactionManager")
+class CallerContext extends JdbcTransactionManager {
+
+    private static final long serialVersionUID = 1;
 
     private static final String SPEAK_FOR =
-            "select set_config('espalier.staff', :staff, true), set_config('espalier.site', :site, true)";
-
-    private final JdbcClient jdbc;
+            "select set_config('espalier.staff', ?, true), set_config('espalier.site', ?, true)";
 
     CallerContext(DataSource dataSource) {
-        jdbc = JdbcClient.create(dataSource);
+        super(dataSource);
     }
 
     @Override
-    public void afterBegin(TransactionExecution transaction, @Nullable Throwable failure) {
-        if (failure == null && transaction.isNewTransaction()) {
-            Callers.current().ifPresent(this::speakFor);
+    protected void prepareTransactionalConnection(Connection connection, TransactionDefinition definition)
+            throws SQLException {
+        super.prepareTransactionalConnection(connection, definition);
+        var caller = Callers.current();
+        if (caller.isPresent()) {
+            speakFor(connection, caller.get());
         }
     }
 
-    private void speakFor(Caller caller) {
+    private static void speakFor(Connection connection, Caller caller) throws SQLException {
         var staff = caller instanceof Caller.Staff(var id) ? id.toString() : "system";
         var site = caller instanceof Caller.SystemAtSite(var id, var purpose) ? id.toString() : "";
-        jdbc.sql(SPEAK_FOR)
-                .param("staff", staff)
-                .param("site", site)
-                .query((row, number) -> number)
-                .single();
+        try (var statement = connection.prepareStatement(SPEAK_FOR)) {
+            statement.setString(1, staff);
+            statement.setString(2, site);
+            statement.execute();
+        }
     }
 }

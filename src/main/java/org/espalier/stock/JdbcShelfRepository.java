@@ -4,7 +4,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.espalier.access.SiteId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -16,6 +19,7 @@ class JdbcShelfRepository {
 
     private static final String SELECT = "select " + StockRows.shelf("s", "s_") + " from stock_shelf s ";
     private static final String FIND = SELECT + "where s.id = :id";
+    private static final String BOTH = SELECT + "where s.id in (:one, :other)";
     private static final String OF_SITE = SELECT + """
             where s.site_id = :site and s.kind <> 'IN_TRANSIT' order by array_position(
                 array['STORE', 'TRAY', 'CONSIGNMENT', 'QUARANTINE', 'ANALYSIS', 'KEPT', 'DISPOSED'], s.kind), s.name limit 500
@@ -54,6 +58,18 @@ class JdbcShelfRepository {
                 .param("id", id.value())
                 .query(JdbcShelfRepository::row)
                 .optional();
+    }
+
+    /** Those of both shelves that the caller may see. */
+    Map<ShelfId, Shelf> find(ShelfId one, ShelfId other) {
+        return jdbc
+                .sql(BOTH)
+                .param("one", one.value())
+                .param("other", other.value())
+                .query(JdbcShelfRepository::row)
+                .list()
+                .stream()
+                .collect(Collectors.toMap(Shelf::id, Function.identity()));
     }
 
     /** All but goods on their way, those that operations take from first; the ends of the book last. */

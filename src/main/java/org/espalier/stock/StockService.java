@@ -117,8 +117,12 @@ public class StockService {
      * @throws StockRefusal when it cannot be
      */
     public void move(Move move) {
-        var from = shelves.find(move.from()).orElseThrow(() -> new StockRefusal(Reason.NOT_THERE));
-        var to = shelves.find(move.to()).orElseThrow(() -> new StockRefusal(Reason.NOT_THERE));
+        var both = shelves.find(move.from(), move.to());
+        var from = both.get(move.from());
+        var to = both.get(move.to());
+        if (from == null || to == null) {
+            throw new StockRefusal(Reason.NOT_THERE);
+        }
         if (!from.kind().mayPassTo(to.kind())
                 || from.kind() == ShelfKind.SUPPLIER
                 || !from.site().equals(to.site())) {

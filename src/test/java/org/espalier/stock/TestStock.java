@@ -23,13 +23,27 @@ public class TestStock {
     private final CatalogueService catalogue;
     private final StockService stock;
     private final UseService uses;
+    private final CountService counts;
+    private final StockTransferService transfers;
+    private final ReservationService reservations;
     private final Ids ids;
 
-    TestStock(TestNetwork network, CatalogueService catalogue, StockService stock, UseService uses, Ids ids) {
+    TestStock(
+            TestNetwork network,
+            CatalogueService catalogue,
+            StockService stock,
+            UseService uses,
+            CountService counts,
+            StockTransferService transfers,
+            ReservationService reservations,
+            Ids ids) {
         this.network = network;
         this.catalogue = catalogue;
         this.stock = stock;
         this.uses = uses;
+        this.counts = counts;
+        this.transfers = transfers;
+        this.reservations = reservations;
         this.ids = ids;
     }
 
@@ -73,6 +87,11 @@ public class TestStock {
         });
     }
 
+    /** Another product of the catalogue. */
+    public Product product(Stocked stocked, ProductKind kind) {
+        return as(stocked, () -> catalogue.add(ProductData.of(kind, "Invented product", reference())));
+    }
+
     private String reference() {
         return "T-" + ids.next();
     }
@@ -93,7 +112,8 @@ public class TestStock {
             var id = stock.addShelf(site, new ShelfData(ShelfKind.STORE, "Spare", null, null));
             return stock.shelf(id).orElseThrow();
         });
-        var arrived = as(stocked, () -> stock.latest(site)).get(1);
+        var moved = new java.util.HashMap<>(moves(stocked, lot, shelf, empty, use));
+        moved.putAll(looks(stocked, lot));
         return new Arranged(
                 Map.of(
                         ProductId.class, stocked.plate().id(),
@@ -105,47 +125,89 @@ public class TestStock {
                         Optional.class, Optional.empty(),
                         Shelf.class, empty,
                         ShelfData.class, new ShelfData(ShelfKind.STORE, "Other store", null, null)),
-                Map.ofEntries(
-                        Map.entry("StockService.sterilise", new Object[] {stocked.tray()}),
-                        Map.entry("StockService.trayIsBack", new Object[] {stocked.tray()}),
-                        Map.entry(
-                                "StockService.changeShelf",
-                                new Object[] {shelf, new ShelfData(ShelfKind.STORE, "Back store", null, null)}),
-                        Map.entry("StockService.move", new Object[] {
-                            new Move(
-                                    ids.next(),
-                                    stocked.plate().id(),
-                                    Optional.of(lot.id()),
-                                    1,
-                                    stocked.store(),
-                                    empty.id(),
-                                    Optional.empty())
-                        }),
-                        Map.entry("StockService.receive", new Object[] {
-                            new Arrival(
-                                    ids.next(),
-                                    stocked.plate().id(),
-                                    Optional.of("A-9"),
-                                    Optional.of(far),
-                                    1,
-                                    stocked.store(),
-                                    Optional.empty())
-                        }),
-                        Map.entry("StockService.takeBack", new Object[] {arrived, ids.next(), "miscounted"}),
-                        Map.entry("UseService.use", new Object[] {
-                            new Use(ids.next(), stocked.store(), stocked.plate().id(), Optional.of(lot.id()), 1, holder)
-                        }),
-                        Map.entry("UseService.explant", new Object[] {
-                            new Explant(
-                                    ids.next(),
-                                    site,
-                                    stocked.plate().id(),
-                                    List.of(lot.id()),
-                                    1,
-                                    holder,
-                                    Explant.Fate.DISPOSED)
-                        }),
-                        Map.entry("UseService.takeBack", new Object[] {use.movement(), ids.next(), "not used"}),
-                        Map.entry("UseService.ofHolder", new Object[] {holder})));
+                moved);
+    }
+
+    private Map<String, Object[]> moves(Stocked stocked, Lot lot, Shelf shelf, Shelf empty, Use use) {
+        var far = LocalDate.of(2040, 1, 31);
+        var site = stocked.site();
+        var holder = use.holder();
+        var arrived = as(stocked, () -> stock.latest(site)).get(1);
+        return Map.ofEntries(
+                Map.entry("StockService.sterilise", new Object[] {stocked.tray()}),
+                Map.entry("StockService.trayIsBack", new Object[] {stocked.tray()}),
+                Map.entry(
+                        "StockService.changeShelf",
+                        new Object[] {shelf, new ShelfData(ShelfKind.STORE, "Back store", null, null)}),
+                Map.entry("StockService.move", new Object[] {
+                    new Move(
+                            ids.next(),
+                            stocked.plate().id(),
+                            Optional.of(lot.id()),
+                            1,
+                            stocked.store(),
+                            empty.id(),
+                            Optional.empty())
+                }),
+                Map.entry("StockService.receive", new Object[] {
+                    new Arrival(
+                            ids.next(),
+                            stocked.plate().id(),
+                            Optional.of("A-9"),
+                            Optional.of(far),
+                            1,
+                            stocked.store(),
+                            Optional.empty())
+                }),
+                Map.entry("StockService.takeBack", new Object[] {arrived, ids.next(), "miscounted"}),
+                Map.entry("UseService.use", new Object[] {
+                    new Use(ids.next(), stocked.store(), stocked.plate().id(), Optional.of(lot.id()), 1, holder)
+                }),
+                Map.entry("UseService.explant", new Object[] {
+                    new Explant(
+                            ids.next(), site, stocked.plate().id(), List.of(lot.id()), 1, holder, Explant.Fate.DISPOSED)
+                }),
+                Map.entry("UseService.takeBack", new Object[] {use.movement(), ids.next(), "not used"}),
+                Map.entry("UseService.ofHolder", new Object[] {holder}));
+    }
+
+    /** A sheet closed and another open, goods on their way out and in, a reservation, and something that expires soon. */
+    private Map<String, Object[]> looks(Stocked stocked, Lot lot) {
+        var site = stocked.site();
+        arrive(stocked, stocked.plate(), stocked.store(), "A-soon", LocalDate.of(2026, 12, 31), 1);
+        var sheet = as(stocked, () -> {
+            counts.close(counts.open(stocked.store()).id());
+            return counts.open(stocked.store());
+        });
+        var other = empty(new SiteId(network.site()));
+        var theirs = arrive(other, other.plate(), other.store(), "C-1", LocalDate.of(2040, 1, 31), 2);
+        var out = send(stocked, other, stocked.plate(), lot);
+        var in = send(other, stocked, other.plate(), theirs);
+        var reservation = new Reservation(
+                ids.next(), site, ids.next(), LocalDate.of(2030, 1, 1), List.of(Need.of(stocked.plate(), 1)));
+        as(stocked, () -> {
+            reservations.reserve(reservation);
+            return reservation;
+        });
+        var sent =
+                new StockTransferService.Sent(stocked.store(), stocked.plate().id(), Optional.of(lot.id()), 1);
+        return Map.of(
+                "CountService.count", new Object[] {sheet.id(), stocked.plate().id(), Optional.of(lot.id()), 3},
+                "CountService.close", new Object[] {sheet.id()},
+                "StockTransferService.send", new Object[] {new ShelfId(ids.next()), site, other.site(), List.of(sent)},
+                "StockTransferService.receive", new Object[] {in, stocked.store()},
+                "StockTransferService.callBack", new Object[] {out, stocked.store()},
+                "ReservationService.reserve", new Object[] {reservation},
+                "ReservationService.end", new Object[] {reservation.holder()});
+    }
+
+    /** One piece of a lot goes from the store of one hospital to another. */
+    public ShelfId send(Stocked from, Stocked to, Product product, Lot lot) {
+        var transfer = new ShelfId(ids.next());
+        var sent = new StockTransferService.Sent(from.store(), product.id(), Optional.of(lot.id()), 1);
+        return as(from, () -> {
+            transfers.send(transfer, from.site(), to.site(), List.of(sent));
+            return transfer;
+        });
     }
 }

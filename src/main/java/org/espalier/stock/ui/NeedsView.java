@@ -1,0 +1,88 @@
+package org.espalier.stock.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.Route;
+import java.util.stream.Collectors;
+import org.espalier.access.Site;
+import org.espalier.access.SiteService;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.stock.Coverage;
+import org.espalier.stock.Demand;
+import org.espalier.stock.ReservationService;
+import org.espalier.stock.StockOverviewService;
+
+/** What do planned operations need, which would be left short, and what do operations use? */
+@Route(Urls.STOCK_NEEDS)
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/stock.css")
+class NeedsView extends StockPage {
+
+    private final ReservationService reservations;
+    private final StockOverviewService overview;
+    private final SiteService siteService;
+
+    NeedsView(
+            ReservationService reservations, StockOverviewService overview, StockSites sites, SiteService siteService) {
+        super(sites, "stock.needs");
+        this.reservations = reservations;
+        this.overview = overview;
+        this.siteService = siteService;
+    }
+
+    @Override
+    void show(Site here, Div body) {
+        var caution = new Paragraph(Texts.text("stock.needs.caution"));
+        caution.addClassName("caution");
+        body.add(
+                part(Texts.text("stock.planned"), planned(here)),
+                part(
+                        Texts.text("stock.reserve"),
+                        new ReservationForm(this, reservations, here, siteService.today(here.id()))),
+                part(Texts.text("stock.demand"), demand(here)),
+                caution);
+    }
+
+    private Component planned(Site here) {
+        return new StockTable<Coverage.Met>("stock.planned.none")
+                .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
+                .text(
+                        "stock.operation",
+                        met -> StockText.operation(met.reservation().holder()))
+                .text("stock.needed", met -> StockText.of(met.need()))
+                .number("stock.quantity", met -> met.need().quantity())
+                .text(
+                        "stock.state",
+                        met -> met.missing() == 0
+                                ? Texts.text("stock.enough")
+                                : Texts.text("stock.missing-pieces", met.missing()))
+                .show(
+                        "stock.note",
+                        met -> link(
+                                "stock.end-reservation",
+                                () -> act(
+                                        () -> reservations.end(met.reservation().holder()), "stock.done")))
+                .with(reservations.coverage(here.id()));
+    }
+
+    private Component demand(Site here) {
+        return new StockTable<Demand>("stock.demand.none")
+                .text("stock.product", one -> StockText.of(one.product()))
+                .number("stock.operations", Demand::operations)
+                .text("stock.sizes", NeedsView::sizes)
+                .number("stock.usable", Demand::usable)
+                .number("stock.coming", Demand::onTheWay)
+                .with(overview.demand(here.id()));
+    }
+
+    private static String sizes(Demand demand) {
+        return demand.operationsBySize().entrySet().stream()
+                .sorted(java.util.Map.Entry.comparingByKey())
+                .map(one -> Texts.text("stock.size-of-operation", one.getValue(), one.getKey()))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,87 @@
+package org.espalier.stock.ui;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.Route;
+import java.util.Map;
+import java.util.Optional;
+import org.espalier.access.Site;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.stock.CatalogueService;
+import org.espalier.stock.Lot;
+import org.espalier.stock.Product;
+
+/** What is there in the network's catalogue? A label that is scanned leads to its product, a number to its lot. */
+@Route(Urls.STOCK_PRODUCTS)
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/stock.css")
+class ProductsView extends StockPage {
+
+    private final CatalogueService catalogue;
+    private final Labels labels;
+
+    ProductsView(CatalogueService catalogue, Labels labels, StockSites sites) {
+        super(sites, "stock.catalogue");
+        this.catalogue = catalogue;
+        this.labels = labels;
+    }
+
+    @Override
+    void show(Site here, Div body) {
+        var text = asked("find").orElse("");
+        var find = new TextField(Texts.text("stock.find"));
+        find.setHelperText(Texts.text("stock.find.help"));
+        find.setValue(text);
+        find.setWidthFull();
+        find.setValueChangeMode(ValueChangeMode.ON_CHANGE);
+        find.addValueChangeListener(change -> find(here, change.getValue()));
+        body.add(find);
+        var products = catalogue.search(text, Optional.empty());
+        body.add(part(
+                Texts.text("stock.products-found", products.size()),
+                new StockTable<Product>("stock.no-products")
+                        .show(
+                                "stock.product",
+                                one -> new Anchor(Urls.stockProduct(one.id().value()), StockText.of(one)))
+                        .text("stock.kind", one -> Texts.of(one.data().kind()))
+                        .text("stock.size", one -> StockText.size(one.data()))
+                        .text("stock.magnet", one -> Texts.of(one.data().magnet()))
+                        .with(products)));
+        var lots = catalogue.searchLots(text);
+        if (!lots.isEmpty()) {
+            body.add(part(
+                    Texts.text("stock.lots"),
+                    new StockTable<Lot>("stock.no-lots")
+                            .show(
+                                    "stock.lot",
+                                    one -> new Anchor(Urls.stockLot(one.id().value()), one.number()))
+                            .text("stock.product", one -> catalogue
+                                    .product(one.product())
+                                    .map(StockText::of)
+                                    .orElse(""))
+                            .with(lots.stream().limit(20).toList())));
+        }
+        if (sites().keeps(here.id())) {
+            body.add(part(
+                    Texts.text("stock.new-product"),
+                    new ProductForm(Optional.empty(), data -> act(() -> catalogue.add(data), "stock.added"))));
+        }
+    }
+
+    private void find(Site here, String text) {
+        var scanned = labels.read(text).flatMap(Labels.Label::product);
+        if (scanned.isPresent()) {
+            go(Urls.STOCK_PRODUCT, "product", scanned.get().id().value().toString());
+            return;
+        }
+        UI.getCurrent()
+                .navigate(
+                        Urls.STOCK_PRODUCTS, QueryParameters.simple(Map.of("find", text.strip(), "site", here.code())));
+    }
+}

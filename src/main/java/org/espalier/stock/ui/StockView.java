@@ -1,0 +1,174 @@
+package org.espalier.stock.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.Route;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.espalier.access.CurrentStaff;
+import org.espalier.access.Role;
+import org.espalier.access.Site;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.stock.Coverage;
+import org.espalier.stock.Expiring;
+import org.espalier.stock.ReservationService;
+import org.espalier.stock.ShelfKind;
+import org.espalier.stock.ShelfSummary;
+import org.espalier.stock.StockOverviewService;
+import org.espalier.stock.StockService;
+import org.espalier.stock.StockTransferService;
+
+/** What is on which shelf, what expires, what will run short, what is on the way? */
+@Route(Urls.STOCK)
+@Menu(title = "stock.menu", order = 40)
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/stock.css")
+class StockView extends StockPage {
+
+    private final StockService stock;
+    private final StockOverviewService overview;
+    private final ReservationService reservations;
+    private final StockTransferService transfers;
+    private final CurrentStaff currentStaff;
+
+    StockView(
+            StockService stock,
+            StockOverviewService overview,
+            ReservationService reservations,
+            StockTransferService transfers,
+            StockSites sites,
+            CurrentStaff currentStaff) {
+        super(sites, "stock.shelves");
+        this.stock = stock;
+        this.overview = overview;
+        this.reservations = reservations;
+        this.transfers = transfers;
+        this.currentStaff = currentStaff;
+    }
+
+    @Override
+    void show(Site here, Div body) {
+        boolean keeps = sites().keeps(here.id());
+        if (keeps || currentStaff.has(Role.SURGEON, here.id()) || currentStaff.has(Role.NURSE, here.id())) {
+            body.add(part(Texts.text("stock.short"), shortages(here)));
+        }
+        body.add(part(Texts.text("stock.on-shelves", here.name()), shelves(here, keeps)));
+        if (keeps) {
+            body.add(part(Texts.text("stock.on-the-way"), new TransferTable(this, stock, transfers, here)));
+        }
+        body.add(
+                part(Texts.text("stock.expiring", StockOverviewService.SOON_DAYS), expiring(here)),
+                part(Texts.text("stock.value"), value(here)));
+        if (keeps) {
+            body.add(part(Texts.text("stock.new-shelf"), new NewShelfForm(this, stock, here)));
+        }
+        body.add(part(
+                Texts.text("stock.latest"), new MovementTable(this, stock, here, keeps).with(stock.latest(here.id()))));
+        if (keeps) {
+            body.add(part(Texts.text("stock.books"), books(here)));
+        }
+    }
+
+    private Component shortages(Site here) {
+        var missing = reservations.coverage(here.id()).stream()
+                .filter(met -> met.missing() > 0)
+                .toList();
+        return new StockTable<Coverage.Met>("stock.short.none")
+                .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
+                .text("stock.needed", met -> StockText.of(met.need()))
+                .number("stock.quantity", met -> met.need().quantity())
+                .number("stock.missing", Coverage.Met::missing)
+                .with(missing);
+    }
+
+    private Component shelves(Site here, boolean keeps) {
+        return new StockTable<ShelfSummary>("stock.no-shelves")
+                .show(
+                        "stock.shelf",
+                        one -> new Anchor(Urls.stockShelf(one.shelf().id().value()), StockText.of(one.shelf())))
+                .text("stock.kind", one -> Texts.of(one.shelf().kind()))
+                .number("stock.products", ShelfSummary::products)
+                .number("stock.pieces", ShelfSummary::pieces)
+                .show("stock.state", one -> state(one, keeps))
+                .with(overview.shelves(here.id()));
+    }
+
+    private Component state(ShelfSummary one, boolean keeps) {
+        var shelf = one.shelf();
+        var state = new Div();
+        var owner = shelf.owner();
+        var back = shelf.backBy();
+        if (owner != null) {
+            state.add(new Span(
+                    back == null
+                            ? Texts.text("stock.owner", owner)
+                            : Texts.text("stock.owner-back", owner, DateText.of(back))));
+        }
+        if (shelf.kind() == ShelfKind.TRAY && shelf.sterilising()) {
+            state.add(new Span(Texts.text("stock.sterilising")), back(shelf.id(), keeps));
+        }
+        return state;
+    }
+
+    private Component back(org.espalier.stock.ShelfId tray, boolean keeps) {
+        var back = link("stock.tray-is-back", () -> act(() -> stock.trayIsBack(tray), "stock.done"));
+        back.setVisible(keeps);
+        return back;
+    }
+
+    private Component expiring(Site here) {
+        return new StockTable<Expiring>("stock.expiring.none")
+                .text(
+                        "stock.expires",
+                        one -> one.lot().expires() == null
+                                ? ""
+                                : DateText.of(one.lot().expires()))
+                .show(
+                        "stock.product",
+                        one -> new Anchor(Urls.stockProduct(one.product().id().value()), StockText.of(one.product())))
+                .text("stock.lot", one -> one.lot().number())
+                .text("stock.shelf", one -> StockText.of(one.shelf()))
+                .number("stock.pieces", Expiring::quantity)
+                .number("stock.used-in-a-year", Expiring::usedInAYear)
+                .text("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
+                .with(overview.expiring(here.id()));
+    }
+
+    private Component value(Site here) {
+        var lines = overview.value(here.id());
+        return new StockTable<org.espalier.stock.StockValue>("stock.value.none")
+                .text("stock.kind", one -> Texts.of(one.kind()))
+                .number("stock.pieces", org.espalier.stock.StockValue::pieces)
+                .text(
+                        "stock.worth",
+                        one -> Texts.text("stock.money", one.currency().getCurrencyCode(), one.amount()))
+                .with(lines);
+    }
+
+    private Component books(Site here) {
+        var told = new Paragraph(Texts.text("stock.books.what"));
+        var check = new Button(Texts.text("stock.books.check"), click -> say(books(stock.check(here.id())), false));
+        var rebuild = new Button(
+                Texts.text("stock.books.rebuild"), click -> act(() -> stock.rebuild(here.id()), "stock.books.rebuilt"));
+        var actions = new Div(check, rebuild);
+        actions.addClassName("actions");
+        return new Div(told, actions);
+    }
+
+    private static String books(List<String> differences) {
+        return differences.isEmpty()
+                ? Texts.text("stock.books.agree")
+                : Texts.text(
+                        "stock.books.differ",
+                        differences.size(),
+                        differences.stream().limit(5).collect(Collectors.joining("; ")));
+    }
+}

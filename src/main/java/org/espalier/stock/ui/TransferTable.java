@@ -1,0 +1,70 @@
+package org.espalier.stock.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import org.espalier.access.Site;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.stock.Shelf;
+import org.espalier.stock.ShelfId;
+import org.espalier.stock.StockService;
+import org.espalier.stock.StockTransfer;
+import org.espalier.stock.StockTransferService;
+
+/** Goods to and from other hospitals, with both signatures. */
+final class TransferTable extends Composite<Div> {
+
+    private final StockPage page;
+    private final transient StockTransferService transfers;
+    private final Site here;
+    private final ShelfId store;
+
+    TransferTable(StockPage page, StockService stock, StockTransferService transfers, Site here) {
+        this.page = page;
+        this.transfers = transfers;
+        this.here = here;
+        store = stock.shelves(here.id()).stream()
+                .filter(shelf -> shelf.closedOn() == null)
+                .map(Shelf::id)
+                .findFirst()
+                .orElseThrow();
+        getContent()
+                .add(new StockTable<StockTransfer>("stock.on-the-way.none")
+                        .show(
+                                "stock.goods",
+                                one -> new Anchor(
+                                        Urls.stockShelf(one.shelf().value()),
+                                        Texts.text("stock.goods-of", one.pieces())))
+                        .text("stock.from-to", this::way)
+                        .text(
+                                "stock.sent-by",
+                                one -> Texts.text(
+                                        "stock.signed", one.sentBy(), StockText.at(one.sentAt(), here.zone())))
+                        .show("stock.received-by", this::received)
+                        .with(transfers.of(here.id())));
+    }
+
+    private String way(StockTransfer one) {
+        return Texts.text(
+                "stock.way",
+                page.sites().get(one.from()).name(),
+                page.sites().get(one.to()).name());
+    }
+
+    private Component received(StockTransfer one) {
+        var received = new Div();
+        one.receivedBy()
+                .ifPresent(by -> received.setText(Texts.text(
+                        "stock.signed", by, StockText.at(one.receivedAt().orElse(one.sentAt()), here.zone()))));
+        if (one.receivedBy().isEmpty() && one.to().equals(here.id())) {
+            received.add(StockPage.link(
+                    "stock.sign-for", () -> page.act(() -> transfers.receive(one.shelf(), store), "stock.received")));
+        } else if (one.receivedBy().isEmpty() && one.pieces() > 0) {
+            received.add(StockPage.link(
+                    "stock.call-back", () -> page.act(() -> transfers.callBack(one.shelf(), store), "stock.done")));
+        }
+        return received;
+    }
+}
