@@ -4,14 +4,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 import org.espalier.access.SiteId;
 import org.espalier.science.forecast.CentreLearning;
 import org.espalier.science.forecast.CentreRates;
-import org.espalier.science.forecast.Rate;
+import org.espalier.science.forecast.TetherForecast;
+import org.espalier.science.forecast.TetheredPhysis;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -22,8 +22,16 @@ class RateLearning {
     /** The newest plates a centre learns from; more change little and cost time. */
     private static final int MOST_LIMBS = 400;
 
-    /** The part of what a rate is still uncertain by that one rate at least must move before new ones are kept. */
-    private static final double LEAST_MOVE = 0.5;
+    /** So many degrees must forecasts of the centre's own limbs move on average before new rates are kept: a fifth of a film's error. */
+    private static final double LEAST_MOVE = 0.2;
+
+    /** Limbs whose forecasts are compared. */
+    private static final int COMPARED = 100;
+
+    /** Where they are compared: so many months after the last film. */
+    private static final double AHEAD = 6;
+
+    private static final double[] LEVELS = {0.05, 0.5, 0.95};
 
     private final JdbcForecastRepository forecasts;
     private final JdbcRatesRepository rates;
@@ -51,23 +59,33 @@ class RateLearning {
         if (before.filter(kept -> kept.learntFrom().equals(from)).isPresent()) {
             return;
         }
-        var learnt = learn(limbs, before);
-        if (before.filter(kept -> isNearlyThe(kept.rates(), learnt)).isEmpty()) {
+        var physes = limbs.stream().map(ForecastInputs::toPhysis).toList();
+        var learnt = CentreLearning.learn(physes, before.map(LearntRates::rates).orElseGet(CentreRates::published));
+        if (before.filter(kept -> moved(physes, kept.rates(), learnt) < LEAST_MOVE)
+                .isEmpty()) {
             rates.add(site, learnt, from, clock.instant().truncatedTo(ChronoUnit.MICROS));
         }
     }
 
-    /** Rates that moved by less than they are uncertain by are not worth forecasting everybody anew. */
-    private static boolean isNearlyThe(CentreRates before, CentreRates after) {
-        return Arrays.stream(Rate.values())
-                .allMatch(rate ->
-                        Math.abs(Math.log(after.value(rate) / before.value(rate))) <= LEAST_MOVE * after.spread(rate));
+    /** How far forecasts move by other rates: the mean over limbs of the furthest of their ends and middle, in degrees. */
+    private static double moved(List<TetheredPhysis> limbs, CentreRates before, CentreRates after) {
+        return limbs.stream()
+                .limit(COMPARED)
+                .mapToDouble(limb -> {
+                    double[] then = ahead(limb, before);
+                    double[] now = ahead(limb, after);
+                    return IntStream.range(0, LEVELS.length)
+                            .mapToDouble(i -> Math.abs(now[i] - then[i]))
+                            .max()
+                            .orElseThrow();
+                })
+                .average()
+                .orElse(0);
     }
 
-    private static CentreRates learn(List<ForecastInputs> limbs, Optional<LearntRates> before) {
-        return CentreLearning.learn(
-                limbs.stream().map(ForecastInputs::toPhysis).toList(),
-                before.map(LearntRates::rates).orElseGet(CentreRates::published));
+    private static double[] ahead(TetheredPhysis limb, CentreRates rates) {
+        var forecast = TetherForecast.of(limb, rates);
+        return forecast.film(forecast.from() + AHEAD).quantiles(LEVELS);
     }
 
     private String hash(List<ForecastInputs> limbs) {

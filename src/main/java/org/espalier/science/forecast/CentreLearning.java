@@ -1,5 +1,6 @@
 package org.espalier.science.forecast;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,12 +11,16 @@ import java.util.Optional;
  * maximise  ½ Σ over limbs ln p(films | rates) − Σ over rates (moved from published)² / (2 spread²)
  * </pre>
  *
- * <p>One rate after the other is moved to the top of the parabola through three points, several times over; what is left of its
+ * <p>One rate after the other is moved to the top of the parabola through three points, over and over until that brings next to nothing; what is left of its
  * spread follows from the parabola's bend. Few limbs leave the published rates nearly as they are; none, exactly.
  */
 public final class CentreLearning {
 
-    private static final int SWEEPS = 3;
+    /** At most; it is over when one more brings next to nothing. */
+    private static final int SWEEPS = 8;
+
+    /** So much logarithm of probability over all rates is next to nothing. */
+    private static final double NOTHING = 0.5;
 
     /**
      * How much of what a limb says is believed: two limbs of a child are alike (correlation of the rate 0.4 to 0.5), films of one
@@ -31,7 +36,6 @@ public final class CentreLearning {
 
     private final List<TetheredPhysis> limbs;
     private final CentreRates published = CentreRates.published();
-    private final int sweeps;
     private CentreRates rates;
     private final double[] likelihoods;
     private final double[] left = new double[Rate.values().length];
@@ -39,7 +43,6 @@ public final class CentreLearning {
     private CentreLearning(List<TetheredPhysis> limbs, CentreRates start) {
         this.limbs = limbs;
         rates = start;
-        sweeps = start.limbs() == 0 ? SWEEPS : 1;
         likelihoods = new double[limbs.size()];
     }
 
@@ -68,10 +71,9 @@ public final class CentreLearning {
     private CentreRates learn() {
         rates = withoutSpreads(rates);
         accept(rates, Optional.empty());
-        for (int sweep = 0; sweep < sweeps; sweep++) {
-            for (Rate rate : Rate.values()) {
-                improve(rate);
-            }
+        double gain = Double.MAX_VALUE;
+        for (int sweep = 0; sweep < SWEEPS && gain > NOTHING; sweep++) {
+            gain = Arrays.stream(Rate.values()).mapToDouble(this::improve).sum();
         }
         CentreRates learnt = rates;
         for (Rate rate : Rate.values()) {
@@ -88,7 +90,8 @@ public final class CentreLearning {
         return sharp;
     }
 
-    private void improve(Rate rate) {
+    /** Moves one rate and says what that gained. */
+    private double improve(Rate rate) {
         double spread = published.spread(rate);
         double step = REACH * spread;
         double here = objective(rate, 0);
@@ -105,6 +108,7 @@ public final class CentreLearning {
             double move = best == there ? by : best == up ? step : -step;
             accept(rates.moved(rate, move), rate.cause());
         }
+        return best - here;
     }
 
     /** The gain in logarithm of probability when one rate is moved. */

@@ -259,10 +259,10 @@ final class Hypotheses {
 
     /** Keeps those with a weight above a share of all. */
     void prune(double least) {
-        double[] weights = weights();
+        double lightest = least * sum();
         int kept = 0;
         for (int i = 0; i < count; i++) {
-            if (weights[i] > least) {
+            if (weight[i] > lightest) {
                 move(i, kept++);
             }
         }

@@ -52,6 +52,8 @@ final class PriorHypotheses {
     private final Hypotheses all;
     private final double until;
     private final double failuresAMonth;
+    private final double[] efficiencies = new double[FIVE.length];
+    private final double spread;
 
     private PriorHypotheses(TetheredPhysis physis, CentreRates rates) {
         this.physis = physis;
@@ -61,6 +63,11 @@ final class PriorHypotheses {
                 : Math.min(0, physis.films().getFirst().months());
         until = physis.lastFilm();
         failuresAMonth = rates.failuresAMonth(physis.cause());
+        spread = rates.logEfficiencySpread(physis.site(), physis.cause());
+        double centre = rates.logEfficiency(physis.site(), physis.cause());
+        for (int i = 0; i < FIVE.length; i++) {
+            efficiencies[i] = Math.exp(centre + BETWEEN * spread * FIVE[i]);
+        }
         all = new Hypotheses(
                 from,
                 rates.filmError(physis.site(), physis.cause()),
@@ -141,10 +148,8 @@ final class PriorHypotheses {
     }
 
     private void addResponding(Kind kind, double weight, TetherTime time, double lag, double failsAt) {
-        double centre = rates.logEfficiency(physis.site(), physis.cause());
-        double spread = rates.logEfficiencySpread(physis.site(), physis.cause());
         for (int i = 0; i < FIVE.length; i++) {
-            double efficiency = Math.exp(centre + BETWEEN * spread * FIVE[i]);
+            double efficiency = efficiencies[i];
             all.add(
                     kind,
                     weight * FIVE_WEIGHTS[i],
