@@ -16,6 +16,7 @@ import org.espalier.treatment.PhysisKey;
  * @param maturity the end of growth with its spread; empty likewise
  * @param physes those that are followed, the right first
  * @param limbs those of which a bone is being turned
+ * @param natural the young limbs that nothing holds or held
  * @param lengths the difference of leg lengths; empty without a film that shows both legs to scale
  * @param early of tibia vara that began early, while nothing holds it
  */
@@ -27,12 +28,14 @@ public record Prognosis(
         Optional<Maturity> maturity,
         List<PhysisPrognosis> physes,
         List<LimbOutlook> limbs,
+        List<NaturalOutlook> natural,
         Optional<LengthOutlook> lengths,
         Optional<EarlyDecision> early) {
 
     public Prognosis {
         physes = List.copyOf(physes);
         limbs = List.copyOf(limbs);
+        natural = List.copyOf(natural);
     }
 
     public Optional<PhysisPrognosis> physis(PhysisKey key) {
@@ -41,5 +44,9 @@ public record Prognosis(
 
     public Optional<LimbOutlook> limb(Side side) {
         return limbs.stream().filter(one -> one.side() == side).findFirst();
+    }
+
+    public Optional<NaturalOutlook> natural(Side side) {
+        return natural.stream().filter(one -> one.side() == side).findFirst();
     }
 }

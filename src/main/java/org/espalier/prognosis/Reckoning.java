@@ -51,6 +51,9 @@ final class Reckoning {
                 Stream.of(Side.RIGHT, Side.LEFT)
                         .flatMap(side -> limb(side, physes).stream())
                         .toList(),
+                Stream.of(Side.RIGHT, Side.LEFT)
+                        .flatMap(side -> NaturalOutlook.of(facts, side).stream())
+                        .toList(),
                 LengthOutlook.of(facts),
                 early());
     }

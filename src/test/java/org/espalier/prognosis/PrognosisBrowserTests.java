@@ -53,8 +53,36 @@ class PrognosisBrowserTests {
             assertThat(page.getByText("Decision support for licensed clinicians")
                             .first())
                     .isVisible();
+            page.getByLabel("Angles on another day").fill("1 March 2028");
+            page.getByLabel("Angles on another day").press("Tab");
+            assertThat(page.getByRole(AriaRole.ROWHEADER, rowHeader("1-Mar-2028"))
+                            .first())
+                    .isVisible();
             person.assertAccessible().assertFits().picture("prognosis-" + screen);
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void showsHowAYoungBowGoesByItselfAndWhatComesBack(Screen screen) {
+        var child = courses.youngBow(surgeon);
+        var released = courses.underWay(surgeon);
+        courses.metaphysealScrewOut(surgeon, released, LocalDate.of(2026, 8, 10), TestCourse.RIGHT_TIBIA);
+        courses.plateOut(surgeon, released, LocalDate.of(2026, 8, 10), TestCourse.LEFT_TIBIA);
+        try (var person = signedIn(screen)) {
+            var page = person.open("child/" + child.value() + "/prognosis").page();
+            assertThat(page.getByText("behind the course of its age").first()).isVisible();
+            person.assertAccessible().assertFits().picture("prognosis-young-" + screen);
+            page = person.open("child/" + released.value() + "/prognosis").page();
+            assertThat(page.getByText("Chance that the plate left in goes on correcting"))
+                    .isVisible();
+            assertThat(page.getByText("returns").first()).isVisible();
+            person.assertAccessible().assertFits().picture("prognosis-released-" + screen);
+        }
+    }
+
+    private static Page.GetByRoleOptions rowHeader(String name) {
+        return new Page.GetByRoleOptions().setName(name);
     }
 
     @ParameterizedTest

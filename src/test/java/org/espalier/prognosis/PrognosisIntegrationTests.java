@@ -158,6 +158,24 @@ class PrognosisIntegrationTests {
     }
 
     @Test
+    void showsTheCourseOfAYoungBowAndThatItFallsBehind() {
+        var child = courses.youngBow(surgeon);
+        var natural = of(child).natural(Side.RIGHT).orElseThrow();
+        assertThat(natural.lastAngle().degrees()).isBetween(5.0, 12.0);
+        assertThat(natural.place()).isBetween(0.5, 2.5);
+        assertThat(natural.turnInSixMonths(natural.lastOn())).isBetween(1.0, 6.0);
+        assertThat(natural.angle(natural.lastOn().plusYears(1)).middle()).isLessThan(natural.lastAngle());
+        var trend = natural.trend().orElseThrow();
+        assertThat(trend.seen()).isCloseTo(0, within(0.01));
+        assertThat(trend.expected()).isGreaterThan(NaturalOutlook.LAG_POINTED_OUT);
+        assertThat(trend.isBehind()).isTrue();
+        courses.plate(surgeon, child, LocalDate.of(2026, 8, 10), TestCourse.RIGHT_TIBIA);
+        assertThat(of(child).natural(Side.RIGHT)).isEmpty();
+        assertThat(of(child).natural(Side.LEFT)).isPresent();
+        assertThat(of(courses.underWay(surgeon)).natural()).isEmpty();
+    }
+
+    @Test
     void saysWhyThereIsNone() {
         var child = reader.child(surgeon, TestCourse.BIRTH);
         assertThat(of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().outlook())

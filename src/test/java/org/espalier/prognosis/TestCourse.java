@@ -60,6 +60,15 @@ public class TestCourse {
         return child;
     }
 
+    /** A girl not yet two whose bows stay where those of other children straighten. */
+    public ChildId youngBow(Sender surgeon) {
+        var child = reader.child(surgeon, LocalDate.of(2024, 11, 1));
+        for (var on : List.of(LocalDate.of(2026, 2, 2), LocalDate.of(2026, 8, 3))) {
+            reader.signedWithShafts(surgeon, reader.film(surgeon, child, on), 12);
+        }
+        return child;
+    }
+
     void film(Sender surgeon, ChildId child, LocalDate on, double straightened) {
         reader.signed(surgeon, reader.film(surgeon, child, on), straightened);
     }
@@ -96,8 +105,8 @@ public class TestCourse {
 
     void record(Sender surgeon, ChildId child, ProcedureData data) {
         var outcome = surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), data));
-        if (outcome instanceof RecordOutcome.Stopped(var stops)) {
-            throw new AssertionError("stopped: " + stops);
+        if (outcome instanceof RecordOutcome.Stopped stopped) {
+            throw new AssertionError("stopped: " + stopped.stops());
         }
     }
 }

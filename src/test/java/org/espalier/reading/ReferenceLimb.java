@@ -54,6 +54,15 @@ final class ReferenceLimb {
                 turned("plafond_lateral", 14.65, 416.59));
     }
 
+    /** Middles of both shafts, besides: with them the angle of the shafts is measured too. */
+    List<PlacedPoint> shafts() {
+        return List.of(
+                point("femur_shaft_proximal", 15, 60),
+                point("femur_shaft_distal", 36, 200),
+                turned("tibia_shaft_proximal", 31.65, 268.81),
+                turned("tibia_shaft_distal", 7.91, 377.24));
+    }
+
     private PlacedPoint turned(String landmark, double lateral, double distal) {
         double sine = Math.sin(Math.toRadians(straightened));
         double cosine = Math.cos(Math.toRadians(straightened));

@@ -91,9 +91,25 @@ public class TestReader {
 
     /** A signed reading of the reference limb, the tibia of both straightened by so many degrees about the knee. */
     public ReadingId signed(TestDoor.Sender surgeon, FilmId film, double straightened) {
+        return signed(surgeon, film, bothLimbs(straightened));
+    }
+
+    /** The same with the shafts of both bones marked. */
+    public ReadingId signedWithShafts(TestDoor.Sender surgeon, FilmId film, double straightened) {
+        var limbs = bothLimbs(straightened);
+        var shafts = Stream.of(
+                        new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2), new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2))
+                .flatMap(limb -> limb.straightened(straightened).shafts().stream());
+        return signed(
+                surgeon,
+                film,
+                new Marks(Stream.concat(limbs.points().stream(), shafts).toList(), limbs.edges()));
+    }
+
+    private ReadingId signed(TestDoor.Sender surgeon, FilmId film, Marks marks) {
         return surgeon.does(() -> {
             var draft = drafts.begin(film);
-            drafts.measure(draft.id(), commit(draft.revision(), bothLimbs(straightened)));
+            drafts.measure(draft.id(), commit(draft.revision(), marks));
             readings.sign(draft.id(), draft.revision() + 1, null);
             return draft.id();
         });

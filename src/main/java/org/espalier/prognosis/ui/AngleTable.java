@@ -13,9 +13,6 @@ import org.espalier.kit.Texts;
 /** An angle on days to come: middle, where half of the chance lies, where nine tenths lie. */
 class AngleTable extends NativeTable {
 
-    /** Months ahead that are shown. */
-    static final List<Integer> MONTHS = List.of(0, 3, 6, 12);
-
     /** One line, in words. */
     record Line(LocalDate day, String middle, String half, String most) {}
 

@@ -13,7 +13,7 @@ import org.espalier.prognosis.LimbOutlook;
 /** Where a whole limb is going by femur and tibia together. */
 class LimbSection extends Composite<Article> {
 
-    LimbSection(LimbOutlook limb, LocalDate today) {
+    LimbSection(LimbOutlook limb, ShownDays days) {
         getContent().addClassName("prognosis-limb");
         var facts = new FactList();
         facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight()));
@@ -23,8 +23,8 @@ class LimbSection extends Composite<Article> {
         getContent()
                 .add(
                         new H3(Texts.text("prognosis.limb.both")),
-                        table("prognosis.caption.hka", limb, today, limb::hka),
-                        table("prognosis.caption.bony", limb, today, limb::bonyHka),
+                        table("prognosis.caption.hka", limb, days, limb::hka),
+                        table("prognosis.caption.bony", limb, days, limb::bonyHka),
                         facts);
     }
 
@@ -38,10 +38,8 @@ class LimbSection extends Composite<Article> {
     }
 
     private static AngleTable table(
-            String caption, LimbOutlook limb, LocalDate today, Function<LocalDate, AngleSpread> angle) {
-        List<AngleTable.Line> lines = AngleTable.MONTHS.stream()
-                .map(today::plusMonths)
-                .filter(day -> !day.isAfter(limb.ends()))
+            String caption, LimbOutlook limb, ShownDays days, Function<LocalDate, AngleSpread> angle) {
+        List<AngleTable.Line> lines = days.until(limb.ends()).stream()
                 .map(day -> line(day, angle.apply(day)))
                 .toList();
         return new AngleTable(Texts.text(caption, Texts.of(limb.side())), lines);

@@ -13,13 +13,14 @@ import org.espalier.prognosis.Forecast;
 import org.espalier.prognosis.Outlook;
 import org.espalier.prognosis.PhysisPrognosis;
 import org.espalier.prognosis.Resting;
+import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.PhysisSite;
 import org.espalier.science.quantity.Angle;
 
 /** Where one physis is going. */
 class PhysisSection extends Composite<Article> {
 
-    PhysisSection(PhysisPrognosis physis, LocalDate today) {
+    PhysisSection(PhysisPrognosis physis, ShownDays days) {
         getContent().addClassName("prognosis-physis");
         getContent()
                 .add(new H3(Texts.text(
@@ -30,26 +31,31 @@ class PhysisSection extends Composite<Article> {
         physis.last()
                 .ifPresent(film -> facts.with(Texts.text("prognosis.label.last"), PrognosisText.last(physis, film)));
         switch (physis.outlook()) {
-            case Forecast forecast -> show(forecast, today, facts);
-            case Resting resting -> show(resting, today, facts);
+            case Forecast forecast -> show(forecast, days, facts);
+            case Resting resting -> show(resting, days, facts);
             case Outlook.None(var reason) -> facts.with(Texts.text("prognosis.label.outlook"), Texts.of(reason));
         }
         physis.growth()
                 .forEach(growth -> facts.with(Texts.text("prognosis.label.growth"), PrognosisText.growth(growth)));
         physis.window()
                 .ifPresent(window ->
-                        facts.with(Texts.text("prognosis.label.window"), PrognosisText.window(window, today)));
+                        facts.with(Texts.text("prognosis.label.window"), PrognosisText.window(window, days.today())));
         getContent().add(facts);
     }
 
-    private void show(Forecast forecast, LocalDate today, FactList facts) {
+    private void show(Forecast forecast, ShownDays days, FactList facts) {
         if (!forecast.isPlaced()) {
             getContent()
                     .add(new Paragraph(
                             Texts.text("prognosis.if-placed", PrognosisText.direction(forecast.corrects()))));
         }
-        getContent().add(table(forecast, today));
-        facts.with(Texts.text("prognosis.label.today"), PrognosisText.left(forecast, today));
+        getContent().add(table(forecast, days));
+        if (forecast.site() == PhysisSite.DISTAL_FEMUR && forecast.corrects() == Deformity.VARUS) {
+            var caution = new Paragraph(Texts.text("prognosis.femur-varus"));
+            caution.addClassName("caution");
+            getContent().add(caution);
+        }
+        facts.with(Texts.text("prognosis.label.today"), PrognosisText.left(forecast, days.today()));
         facts.with(Texts.text("prognosis.label.arrival"), PrognosisText.arrival(forecast.arrival()));
         facts.with(Texts.text("prognosis.label.failing"), PrognosisText.failing(forecast));
         if (forecast.isPlaced()) {
@@ -57,19 +63,16 @@ class PhysisSection extends Composite<Article> {
         }
     }
 
-    private void show(Resting resting, LocalDate today, FactList facts) {
-        var lines = AngleTable.MONTHS.stream()
-                .map(today::plusMonths)
+    private void show(Resting resting, ShownDays days, FactList facts) {
+        var lines = days.all().stream()
                 .map(day -> line(day, resting.angle(day), PrognosisText.left(resting, day)))
                 .toList();
         getContent().add(new AngleTable(caption(resting.site(), resting.target()), lines));
         facts.with(Texts.text("prognosis.label.after"), PrognosisText.after(resting));
     }
 
-    private static AngleTable table(Forecast forecast, LocalDate today) {
-        List<AngleTable.Line> lines = AngleTable.MONTHS.stream()
-                .map(today::plusMonths)
-                .filter(day -> !day.isAfter(forecast.growthEnds()))
+    private static AngleTable table(Forecast forecast, ShownDays days) {
+        List<AngleTable.Line> lines = days.until(forecast.growthEnds()).stream()
                 .map(day -> line(day, forecast.angle(day), PrognosisText.left(forecast, day)))
                 .toList();
         return new AngleTable(caption(forecast.site(), forecast.target()), lines);

@@ -58,6 +58,11 @@ final class PrognosisText {
                 : Texts.text("prognosis.deviation", shown, Texts.text(degrees > 0 ? "kit.varus" : "kit.valgus"));
     }
 
+    /** @param valgus degrees towards valgus in six months */
+    static String turn(double valgus) {
+        return Texts.text("prognosis.turn", Math.abs(valgus), Texts.text(valgus >= 0 ? "kit.valgus" : "kit.varus"));
+    }
+
     static String angle(Angle angle) {
         return Texts.text("prognosis.angle", angle.degrees());
     }

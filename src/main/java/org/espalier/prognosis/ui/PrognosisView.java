@@ -18,10 +18,12 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.espalier.kit.ChildHeader;
+import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -39,6 +41,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
     private static final int SOURCES = 5;
 
     private final PrognosisService prognoses;
+    private Optional<LocalDate> also = Optional.empty();
 
     PrognosisView(PrognosisService prognoses) {
         this.prognoses = prognoses;
@@ -61,11 +64,12 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     private void show(Prognosis prognosis) {
         getContent().removeAll();
+        var limbs = new Div();
+        show(prognosis, limbs);
         var body =
                 new Div(new H1(Texts.text("prognosis.heading")), paragraph("caution", Texts.text("prognosis.caution")));
         body.addClassNames("screen", "prognosis");
-        Stream.of(Side.RIGHT, Side.LEFT).forEach(side -> body.add(limb(prognosis, side)));
-        body.add(growth(prognosis), rates(prognosis), sources());
+        body.add(otherDay(prognosis, limbs), limbs, growth(prognosis), rates(prognosis), sources());
         getContent()
                 .add(
                         new ChildHeader(
@@ -76,15 +80,35 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
                         body);
     }
 
-    private static Section limb(Prognosis prognosis, Side side) {
+    private void show(Prognosis prognosis, Div limbs) {
+        limbs.removeAll();
+        var days = new ShownDays(prognosis.today(), also);
+        Stream.of(Side.RIGHT, Side.LEFT).forEach(side -> limbs.add(limb(prognosis, side, days)));
+    }
+
+    /** Every angle on a day of one's choice. */
+    private DateEntryField otherDay(Prognosis prognosis, Div limbs) {
+        var day = new DateEntryField(Texts.text("prognosis.also.label"), prognosis::today);
+        day.addClassName("prognosis-day");
+        day.addValueChangeListener(change -> {
+            also = Optional.ofNullable(change.getValue()).filter(chosen -> chosen.isAfter(prognosis.today()));
+            day.setInvalid(change.getValue() != null && also.isEmpty());
+            day.setErrorMessage(day.isInvalid() ? Texts.text("prognosis.also.past") : "");
+            show(prognosis, limbs);
+        });
+        return day;
+    }
+
+    private static Section limb(Prognosis prognosis, Side side, ShownDays days) {
         var section = new Section(new H2(Texts.text("prognosis.limb", Texts.of(side))));
         section.addClassName(side == Side.RIGHT ? "limb-right-section" : "limb-left-section");
-        prognosis.limb(side).ifPresent(limb -> section.add(new LimbSection(limb, prognosis.today())));
+        prognosis.limb(side).ifPresent(limb -> section.add(new LimbSection(limb, days)));
+        prognosis.natural(side).ifPresent(natural -> section.add(new NaturalSection(natural, days)));
         var physes = new Div();
         physes.addClassName("prognosis-physes");
         prognosis.physes().stream()
                 .filter(physis -> physis.physis().side() == side)
-                .map(physis -> new PhysisSection(physis, prognosis.today()))
+                .map(physis -> new PhysisSection(physis, days))
                 .forEach(physes::add);
         section.add(physes);
         return section;

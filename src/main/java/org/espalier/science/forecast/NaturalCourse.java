@@ -1,6 +1,7 @@
 package org.espalier.science.forecast;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.espalier.science.alignment.Norm;
 import org.espalier.science.alignment.NormForAge;
 import org.espalier.science.alignment.NormMethod;
@@ -42,6 +43,16 @@ public final class NaturalCourse {
             throw new IllegalArgumentException("The age " + later + " is younger than " + now);
         }
         return norm(sex, now).flatMap(then -> norm(sex, later).map(norm -> at(then, tibiofemoral, norm, later, now)));
+    }
+
+    /**
+     * The place of an angle among children of an age.
+     *
+     * @param tibiofemoral the angle, + valgus, by the shaft lines
+     * @return standard deviations from their mean, + towards valgus; empty where no norm with a spread reaches
+     */
+    public static OptionalDouble place(Sex sex, Age age, Angle tibiofemoral) {
+        return norm(sex, age).map(norm -> norm.z(tibiofemoral.degrees())).orElse(OptionalDouble.empty());
     }
 
     private static Spread at(Norm then, Angle angle, Norm norm, Age later, Age now) {
