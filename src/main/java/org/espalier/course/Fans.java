@@ -23,8 +23,13 @@ import org.espalier.science.quantity.Side;
 /** Where limbs with a plate in are going, as fans from the last film on: each joint angle and the limb's HKA. */
 final class Fans {
 
-    /** So far ahead a fan is drawn; the page about the prognosis goes on to the end of growth. */
-    private static final int MONTHS_AHEAD = 18;
+    /** So far ahead a fan is drawn at least and at most; the page about the prognosis goes on to the end of growth. */
+    private static final int LEAST_MONTHS = 6;
+
+    private static final int MOST_MONTHS = 18;
+
+    /** So long beyond its target a limb is not left. */
+    private static final int MONTHS_PAST_TARGET = 3;
 
     private static final int STEP_MONTHS = 2;
 
@@ -50,7 +55,10 @@ final class Fans {
             return new CourseModel.Fan(
                     track(quantity, side),
                     words(side, quantity, forecast),
-                    days(forecast.from(), forecast.growthEnds(), forecast::angle));
+                    days(
+                            forecast.from(),
+                            until(forecast.from(), forecast.arrival().middle(), forecast.growthEnds()),
+                            forecast::angle));
         });
     }
 
@@ -63,17 +71,30 @@ final class Fans {
                         percent(straight.never())))
                 .orElseGet(() -> Texts.text("course.fan.never-straight", Texts.of(limb.side())));
         return new CourseModel.Fan(
-                track(Quantity.HKA, limb.side()), words, days(prognosis.today(), limb.ends(), limb::hka));
+                track(Quantity.HKA, limb.side()),
+                words,
+                days(
+                        prognosis.today(),
+                        until(prognosis.today(), limb.straight().map(LimbOutlook.Straight::day), limb.ends()),
+                        limb::hka));
+    }
+
+    private LocalDate until(LocalDate from, Optional<LocalDate> target, LocalDate ends) {
+        var least = prognosis.today().plusMonths(LEAST_MONTHS);
+        var wanted =
+                target.map(day -> day.plusMonths(MONTHS_PAST_TARGET)).orElseGet(() -> from.plusMonths(MOST_MONTHS));
+        var most = prognosis.today().plusMonths(MOST_MONTHS);
+        return earlier(ends, earlier(most, wanted.isAfter(least) ? wanted : least));
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
     }
 
     private static List<CourseModel.Spread> days(
-            LocalDate from, LocalDate ends, Function<LocalDate, AngleSpread> angle) {
-        var last = Stream.of(from.plusMonths(MONTHS_AHEAD), ends)
-                .min(LocalDate::compareTo)
-                .orElseThrow();
-        return Stream.concat(
-                        from.datesUntil(last.isAfter(from) ? last : from.plusDays(1), Period.ofMonths(STEP_MONTHS)),
-                        Stream.of(last).filter(day -> day.isAfter(from)))
+            LocalDate from, LocalDate last, Function<LocalDate, AngleSpread> angle) {
+        var between = last.isAfter(from) ? from.datesUntil(last, Period.ofMonths(STEP_MONTHS)) : Stream.<LocalDate>of();
+        return Stream.concat(between, Stream.of(last.isAfter(from) ? last : from))
                 .map(day -> spread(day, angle.apply(day)))
                 .toList();
     }
