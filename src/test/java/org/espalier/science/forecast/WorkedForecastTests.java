@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class WorkedForecastTests {
 
     private static final Offset<Double> FOUR = within(0.00006);
+    private static final Offset<Double> LATEST = within(0.001);
     private static final int MONTHS = 400;
 
     /** A clock that runs evenly. */
@@ -180,6 +181,34 @@ class WorkedForecastTests {
         assertThat(even.rankedScore(10.5)).isCloseTo(0.9373, within(0.0003));
         assertThat(even.rankedScore(12.5)).isCloseTo(0.5108, within(0.0003));
         assertThat(even.by(12) - even.by(9)).isCloseTo(0.4914, within(0.0003));
+    }
+
+    @Test
+    void judgesTheForecastOfTheDateWhereGrowthSlows() {
+        ReachingTime slowing = forecast(new Slowing()).reachingTarget(0.02);
+        assertThat(slowing.rankedScore(10.5)).isCloseTo(2.1899, within(0.0005));
+        assertThat(slowing.rankedScore(12.5)).isCloseTo(0.8675, within(0.0005));
+    }
+
+    @Test
+    void givesTheLatestLookOfTheWorkedLimb() {
+        assertThat(latestLook(forecast(new Even()), 0.05, 0)).isCloseTo(11.3553, LATEST);
+        assertThat(latestLook(forecast(new Even()), 0.10, 0)).isCloseTo(11.8734, LATEST);
+        assertThat(latestLook(forecast(new Slowing()), 0.05, 0)).isCloseTo(12.7792, LATEST);
+        assertThat(latestLook(forecast(new Slowing()), 0.10, 0)).isCloseTo(13.5014, LATEST);
+        assertThat(latestLook(forecast(new Even()), 0.05, 1.5)).isCloseTo(9.855, LATEST);
+        Hypotheses even = limb(new Even(), 0);
+        even.observe(9, 1.2);
+        assertThat(latestLook(TetherForecast.of(even), 0.05, 0)).isCloseTo(11.1978, LATEST);
+        Hypotheses slowing = limb(new Slowing(), 0);
+        slowing.observe(9, 1.2);
+        assertThat(latestLook(TetherForecast.of(slowing), 0.05, 0)).isCloseTo(12.0123, LATEST);
+    }
+
+    /** In months since the plate, with no longest time between looks that matters. */
+    private static double latestLook(TetherForecast forecast, double risk, double wait) {
+        double from = forecast.from();
+        return new LookRule(2, risk, wait, 24).latest(forecast, from);
     }
 
     @Test
