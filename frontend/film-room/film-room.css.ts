@@ -661,7 +661,7 @@ export const styles = css`
 
   @media (max-width: 50rem) {
     :host {
-      grid-template: minmax(14rem, 46%) minmax(0, 1fr) / minmax(0, 1fr);
+      grid-template: 58dvh auto / minmax(0, 1fr);
     }
 
     .panel {
