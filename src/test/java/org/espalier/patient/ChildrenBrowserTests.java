@@ -148,25 +148,27 @@ class ChildrenBrowserTests {
         }
     }
 
-    @Test
-    void asksWhetherAChildIsRegisteredAlready() {
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void asksWhetherAChildIsRegisteredAlready(Screen screen) {
         register(site, nurse, "Twin", "Tessa", "T-1");
-        try (var person = signedIn(Screen.DESKTOP)) {
+        try (var person = signedIn(screen)) {
             var page = person.page();
             person.open("children/new");
             fill(page, "Twyn", "Tessa", "14 Jul 2019", "T-2");
             button(page, "Register").click();
             assertThat(page.getByText("Is it one of these?")).isVisible();
-            person.settle().assertAccessible().picture("child-new-alike");
+            person.settle().assertAccessible().assertFits().picture("child-new-alike-" + screen);
             button(page, "It is another child: register").click();
             page.waitForURL(url -> url.contains("course/"));
         }
     }
 
-    @Test
-    void setsTheirsBesideMine() {
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void setsTheirsBesideMine(Screen screen) {
         var child = register(site, nurse, "Shared", "Sam", "S-1");
-        try (var person = signedIn(Screen.DESKTOP)) {
+        try (var person = signedIn(screen)) {
             var page = person.page();
             person.open("child/" + child.id().value() + "/edit");
             page.getByLabel("Given name").fill("Samuel");
@@ -177,7 +179,10 @@ class ChildrenBrowserTests {
             button(page, "Save").click();
             assertThat(page.getByText("Somebody else changed this child meanwhile"))
                     .isVisible();
-            person.settle().picture("child-edit-conflict").assertAccessible().assertFits();
+            person.settle()
+                    .picture("child-edit-conflict-" + screen)
+                    .assertAccessible()
+                    .assertFits();
             button(page, "Save what is chosen").click();
             assertThat(page.getByText("Choose one of the two.")).isVisible();
             page.getByLabel("Theirs: Samira").check();
