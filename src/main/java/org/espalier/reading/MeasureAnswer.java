@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.espalier.science.quantity.PixelPoint;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ public record MeasureAnswer(
             State state,
             boolean doubtful) {}
 
-    /** Right against left. */
+    /** What follows from several numbers: right against left, or of one limb. */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record Comparison(
             String label, String text, @Nullable String note) {}
@@ -106,7 +107,8 @@ public record MeasureAnswer(
                         .flatMap(edge -> edge.drawn().stream())
                         .toList(),
                 measurement.cautions().stream().map(Warning::of).toList(),
-                new Comparisons(measurement).all(),
+                Stream.concat(new Comparisons(measurement).all().stream(), FollowingNumbers.of(measurement).stream())
+                        .toList(),
                 norms.sources(quantities));
     }
 }
