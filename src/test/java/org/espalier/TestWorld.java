@@ -58,6 +58,7 @@ import org.espalier.reading.ReadingDraft;
 import org.espalier.reading.ReadingId;
 import org.espalier.reading.ReadingService;
 import org.espalier.reading.TestReader;
+import org.espalier.safety.TestSafety;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
@@ -94,6 +95,7 @@ public class TestWorld {
     private final TestOrders orders;
     private final TestPictures pictures;
     private final TestStock stock;
+    private final TestSafety safety;
     private final Ids ids;
 
     TestWorld(
@@ -113,6 +115,7 @@ public class TestWorld {
             TestOrders orders,
             TestPictures pictures,
             TestStock stock,
+            TestSafety safety,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -130,6 +133,7 @@ public class TestWorld {
         this.orders = orders;
         this.pictures = pictures;
         this.stock = stock;
+        this.safety = safety;
         this.ids = ids;
     }
 
@@ -225,6 +229,7 @@ public class TestWorld {
         treated.putAll(clip.arguments());
         var stocked = stock.arrange(surgeon.site());
         treated.putAll(stocked.arguments());
+        treated.putAll(safety.arrange(surgeon.site(), surgeon.staff(), child));
         var types = byType(surgeon, child, data, film, signed);
         types.putAll(stocked.types());
         return new Hospital(

@@ -24,6 +24,8 @@ public final class Urls {
     public static final String STOCK_PRODUCT = "stock/product";
     public static final String STOCK_LOT = "stock/lot";
     public static final String STOCK_NEEDS = "stock/needs";
+    public static final String SAFETY = "safety";
+    public static final String SAFETY_NOTICE = "safety/notice";
     public static final String ADMINISTRATION = "admin";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
@@ -93,6 +95,16 @@ public final class Urls {
     /** A lot, where it lies and where it went. */
     public static String stockLot(UUID lot) {
         return STOCK_LOT + "?lot=" + lot;
+    }
+
+    /** A safety notice and how far it has been told. */
+    public static String safetyNotice(UUID notice) {
+        return SAFETY_NOTICE + "?notice=" + notice;
+    }
+
+    /** What broke in the child, to be reported. */
+    public static String incidents(UUID child) {
+        return "child/" + child + "/incidents";
     }
 
     /** The film room. */

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.stock.StockRefusal.Reason;
@@ -106,18 +107,29 @@ public class StockTransferService {
         for (var line : lines.on(transfer)) {
             var lot = line.lot().map(Lot::id);
             var product = line.product().id();
+            var goal = isHeld(line) ? quarantine(onto) : onto;
             movements
                     .move(step(
                             transfer,
                             deed + " " + at++,
                             product,
                             transfer,
-                            onto,
+                            goal,
                             lot,
                             line.quantity(),
                             Optional.empty()))
                     .orRefuse();
         }
+    }
+
+    private static boolean isHeld(ShelfLine line) {
+        return Stream.concat(line.lot().stream(), line.possible().stream()).anyMatch(Lot::held);
+    }
+
+    /** What a safety notice holds is laid aside, whatever shelf was meant. */
+    private ShelfId quarantine(ShelfId meant) {
+        var site = shelves.find(meant).orElseThrow().site();
+        return shelves.one(site, ShelfKind.QUARANTINE).orElseThrow().id();
     }
 
     private Step step(

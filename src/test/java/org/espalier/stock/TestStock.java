@@ -56,13 +56,14 @@ public class TestStock {
     /** A hospital with a store, a tray and a keeper, and two products of its own in the catalogue; nothing lies there yet. */
     public Stocked empty(SiteId site) {
         var keeper = network.staff(site.value(), "STOREKEEPER");
+        var number = ids.next().toString().substring(32);
         return network.as(
                 keeper,
                 () -> new Stocked(
                         keeper,
                         site,
-                        stock.addShelf(site, new ShelfData(ShelfKind.STORE, "Store", null, null)),
-                        stock.addShelf(site, new ShelfData(ShelfKind.TRAY, "Knee tray", null, null)),
+                        stock.addShelf(site, new ShelfData(ShelfKind.STORE, "Store " + number, null, null)),
+                        stock.addShelf(site, new ShelfData(ShelfKind.TRAY, "Knee tray " + number, null, null)),
                         catalogue.add(ProductData.of(ProductKind.PLATE, "Invented plate", reference())),
                         catalogue.add(ProductData.of(ProductKind.SCREW, "Invented screw", reference()))));
     }

@@ -54,6 +54,9 @@ class LotView extends StockPage {
                         ? Texts.text("stock.never-expires")
                         : Texts.text("stock.expires-on", DateText.of(expires))));
         body.add(of);
+        if (!lot.held() && sites().keeps(here.id())) {
+            body.add(new Anchor(Urls.SAFETY + "?lot=" + lot.id().value(), Texts.text("stock.to-safety")));
+        }
         if (lot.held()) {
             var held = new Div(Texts.text("stock.held.what"));
             held.addClassNames("notice", "harm");

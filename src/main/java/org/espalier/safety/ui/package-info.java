@@ -1,0 +1,5 @@
+/** The screens of safety notices. */
+@NullMarked
+package org.espalier.safety.ui;
+
+import org.jspecify.annotations.NullMarked;
