@@ -89,18 +89,19 @@ public final class LimbOutlook {
         return ends;
     }
 
-    /** The limb if the femur's plate came out today; empty unless both bones have one. */
+    /** The limb if the femur's plate came out today; empty unless the femur has one. */
     public Optional<LimbOutlook> ifFemurOut() {
-        return hasBothPlates() ? Optional.of(with(bones.withoutFemurPlate())) : Optional.empty();
+        return bones.femur().tether().map(_ -> with(bones.withoutFemurPlate()));
     }
 
-    /** The limb if the tibia's plate came out today; empty unless both bones have one. */
+    /** The limb if the tibia's plate came out today; empty unless the tibia has one. */
     public Optional<LimbOutlook> ifTibiaOut() {
-        return hasBothPlates() ? Optional.of(with(bones.withoutTibiaPlate())) : Optional.empty();
+        return bones.tibia().tether().map(_ -> with(bones.withoutTibiaPlate()));
     }
 
-    private boolean hasBothPlates() {
-        return bones.femur().tether().isPresent() && bones.tibia().tether().isPresent();
+    /** Whether a plate turns one of its bones. */
+    public boolean isHeld() {
+        return bones.femur().tether().isPresent() || bones.tibia().tether().isPresent();
     }
 
     private LimbOutlook with(LimbForecast others) {

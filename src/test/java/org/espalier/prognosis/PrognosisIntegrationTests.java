@@ -135,6 +135,11 @@ class PrognosisIntegrationTests {
             assertThat(straight.femur().minus(straight.tibia()).degrees()).isCloseTo(0, within(0.5));
         });
         assertThat(limb.ifFemurOut()).isEmpty();
+        assertThat(limb.isHeld()).isTrue();
+        var out = limb.ifTibiaOut().orElseThrow();
+        assertThat(out.isHeld()).isFalse();
+        assertThat(out.bonyHka(out.ends()).middle().degrees())
+                .isCloseTo(limb.bonyHka(today).middle().degrees(), within(0.2));
     }
 
     @Test

@@ -18,8 +18,8 @@ class LimbSection extends Composite<Article> {
         var facts = new FactList();
         facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight()));
         facts.with(Texts.text("prognosis.label.bony-straight"), PrognosisText.straight(limb.bonyStraight()));
-        limb.ifFemurOut().ifPresent(out -> stays(facts, "prognosis.label.femur-out", out));
-        limb.ifTibiaOut().ifPresent(out -> stays(facts, "prognosis.label.tibia-out", out));
+        limb.ifFemurOut().ifPresent(out -> stays(facts, "prognosis.label.femur-out", out, days.today()));
+        limb.ifTibiaOut().ifPresent(out -> stays(facts, "prognosis.label.tibia-out", out, days.today()));
         getContent()
                 .add(
                         new H3(Texts.text("prognosis.limb.both")),
@@ -28,13 +28,24 @@ class LimbSection extends Composite<Article> {
                         facts);
     }
 
-    private static void stays(FactList facts, String label, LimbOutlook out) {
-        facts.with(
-                Texts.text(label),
-                Texts.text(
-                        "prognosis.stays",
-                        PrognosisText.straight(out.bonyStraight()),
-                        PrognosisText.deviation(out.bonyHka(out.ends()).middle().degrees())));
+    private static void stays(FactList facts, String label, LimbOutlook out, LocalDate today) {
+        facts.with(Texts.text(label), out.isHeld() ? goesOn(out) : staysAsItIs(out, today));
+    }
+
+    private static String goesOn(LimbOutlook out) {
+        return Texts.text(
+                "prognosis.stays",
+                PrognosisText.straight(out.bonyStraight()),
+                PrognosisText.deviation(out.bonyHka(out.ends()).middle().degrees()));
+    }
+
+    private static String staysAsItIs(LimbOutlook out, LocalDate today) {
+        var hka = out.hka(today);
+        return Texts.text(
+                "prognosis.stays.alone",
+                PrognosisText.deviation(hka.middle().degrees()),
+                PrognosisText.mostDeviation(hka),
+                PrognosisText.deviation(out.bonyHka(today).middle().degrees()));
     }
 
     private static AngleTable table(
