@@ -65,6 +65,7 @@ class PermissionMatrixIntegrationTests {
             "CatalogueService.searchLots",
             "DraftService.answer",
             "DraftService.readBlind",
+            "LabelService.read",
             "PasswordService.change",
             "RatesService.choose",
             "RatesService.of",

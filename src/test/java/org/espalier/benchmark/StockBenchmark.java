@@ -10,11 +10,14 @@ import java.util.function.Supplier;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.platform.Ids;
+import org.espalier.safety.SafetyService;
 import org.espalier.stock.CatalogueService;
 import org.espalier.stock.LotId;
 import org.espalier.stock.ProductId;
+import org.espalier.stock.ReservationService;
 import org.espalier.stock.ShelfId;
 import org.espalier.stock.StockHammer;
+import org.espalier.stock.StockOverviewService;
 import org.espalier.stock.StockService;
 import org.espalier.stock.UseService;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -31,6 +34,7 @@ final class StockBenchmark {
     private static final int TIMES = 21;
     private static final double TIMES_THE_BARE_INSERT = 3;
     private static final double SCREEN_MILLISECONDS = 200;
+    private static final double NOTICE_SECONDS = 2;
 
     private static final String BARE_TABLE = """
             create table bench_movement (like stock_movement including all);
@@ -88,6 +92,9 @@ final class StockBenchmark {
     private final StockService stock;
     private final CatalogueService catalogue;
     private final UseService uses;
+    private final StockOverviewService overview;
+    private final ReservationService reservations;
+    private final SafetyService safety;
     private final JdbcClient jdbc;
     private final Ids ids;
     private boolean met = true;
@@ -98,6 +105,9 @@ final class StockBenchmark {
         stock = house.getBean(StockService.class);
         catalogue = house.getBean(CatalogueService.class);
         uses = house.getBean(UseService.class);
+        overview = house.getBean(StockOverviewService.class);
+        reservations = house.getBean(ReservationService.class);
+        safety = house.getBean(SafetyService.class);
         jdbc = house.getBean(JdbcClient.class);
         ids = house.getBean(Ids.class);
     }
@@ -188,8 +198,25 @@ final class StockBenchmark {
             stock.historyOfLot(site, lot);
             return uses.ofLot(lot);
         });
+        notice(site, keeper, lot);
         screen("search the catalogue", keeper, () -> catalogue.search("duct 19", java.util.Optional.empty()));
+        screen("the stock of a hospital as a whole", keeper, () -> {
+            overview.shelves(site);
+            overview.expiring(site);
+            overview.value(site);
+            return reservations.coverage(site);
+        });
+        screen("what operations used in a year", keeper, () -> overview.demand(site));
         screen("propose for an operation", keeper, () -> uses.proposals(site, product));
+    }
+
+    /** The lot lies on every store and every tray of the network. */
+    private void notice(SiteId site, UUID keeper, LotId lot) {
+        long start = System.nanoTime();
+        var pieces = network.as(keeper, () -> safety.open(ids.next(), lot, site, "Invented maker", "heads may break"));
+        demand("a safety notice over the network, s", (System.nanoTime() - start) / 1e9, NOTICE_SECONDS);
+        say("pieces it sent to quarantine", pieces.orElse(0), "");
+        met &= pieces.orElse(0) > 0;
     }
 
     private <T> T one(String sql, Class<T> type) {

@@ -54,11 +54,11 @@ class StockBrowserTests {
                             .setHas(page.getByRole(
                                     AriaRole.HEADING,
                                     new Page.GetByRoleOptions().setName(Texts.text("stock.came-in")))));
-            in.getByLabel(Texts.text("stock.scan")).fill(GTIN);
+            in.getByLabel(Texts.text("stock.scan")).fill("(01)" + GTIN + "(17)360131(10)L-77");
             in.getByLabel(Texts.text("stock.scan")).press("Enter");
             keeper.settle();
-            in.getByLabel(Texts.text("stock.lot")).fill("L-77");
-            in.getByLabel(Texts.text("stock.expires")).fill("31-Jan-2036");
+            assertThat(in.getByLabel(Texts.text("stock.lot")).inputValue()).isEqualTo("L-77");
+            assertThat(in.getByLabel(Texts.text("stock.expires")).inputValue()).isEqualTo("31-Jan-2036");
             in.getByLabel(Texts.text("stock.pieces")).fill("5");
             in.getByLabel(Texts.text("stock.unit-cost")).fill("12.50");
             in.getByLabel(Texts.text("stock.currency")).fill("EUR");

@@ -120,6 +120,7 @@ public class TestStock {
                         ProductId.class, stocked.plate().id(),
                         LotId.class, lot.id(),
                         ShelfId.class, stocked.store(),
+                        OrderRule.class, OrderRule.DEFAULT,
                         ProductData.class, ProductData.of(ProductKind.WIRE, "Invented wire", reference()),
                         ProductCode.class, new ProductCode(ProductCode.Scheme.GTIN, "09506000134352"),
                         Product.class, stocked.plate(),

@@ -17,6 +17,7 @@ import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Arrival;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.Product;
 import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfKind;
@@ -38,7 +39,12 @@ final class ArrivalForm extends Composite<Div> {
     private UUID movement = UUID.randomUUID();
 
     ArrivalForm(
-            StockPage page, StockService stock, CatalogueService catalogue, Labels labels, Site here, LocalDate today) {
+            StockPage page,
+            StockService stock,
+            CatalogueService catalogue,
+            LabelService labels,
+            Site here,
+            LocalDate today) {
         this.page = page;
         this.stock = stock;
         pick = new ProductPick(catalogue, labels, label -> {

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.espalier.access.Site;
 import org.espalier.kit.Texts;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Move;
 import org.espalier.stock.Shelf;
@@ -54,7 +55,7 @@ final class CarryForm extends Composite<Div> {
             StockService stock,
             StockTransferService transfers,
             CatalogueService catalogue,
-            Labels labels,
+            LabelService labels,
             Site here) {
         this.page = page;
         this.stock = stock;

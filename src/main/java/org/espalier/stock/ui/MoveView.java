@@ -8,6 +8,7 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.StockService;
 import org.espalier.stock.StockTransferService;
 
@@ -20,14 +21,14 @@ class MoveView extends StockPage {
     private final StockService stock;
     private final StockTransferService transfers;
     private final CatalogueService catalogue;
-    private final Labels labels;
+    private final LabelService labels;
     private final SiteService siteService;
 
     MoveView(
             StockService stock,
             StockTransferService transfers,
             CatalogueService catalogue,
-            Labels labels,
+            LabelService labels,
             StockSites sites,
             SiteService siteService) {
         super(sites, "stock.move-in");

@@ -5,16 +5,14 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.Route;
-import java.util.stream.Collectors;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Coverage;
-import org.espalier.stock.Demand;
+import org.espalier.stock.OrderService;
 import org.espalier.stock.ReservationService;
-import org.espalier.stock.StockOverviewService;
 
 /** What do planned operations need, which would be left short, and what do operations use? */
 @Route(Urls.STOCK_NEEDS)
@@ -23,14 +21,13 @@ import org.espalier.stock.StockOverviewService;
 class NeedsView extends StockPage {
 
     private final ReservationService reservations;
-    private final StockOverviewService overview;
+    private final OrderService orders;
     private final SiteService siteService;
 
-    NeedsView(
-            ReservationService reservations, StockOverviewService overview, StockSites sites, SiteService siteService) {
+    NeedsView(ReservationService reservations, OrderService orders, StockSites sites, SiteService siteService) {
         super(sites, "stock.needs");
         this.reservations = reservations;
-        this.overview = overview;
+        this.orders = orders;
         this.siteService = siteService;
     }
 
@@ -43,7 +40,7 @@ class NeedsView extends StockPage {
                 part(
                         Texts.text("stock.reserve"),
                         new ReservationForm(this, reservations, here, siteService.today(here.id()))),
-                part(Texts.text("stock.demand"), demand(here)),
+                part(Texts.text("stock.orders"), new OrderPanel(orders, here)),
                 caution);
     }
 
@@ -67,22 +64,5 @@ class NeedsView extends StockPage {
                                 () -> act(
                                         () -> reservations.end(met.reservation().holder()), "stock.done")))
                 .with(reservations.coverage(here.id()));
-    }
-
-    private Component demand(Site here) {
-        return new StockTable<Demand>("stock.demand.none")
-                .text("stock.product", one -> StockText.of(one.product()))
-                .number("stock.operations", Demand::operations)
-                .text("stock.sizes", NeedsView::sizes)
-                .number("stock.usable", Demand::usable)
-                .number("stock.coming", Demand::onTheWay)
-                .with(overview.demand(here.id()));
-    }
-
-    private static String sizes(Demand demand) {
-        return demand.operationsBySize().entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
-                .map(one -> Texts.text("stock.size-of-operation", one.getValue(), one.getKey()))
-                .collect(Collectors.joining(", "));
     }
 }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.espalier.kit.Texts;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.Label;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.Product;
 
 /** A product by its label, which a scanner types and ends with Enter, or by its name. */
@@ -17,16 +19,16 @@ final class ProductPick extends Composite<Div> {
     private final TextField scan = new TextField(Texts.text("stock.scan"));
     private final ComboBox<Product> product = new ComboBox<>(Texts.text("stock.product"));
 
-    ProductPick(CatalogueService catalogue, Labels labels, Consumer<Labels.Label> scanned) {
+    ProductPick(CatalogueService catalogue, LabelService labels, Consumer<Label> scanned) {
         scan.setHelperText(Texts.text("stock.scan.help"));
         scan.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         scan.setAutoselect(true);
         scan.addValueChangeListener(change -> {
             if (change.isFromClient()) {
-                var label = labels.read(change.getValue());
-                scan.setInvalid(label.isEmpty() && !change.getValue().isBlank());
-                scan.setErrorMessage(Texts.text("stock.scan.unknown"));
-                label.ifPresent(read -> take(read, scanned));
+                scan.setInvalid(false);
+                if (!change.getValue().isBlank()) {
+                    take(labels.read(change.getValue()), scanned);
+                }
             }
         });
         product.setItems(query -> catalogue.search(query.getFilter().orElse(""), Optional.empty()).stream()
@@ -42,10 +44,11 @@ final class ProductPick extends Composite<Div> {
         return size.isEmpty() ? "" : " · " + size;
     }
 
-    private void take(Labels.Label label, Consumer<Labels.Label> scanned) {
+    private void take(Label label, Consumer<Label> scanned) {
         label.product().ifPresent(product::setValue);
-        scan.setInvalid(label.product().isEmpty());
-        scan.setErrorMessage(Texts.text("stock.scan.not-in-catalogue"));
+        boolean unknown = label.code().isPresent() && label.product().isEmpty();
+        scan.setInvalid(unknown || label.problem().isPresent());
+        scan.setErrorMessage(label.problem().orElseGet(() -> Texts.text("stock.scan.not-in-catalogue")));
         scanned.accept(label);
     }
 

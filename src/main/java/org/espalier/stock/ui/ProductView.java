@@ -14,6 +14,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Product;
 import org.espalier.stock.ProductCode;
@@ -29,9 +30,9 @@ class ProductView extends StockPage {
 
     private final CatalogueService catalogue;
     private final StockService stock;
-    private final Labels labels;
+    private final LabelService labels;
 
-    ProductView(CatalogueService catalogue, StockService stock, Labels labels, StockSites sites) {
+    ProductView(CatalogueService catalogue, StockService stock, LabelService labels, StockSites sites) {
         super(sites, "stock.product");
         this.catalogue = catalogue;
         this.stock = stock;
@@ -113,9 +114,13 @@ class ProductView extends StockPage {
     }
 
     private void learn(Product product, String typed) {
-        var code = labels.read(typed).flatMap(Labels.Label::code);
+        if (typed.isBlank()) {
+            return;
+        }
+        var label = labels.read(typed);
+        var code = label.code();
         if (code.isEmpty()) {
-            say(Texts.text("stock.no-code"), true);
+            say(label.problem().orElseGet(() -> Texts.text("stock.no-code")), true);
             return;
         }
         var owner = catalogue.addCode(product.id(), code.get());

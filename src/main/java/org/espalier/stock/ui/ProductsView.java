@@ -14,6 +14,7 @@ import org.espalier.access.Site;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Product;
 
@@ -24,9 +25,9 @@ import org.espalier.stock.Product;
 class ProductsView extends StockPage {
 
     private final CatalogueService catalogue;
-    private final Labels labels;
+    private final LabelService labels;
 
-    ProductsView(CatalogueService catalogue, Labels labels, StockSites sites) {
+    ProductsView(CatalogueService catalogue, LabelService labels, StockSites sites) {
         super(sites, "stock.catalogue");
         this.catalogue = catalogue;
         this.labels = labels;
@@ -75,7 +76,7 @@ class ProductsView extends StockPage {
     }
 
     private void find(Site here, String text) {
-        var scanned = labels.read(text).flatMap(Labels.Label::product);
+        var scanned = labels.read(text).product();
         if (scanned.isPresent()) {
             go(Urls.STOCK_PRODUCT, "product", scanned.get().id().value().toString());
             return;
