@@ -34,15 +34,23 @@ class DemoLoader {
     private final DemoHouse house;
     private final DemoCourse course;
     private final DemoCare care;
+    private final DemoStock stock;
     private final Path folder;
     private final Clock clock;
     private volatile boolean closing;
     private volatile @Nullable Thread filling;
 
-    DemoLoader(DemoHouse house, DemoCourse course, DemoCare care, @Value("${espalier.data}") Path folder, Clock clock) {
+    DemoLoader(
+            DemoHouse house,
+            DemoCourse course,
+            DemoCare care,
+            DemoStock stock,
+            @Value("${espalier.data}") Path folder,
+            Clock clock) {
         this.house = house;
         this.course = course;
         this.care = care;
+        this.stock = stock;
         this.folder = folder;
         this.clock = clock;
     }
@@ -74,6 +82,7 @@ class DemoLoader {
 
     private void fill(Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         try {
+            once(state, "stock", () -> stock.fill(teams, firstDay));
             load(DemoStories.all(), teams, firstDay, state);
         } catch (RuntimeException e) {
             LOG.error("The demonstration could not be filled; start it again to go on", e);

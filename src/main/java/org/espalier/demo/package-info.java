@@ -13,6 +13,7 @@
             "reading",
             "science::alignment",
             "science::quantity",
+            "stock",
             "treatment"
         })
 @NullMarked

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -23,6 +24,8 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
+import org.espalier.stock.ShelfSummary;
+import org.espalier.stock.StockOverviewService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -58,6 +61,12 @@ class DemoIntegrationTests {
 
     @Autowired
     private FilmService films;
+
+    @Autowired
+    private DemoStock demoStock;
+
+    @Autowired
+    private StockOverviewService overview;
 
     @Value("${espalier.data}")
     private Path folder;
@@ -146,5 +155,22 @@ class DemoIntegrationTests {
             Thread.sleep(200);
         }
         assertThat(Callers.callAs(surgeon, () -> patients.open(child, "test"))).isPresent();
+    }
+
+    @Test
+    void stocksTheShelvesOnce() {
+        var teams = house.open(state);
+        var firstDay = LocalDate.parse(state.find("first-day").orElseThrow());
+        demoStock.fill(teams, firstDay);
+        var harbour = Objects.requireNonNull(teams.get(DemoHospital.HARBOUR));
+        var before = lying(harbour);
+        demoStock.fill(teams, firstDay);
+        assertThat(before).isPositive().isEqualTo(lying(harbour));
+    }
+
+    private int lying(DemoTeam team) {
+        return Callers.callAs(new Caller.Staff(team.surgeon().value()), () -> overview.shelves(team.site()).stream()
+                .mapToInt(ShelfSummary::pieces)
+                .sum());
     }
 }
