@@ -24,6 +24,7 @@ import org.espalier.reading.CalibrationChoice;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.EdgePoints;
 import org.espalier.reading.MeasureRequest;
+import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingDraft;
 import org.espalier.reading.ReadingService;
 import org.espalier.reading.ReadingSettings;
@@ -41,6 +42,9 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoCourse {
+
+    /** The films of every so-many-th child are read by two. */
+    private static final int READ_TWICE = 3;
 
     private final PatientService patients;
     private final ExaminationService examinations;
@@ -79,7 +83,10 @@ class DemoCourse {
             byte[] file = DemoFilms.file(drawn, story, visit, firstDay);
             FilmId film = send(team, file, story.number() + "-" + day + legs(drawn) + ".dcm");
             if (visit.read() && !drawn.contrast()) {
-                as(team.surgeon(), () -> read(film, drawn, story));
+                as(team.surgeon(), () -> read(film, drawn, story, visit));
+                if (story.ageNowMonths() % READ_TWICE == 0) {
+                    team.secondReader().ifPresent(second -> as(second, () -> readAgain(film, drawn, story, visit)));
+                }
             }
         }
     }
@@ -103,6 +110,7 @@ class DemoCourse {
                 story,
                 "size " + when,
                 new BodySize(day, Length.ofCentimetres(visit.heightCm()), new Weight(visit.weightKg())));
+        record(story, "examined " + when, DemoFinding.of(story, visit, day));
         visit.boneAgeMonths()
                 .ifPresent(months -> record(
                         story, "bone age " + when, new BoneAge(day, Age.ofMonths(months), BoneAgeMethod.HAND_ATLAS)));
@@ -126,21 +134,43 @@ class DemoCourse {
         };
     }
 
-    private void read(FilmId film, DrawnFilm drawn, DemoStory story) {
+    private void read(FilmId film, DrawnFilm drawn, DemoStory story, DemoVisit visit) {
         if (!readings.ofFilm(film).isEmpty()) {
             return;
         }
         DemoReader reader = new DemoReader(drawn, film.value().getLeastSignificantBits());
         ReadingDraft draft = drafts.begin(film);
-        boolean byBall = story.hospital().spacing() == DrawnLabel.Spacing.DETECTOR;
-        ReadingSettings settings = byBall
-                ? draft.settings()
-                        .withCalibration(CalibrationChoice.BALL)
+        sign(film, choose(draft, drawn, story, visit), reader, isByBall(story));
+    }
+
+    /** A second reading, blind to the first. */
+    private void readAgain(FilmId film, DrawnFilm drawn, DemoStory story, DemoVisit visit) {
+        List<Reading> before = readings.ofFilm(film);
+        if (before.size() == 1) {
+            ReadingDraft draft = drafts.readBlind(before.getFirst().id());
+            DemoReader reader = new DemoReader(drawn, film.value().getMostSignificantBits());
+            sign(film, choose(draft, drawn, story, visit), reader, isByBall(story));
+        }
+    }
+
+    private ReadingDraft choose(ReadingDraft draft, DrawnFilm drawn, DemoStory story, DemoVisit visit) {
+        ReadingSettings asked = draft.settings()
+                .withTaken(DemoTaken.of(drawn, visit.ageMonths()))
+                .withScrews(DemoTaken.screws(visit, drawn));
+        ReadingSettings settings = isByBall(story)
+                ? asked.withCalibration(CalibrationChoice.BALL)
                         .withBallDiameter(drawn.ball().diameter().millimetres())
-                : draft.settings();
-        ReadingDraft chosen = drafts.choose(draft.id(), settings).orElseThrow();
+                : asked;
+        return drafts.choose(draft.id(), settings).orElseThrow();
+    }
+
+    private static boolean isByBall(DemoStory story) {
+        return story.hospital().spacing() == DrawnLabel.Spacing.DETECTOR;
+    }
+
+    private void sign(FilmId film, ReadingDraft draft, DemoReader reader, boolean byBall) {
         List<EdgePoints> edges = byBall ? List.of(reader.ball()) : List.of();
-        drafts.measure(draft.id(), new MeasureRequest(1, chosen.revision(), reader.points(), edges, true));
+        drafts.measure(draft.id(), new MeasureRequest(1, draft.revision(), reader.points(), edges, true));
         long revision = drafts.find(film).orElseThrow().revision();
         if (readings.sign(draft.id(), revision, null) instanceof SignOutcome.Refused refused) {
             throw new IllegalStateException("the reading of " + film.value() + " was refused: " + refused.reason());

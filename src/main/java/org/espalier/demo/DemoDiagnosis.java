@@ -42,4 +42,8 @@ enum DemoDiagnosis {
     Diagnosis on(LocalDate day) {
         return new Diagnosis(day, kind, sides, onset, null, null);
     }
+
+    boolean isTibiaVara() {
+        return kind == DiagnosisKind.TIBIA_VARA;
+    }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.espalier.access.FirstPassword;
 import org.espalier.access.Membership;
 import org.espalier.access.NetworkFounder;
@@ -154,16 +155,19 @@ class DemoHouse {
                 site,
                 who(hospital, Role.NURSE, people),
                 who(hospital, Role.RADIOGRAPHER, people),
-                who(hospital, Role.SURGEON, people));
+                who(hospital, Role.SURGEON, people),
+                all(hospital, Role.SURGEON, people).skip(1).findFirst());
     }
 
     private static StaffId who(DemoHospital hospital, Role role, Map<DemoPerson, StaffId> people) {
+        return all(hospital, role, people).findFirst().orElseThrow();
+    }
+
+    private static Stream<StaffId> all(DemoHospital hospital, Role role, Map<DemoPerson, StaffId> people) {
         return people.entrySet().stream()
                 .filter(one -> one.getKey().hospitals().contains(hospital)
                         && one.getKey().roles().contains(role))
-                .map(Map.Entry::getValue)
-                .findFirst()
-                .orElseThrow();
+                .map(Map.Entry::getValue);
     }
 
     private static SiteId place(Map<DemoHospital, SiteId> places, DemoHospital hospital) {

@@ -35,6 +35,7 @@ class DemoLoader {
     private final DemoCourse course;
     private final DemoCare care;
     private final DemoStock stock;
+    private final DemoFamilies families;
     private final Path folder;
     private final Clock clock;
     private volatile boolean closing;
@@ -45,12 +46,14 @@ class DemoLoader {
             DemoCourse course,
             DemoCare care,
             DemoStock stock,
+            DemoFamilies families,
             @Value("${espalier.data}") Path folder,
             Clock clock) {
         this.house = house;
         this.course = course;
         this.care = care;
         this.stock = stock;
+        this.families = families;
         this.folder = folder;
         this.clock = clock;
     }
@@ -94,6 +97,10 @@ class DemoLoader {
         for (DemoStory story : stories) {
             course.register(story, team(teams, story), firstDay);
             once(state, "care." + story.number(), () -> care.tell(story, team(teams, story), firstDay));
+            once(
+                    state,
+                    "family." + story.number(),
+                    () -> families.tell(story, team(teams, story), firstDay, stories.indexOf(story)));
         }
         for (int back = 0; back < MOST_VISITS; back++) {
             for (DemoStory story : stories) {

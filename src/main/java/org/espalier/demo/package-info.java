@@ -12,6 +12,7 @@
             "platform",
             "reading",
             "science::alignment",
+            "science::exposure",
             "science::quantity",
             "stock",
             "treatment"
