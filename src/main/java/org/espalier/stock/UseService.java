@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.stock.StockRefusal.Reason;
@@ -155,6 +156,25 @@ public class UseService {
     /** What was moved for one procedure, in order. */
     public List<Movement> ofHolder(UUID holder) {
         return movements.of(holder);
+    }
+
+    /** What stands used for one procedure, with its lots and what a piece cost; what was taken back is left out. */
+    public List<Movement> usedFor(UUID holder) {
+        return standing(holder)
+                .filter(movement -> movement.to().kind() == ShelfKind.CHILDREN)
+                .toList();
+    }
+
+    /** What stands taken out by one procedure; what was taken back is left out. */
+    public List<Movement> takenOutBy(UUID holder) {
+        return standing(holder)
+                .filter(movement -> movement.from().kind() == ShelfKind.CHILDREN)
+                .toList();
+    }
+
+    private Stream<Movement> standing(UUID holder) {
+        return movements.of(holder).stream()
+                .filter(movement -> !movement.reversed() && movement.reverses().isEmpty());
     }
 
     /** For whom pieces were used that are, or may be, of the lot; what was taken back is left out. */

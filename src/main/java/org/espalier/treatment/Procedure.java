@@ -27,6 +27,16 @@ public record Procedure(
         Optional<ProcedureId> supersedes,
         @Nullable String reason) {
 
+    /** The first record of the procedure, in place of which the given one stands at last; itself when there was none before. */
+    static ProcedureId first(List<Procedure> all, ProcedureId id) {
+        return all.stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .flatMap(Procedure::supersedes)
+                .map(earlier -> first(all, earlier))
+                .orElse(id);
+    }
+
     /** Those of the given procedures that stand, by the day they were done. */
     static List<Procedure> standing(List<Procedure> all) {
         Set<ProcedureId> superseded = new HashSet<>();

@@ -93,7 +93,11 @@ public class TreatmentService {
         var stops = Misfit.stops(record, record.with(withdrawal));
         if (stops.isEmpty()) {
             procedures.add(child, withdrawal, staff.find().orElse(null));
-            events.publishEvent(new ProcedureWithdrawn(child, site, earlier.value()));
+            events.publishEvent(new ProcedureWithdrawn(
+                    child,
+                    site,
+                    earlier.value(),
+                    Procedure.first(record.procedures(), earlier).value()));
             events.publishEvent(new TreatmentChanged(child, site));
         }
         return RecordOutcome.of(stops);
@@ -122,18 +126,24 @@ public class TreatmentService {
                 .toList();
         if (stops.isEmpty()) {
             procedures.add(child, whole, staff.find().orElse(null));
-            tell(child, site, id, data, earlier);
+            tell(child, site, whole, data, Procedure.first(record.with(whole).procedures(), id));
         }
         return RecordOutcome.of(stops);
     }
 
-    private void tell(ChildId child, SiteId site, ProcedureId id, ProcedureData data, Optional<ProcedureId> earlier) {
+    private void tell(ChildId child, SiteId site, Procedure whole, ProcedureData data, ProcedureId first) {
         var physes = data.acts().stream()
                 .flatMap(act -> act.physis().stream())
                 .distinct()
                 .toList();
-        events.publishEvent(
-                new ProcedureRecorded(child, site, physes, data.next(), id.value(), earlier.map(ProcedureId::value)));
+        events.publishEvent(new ProcedureRecorded(
+                child,
+                site,
+                physes,
+                data.next(),
+                whole.id().value(),
+                whole.supersedes().map(ProcedureId::value),
+                first.value()));
         events.publishEvent(new TreatmentChanged(child, site));
     }
 

@@ -185,6 +185,26 @@ class StockServiceIntegrationTests {
     }
 
     @Test
+    void tellsWhatWasUsedForAProcedureWithItsCostAndNothingTakenBack() {
+        var lot = test.arrive(here, here.plate(), here.store(), "COST-1", SOON, 5);
+        var holder = ids.next();
+        var kept = new Use(ids.next(), here.store(), here.plate().id(), Optional.of(lot.id()), 2, holder);
+        var undone = new Use(ids.next(), here.store(), here.plate().id(), Optional.of(lot.id()), 1, holder);
+        network.as(surgeon, () -> uses.use(kept));
+        network.as(surgeon, () -> uses.use(undone));
+        network.as(surgeon, () -> {
+            uses.takeBack(undone.movement(), ids.next(), "not opened");
+            return undone;
+        });
+        var used = network.as(surgeon, () -> uses.usedFor(holder));
+        assertThat(used).hasSize(1);
+        assertThat(used.getFirst().quantity()).isEqualTo(2);
+        assertThat(used.getFirst().lots()).containsExactly(lot);
+        assertThat(used.getFirst().cost()).contains(new UnitCost(java.math.BigDecimal.TEN, TestStock.EURO));
+        assertThat(network.as(surgeon, () -> uses.takenOutBy(holder))).isEmpty();
+    }
+
+    @Test
     void whatWasInAChildNeverComesBackToAShelf() {
         var lot = test.arrive(here, here.plate(), here.store(), "L1", SOON, 1);
         var explant = new Explant(
