@@ -331,6 +331,7 @@ public class TestWorld {
                         new Object[] {child, fact, new FactId(ids.next()), size, "typed wrongly"}),
                 Map.entry("ExaminationService.withdraw", new Object[] {child, kept, new FactId(ids.next()), "not theirs"
                 }),
+                Map.entry("AccessLogService.whoSaw", new Object[] {child.value()}),
                 Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
                 Map.entry(
                         "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),

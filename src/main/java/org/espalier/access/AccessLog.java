@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.espalier.platform.Caller;
@@ -102,10 +101,11 @@ public class AccessLog {
         return entries.seal(clock.instant());
     }
 
-    /** Computes every seal again; the number of the first that does not hold. */
+    /** Seals what can be sealed, computes every seal again, and keeps what came of it. */
     @Transactional
-    public OptionalLong firstBrokenSeal() {
-        return entries.firstBrokenSeal();
+    public SealCheck checkSeals() {
+        seal();
+        return entries.check(ids.next(), clock.instant().truncatedTo(ChronoUnit.MICROS));
     }
 
     /** A child that was opened in this transaction; the note goes with it. */

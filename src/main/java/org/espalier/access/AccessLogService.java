@@ -2,8 +2,8 @@ package org.espalier.access;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -14,6 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class AccessLogService {
 
     private static final int MOST_LINES = 300;
+    private static final int MOST_LOOKS = 1_000;
 
     private final JdbcAccessLogRepository entries;
     private final CurrentStaff currentStaff;
@@ -40,17 +41,28 @@ public class AccessLogService {
                 .map(child -> report(entries.recent(List.of(child.site()), child.child(), MOST_LINES)));
     }
 
-    /** Seals what can be sealed, checks all seals, and says the first that does not hold. */
+    /** Every look at the child's record; empty for whoever has no business to know, and that is not written down. */
     @Transactional
-    public OptionalLong check() {
-        log.seal();
-        return log.firstBrokenSeal();
+    public Optional<WhoSaw> whoSaw(UUID child) {
+        var looks = entries.whoSaw(child, MOST_LOOKS + 1);
+        if (looks.isEmpty()) {
+            return Optional.empty();
+        }
+        log.opened(new ChildRef(looks.getFirst().caredAt(), child), "who saw");
+        boolean complete = looks.size() <= MOST_LOOKS;
+        return Optional.of(new WhoSaw(complete ? looks : looks.subList(0, MOST_LOOKS), complete));
     }
 
-    /** The newest seal; empty before there is any. */
+    /** Seals what can be sealed, checks all seals, and says the first that does not hold. */
     @Transactional
-    public Optional<Seal> lastSeal() {
-        return entries.lastSeal();
+    public SealCheck check() {
+        return log.checkSeals();
+    }
+
+    /** What the last check found, the nightly one too; empty before the first. */
+    @Transactional
+    public Optional<SealCheck> lastCheck() {
+        return entries.lastCheck();
     }
 
     /** Looking at who looked is a look, too. */

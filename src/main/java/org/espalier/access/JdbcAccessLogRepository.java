@@ -11,8 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -51,9 +51,15 @@ class JdbcAccessLogRepository {
             where e.site_id is null
             order by e.at desc, e.id desc
             limit :limit""";
-    private static final String LAST_SEAL = "select n, at from access_seal order by n desc limit 1";
     private static final String CHILD_OF_NUMBER = "select site_id, child_id from child_of_number(:number)";
     private static final String NUMBERS = "select child_id, local_number from numbers_of_children(:children)";
+
+    private static final String WHO_SAW =
+            "select at, cared_at, staff_id, who, works_at, deed, subject, sealed from who_saw(:child, :limit)";
+    private static final String CHECK_COLUMNS =
+            "select at, seals, first_broken, rows_then, rows_now, rows_from, rows_until ";
+    private static final String CHECK = CHECK_COLUMNS + "from check_access_seals(:id, :at)";
+    private static final String LAST_CHECK = CHECK_COLUMNS + "from access_seal_check order by at desc, id desc limit 1";
 
     private final JdbcClient jdbc;
 
@@ -85,13 +91,25 @@ class JdbcAccessLogRepository {
                 .single();
     }
 
-    OptionalLong firstBrokenSeal() {
-        return jdbc.sql("select broken_access_seal() as n")
-                .query((row, number) -> {
-                    long seal = row.getLong("n");
-                    return row.wasNull() ? OptionalLong.empty() : OptionalLong.of(seal);
-                })
+    /** Computes every seal again and keeps the answer. */
+    SealCheck check(UUID id, Instant at) {
+        return jdbc.sql(CHECK)
+                .param("id", id)
+                .param("at", Timestamp.from(at))
+                .query(JdbcAccessLogRepository::toCheck)
                 .single();
+    }
+
+    Optional<SealCheck> lastCheck() {
+        return jdbc.sql(LAST_CHECK).query(JdbcAccessLogRepository::toCheck).optional();
+    }
+
+    List<Look> whoSaw(UUID child, int limit) {
+        return jdbc.sql(WHO_SAW)
+                .param("child", child)
+                .param("limit", limit)
+                .query(JdbcAccessLogRepository::toLook)
+                .list();
     }
 
     List<SiteId> sitesOfCaller() {
@@ -116,13 +134,6 @@ class JdbcAccessLogRepository {
                 .list();
     }
 
-    Optional<Seal> lastSeal() {
-        return jdbc.sql(LAST_SEAL)
-                .query((row, number) ->
-                        new Seal(row.getLong("n"), row.getTimestamp("at").toInstant()))
-                .optional();
-    }
-
     /** The children with the number, at the sites the caller watches over. */
     List<ChildRef> childrenOfNumber(String number) {
         return jdbc.sql(CHILD_OF_NUMBER)
@@ -141,6 +152,38 @@ class JdbcAccessLogRepository {
             }
         });
         return numbers;
+    }
+
+    private static SealCheck toCheck(ResultSet row, int index) throws SQLException {
+        long seal = row.getLong("first_broken");
+        var broken = row.wasNull()
+                ? null
+                : new SealCheck.Broken(
+                        seal,
+                        row.getLong("rows_then"),
+                        row.getLong("rows_now"),
+                        instant(row, "rows_from"),
+                        instant(row, "rows_until"));
+        return new SealCheck(row.getTimestamp("at").toInstant(), row.getLong("seals"), broken);
+    }
+
+    private static Look toLook(ResultSet row, int index) throws SQLException {
+        var staff = row.getObject("staff_id", UUID.class);
+        var sites = (UUID[]) row.getArray("works_at").getArray();
+        return new Look(
+                row.getTimestamp("at").toInstant(),
+                new SiteId(row.getObject("cared_at", UUID.class)),
+                staff == null ? null : new StaffId(staff),
+                row.getString("who"),
+                Stream.of(sites).map(SiteId::new).toList(),
+                AccessDeed.valueOf(row.getString("deed")),
+                row.getString("subject"),
+                row.getBoolean("sealed"));
+    }
+
+    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+        var at = row.getTimestamp(column);
+        return at == null ? null : at.toInstant();
     }
 
     private static AccessLine toLine(ResultSet row, int index) throws SQLException {

@@ -19,7 +19,8 @@ public class ChildHeader extends Composite<Header> {
         PROGNOSIS,
         TREATMENT,
         VISITS,
-        IDENTITY;
+        IDENTITY,
+        SEEN;
 
         private String url(UUID child) {
             return switch (this) {
@@ -29,6 +30,7 @@ public class ChildHeader extends Composite<Header> {
                 case TREATMENT -> Urls.treatment(child);
                 case VISITS -> Urls.visits(child);
                 case IDENTITY -> Urls.editChild(child);
+                case SEEN -> Urls.whoSaw(child);
             };
         }
     }

@@ -42,6 +42,11 @@ public final class Urls {
         return "child/" + child + "/edit";
     }
 
+    /** Who looked at the child's record. */
+    public static String whoSaw(UUID child) {
+        return "child/" + child + "/seen";
+    }
+
     /** What was measured and found on the child. */
     public static String examination(UUID child) {
         return "child/" + child + "/examination";

@@ -3,6 +3,9 @@ package org.espalier.access;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.time.Clock;
 import java.util.List;
@@ -18,6 +21,9 @@ class AccessLogIntegrationTests {
 
     @Autowired
     AccessLog log;
+
+    @Autowired
+    AccessLogService service;
 
     @Autowired
     JdbcClient jdbc;
@@ -116,17 +122,24 @@ class AccessLogIntegrationTests {
         opens(network.staff(site, "NURSE"), new ChildRef(new SiteId(site), UUID.randomUUID()));
         opens(network.staff(site, "NURSE"), new ChildRef(new SiteId(site), UUID.randomUUID()));
         log.seal();
-        assertThat(log.firstBrokenSeal()).isEmpty();
+        assertThat(log.checkSeals().broken()).isNull();
         var owner = network.owner();
         owner.sql("alter table access_entry disable trigger access_entry_stays").update();
         owner.sql("update access_entry set subject = 'search' where site_id = ?")
                 .param(site)
                 .update();
-        assertThat(log.firstBrokenSeal()).isPresent();
+        var broken = log.checkSeals().broken();
+        assertThat(broken).isNotNull();
+        assertThat(broken.rowsNow()).isEqualTo(broken.rowsThen());
+        assertThat(broken.from()).isBeforeOrEqualTo(broken.until());
+        assertThat(network.as(
+                        network.operator(),
+                        () -> service.lastCheck().orElseThrow().broken()))
+                .isEqualTo(broken);
         owner.sql("update access_entry set subject = 'course' where site_id = ?")
                 .param(site)
                 .update();
-        assertThat(log.firstBrokenSeal()).isEmpty();
+        assertThat(log.checkSeals().broken()).isNull();
         owner.sql("alter table access_entry enable trigger access_entry_stays").update();
         assertThatThrownBy(() -> owner.sql("delete from access_entry where site_id = ?")
                         .param(site)
@@ -155,5 +168,39 @@ class AccessLogIntegrationTests {
         var rows = sha.digest(bytes);
         sha.update(seals.get(1));
         assertThat(sha.digest(rows)).isEqualTo(seals.get(0));
+    }
+
+    @Test
+    void theStatementOfTheDocumentsRecomputesEverySealWithoutAFunctionOfTheHouse() throws IOException {
+        var site = network.site();
+        opens(network.staff(site, "NURSE"), new ChildRef(new SiteId(site), UUID.randomUUID()));
+        log.seal();
+        var text = Files.readString(Path.of("docs/security.md"));
+        var sql = text.replaceFirst("(?s).*```sql\n(.*?)```.*", "$1");
+        assertThat(sql).doesNotContain("access_entry_bytes").hasLineCount(10);
+        var seals = network.owner()
+                .sql("select count(*) from access_seal")
+                .query(Long.class)
+                .single();
+        assertThat(recomputed(sql)).hasSize(seals.intValue()).containsOnly(true);
+
+        var owner = network.owner();
+        owner.sql("alter table access_entry disable trigger access_entry_stays").update();
+        owner.sql("update access_entry set at = at + interval '1 second' where site_id = ?")
+                .param(site)
+                .update();
+        assertThat(recomputed(sql)).contains(false);
+        owner.sql("update access_entry set at = at - interval '1 second' where site_id = ?")
+                .param(site)
+                .update();
+        owner.sql("alter table access_entry enable trigger access_entry_stays").update();
+        assertThat(recomputed(sql)).containsOnly(true);
+    }
+
+    private List<Boolean> recomputed(String sql) {
+        return network.owner()
+                .sql(sql)
+                .query((row, number) -> row.getBoolean("holds"))
+                .list();
     }
 }

@@ -48,7 +48,7 @@ class PermissionMatrixIntegrationTests {
      */
     private static final Set<String> ABOUT_NO_CHILD = Set.of(
             "AccessLogService.check",
-            "AccessLogService.lastSeal",
+            "AccessLogService.lastCheck",
             "BookingService.preview",
             "BookingService.take",
             "CatalogueService.add",

@@ -1,8 +1,10 @@
 package org.espalier.access.ui;
 
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.Text;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
@@ -17,9 +19,11 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.espalier.access.AccessDeed;
 import org.espalier.access.AccessLine;
@@ -30,6 +34,7 @@ import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
 
 /** Who saw what, the latest first; and whether the log still is what was written. */
 @Route("admin/access-log")
@@ -44,6 +49,7 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
     private final AccessLogService log;
     private final Map<SiteId, Site> sites;
     private final TextField number = new TextField(Texts.text("access.log.number"));
+    private final SealNotice seals = new SealNotice();
     private final Paragraph said = new Paragraph();
     private final UnorderedList list = new UnorderedList();
     private final Div empty = new Div();
@@ -66,7 +72,8 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         var order = new Paragraph(Texts.text("access.newest-first"));
         order.addClassName("small");
         getContent().addClassName("screen");
-        getContent().add(new H1(Texts.text("access.log")), question, form, said, order, list, empty);
+        getContent().add(new H1(Texts.text("access.log")), question, form, seals, said, order, list, empty);
+        log.lastCheck().ifPresentOrElse(seals::show, seals::showNone);
         show(log.recent());
     }
 
@@ -93,13 +100,7 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
     }
 
     private void check() {
-        var broken = log.check();
-        said.setText(
-                broken.isPresent()
-                        ? Texts.text("access.log.broken", broken.getAsLong())
-                        : log.lastSeal()
-                                .map(seal -> Texts.text("access.log.whole", seal.number()))
-                                .orElse(Texts.text("access.log.unsealed")));
+        seals.show(log.check());
     }
 
     private void show(AccessReport report) {
@@ -108,14 +109,11 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         empty.setVisible(report.lines().isEmpty());
     }
 
-    private ListItem line(AccessLine line, Map<java.util.UUID, String> numbers) {
+    private ListItem line(AccessLine line, Map<UUID, String> numbers) {
         var site = line.site() == null ? null : sites.get(line.site());
         var at = line.at().atZone(site == null ? (ZoneId) ZoneOffset.UTC : site.zone());
         var who = new Span(line.who() == null ? Texts.text("access.log.house") : line.who());
         who.addClassName("name");
-        var children = line.children().stream()
-                .map(child -> numbers.getOrDefault(child, child.toString()))
-                .collect(Collectors.joining(", "));
         var what = new Span(
                 AT_THE_DOOR.contains(line.deed())
                         ? Texts.of(line.deed())
@@ -124,10 +122,18 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         if (line.about() != null) {
             item.add(new Span(Objects.requireNonNull(line.about())));
         }
-        if (!children.isEmpty()) {
-            item.add(new Span(Texts.text("access.log.children", children)));
+        if (!line.children().isEmpty()) {
+            item.add(children(line.children(), numbers));
         }
         item.add(new Span(Texts.text(line.sealed() ? "access.log.sealed" : "access.log.not-sealed")));
         return item;
+    }
+
+    /** Each child's number leads to who saw it. */
+    private static Span children(List<UUID> children, Map<UUID, String> numbers) {
+        var span = new Span(Texts.text("access.log.children"));
+        children.forEach(child ->
+                span.add(new Text(" "), new Anchor(Urls.whoSaw(child), numbers.getOrDefault(child, child.toString()))));
+        return span;
     }
 }

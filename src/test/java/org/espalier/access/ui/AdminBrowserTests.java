@@ -90,7 +90,7 @@ class AdminBrowserTests {
             person.open("admin/access-log");
             assertThat(page.getByText("Signed in").first()).isVisible();
             button(page, "Check the seals").click();
-            assertThat(page.getByText("Every seal up to number")).isVisible();
+            assertThat(page.getByText("nothing sealed was changed")).isVisible();
             person.settle().picture("access-log-" + screen).assertAccessible().assertFits();
             page.getByLabel("Local number of a child").fill("nobody-has-this");
             button(page, "Who saw this child?").click();

@@ -1,0 +1,55 @@
+package org.espalier.patient.ui;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import java.time.LocalDate;
+import org.espalier.Browser;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.patient.PatientService;
+import org.espalier.reading.TestReader;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class WhoSawBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    PatientService patients;
+
+    @Autowired
+    TestReader reader;
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void nurseReadsWhoOpenedTheRecordAndTheOfficerReadsItWithoutTheName(Screen screen) {
+        var sender = reader.surgeon();
+        var site = sender.site().value();
+        var child = reader.child(sender, LocalDate.of(2018, 3, 4));
+        var record =
+                network.as(sender.staff(), () -> patients.open(child, "course").orElseThrow());
+        var name = record.data().orElseThrow().familyName();
+        var nurse = network.staff(site, "NURSE");
+        try (var person = Browser.person(port, screen).signIn(network.login(nurse), network.password(nurse))) {
+            person.open("child/" + child.value() + "/seen");
+            assertThat(person.page().getByText("Opened: course").first()).isVisible();
+            assertThat(person.page().locator(".identity-banner")).containsText(name.toUpperCase(java.util.Locale.ROOT));
+            person.picture("who-saw-" + screen).assertAccessible().assertFits();
+        }
+        var officer = network.staff(site, "PRIVACY_OFFICER");
+        try (var person = Browser.person(port, screen).signIn(network.login(officer), network.password(officer))) {
+            person.open("child/" + child.value() + "/seen");
+            assertThat(person.page().getByText("Opened: course").first()).isVisible();
+            assertThat(person.page().locator("#content")).not().containsText(name.toUpperCase(java.util.Locale.ROOT));
+        }
+    }
+}
