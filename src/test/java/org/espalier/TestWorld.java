@@ -14,6 +14,7 @@ import org.espalier.access.SiteData;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.access.StaffId;
+import org.espalier.cost.TestCost;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor.Sender;
@@ -96,6 +97,7 @@ public class TestWorld {
     private final TestPictures pictures;
     private final TestStock stock;
     private final TestSafety safety;
+    private final TestCost costs;
     private final Ids ids;
 
     TestWorld(
@@ -116,6 +118,7 @@ public class TestWorld {
             TestPictures pictures,
             TestStock stock,
             TestSafety safety,
+            TestCost costs,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -134,6 +137,7 @@ public class TestWorld {
         this.pictures = pictures;
         this.stock = stock;
         this.safety = safety;
+        this.costs = costs;
         this.ids = ids;
     }
 
@@ -230,6 +234,7 @@ public class TestWorld {
         var stocked = stock.arrange(surgeon.site());
         treated.putAll(stocked.arguments());
         treated.putAll(safety.arrange(surgeon.site(), surgeon.staff(), child));
+        treated.putAll(costs.arrange(surgeon.site(), child));
         var types = byType(surgeon, child, data, film, signed);
         types.putAll(stocked.types());
         return new Hospital(

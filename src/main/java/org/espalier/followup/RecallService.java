@@ -16,6 +16,7 @@ import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -32,6 +33,7 @@ public class RecallService {
     private final PatientService patients;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
+    private final ApplicationEventPublisher events;
     private final Ids ids;
     private final Clock clock;
 
@@ -41,6 +43,7 @@ public class RecallService {
             PatientService patients,
             SiteService sites,
             CurrentStaff currentStaff,
+            ApplicationEventPublisher events,
             Ids ids,
             Clock clock) {
         this.recall = recall;
@@ -48,6 +51,7 @@ public class RecallService {
         this.patients = patients;
         this.sites = sites;
         this.currentStaff = currentStaff;
+        this.events = events;
         this.ids = ids;
         this.clock = clock;
     }
@@ -84,6 +88,7 @@ public class RecallService {
             throw new IllegalArgumentException("the family is not to be contacted, but by the safeguarding lead");
         }
         recall.add(ids.next(), visit, attempt, currentStaff.find().orElse(null), clock.instant());
+        events.publishEvent(new FamilyTried(visit.child(), visit.site(), attempt.channel()));
     }
 
     /** What was tried for any visit of the child, the last first. */

@@ -11,6 +11,7 @@ import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
 import org.espalier.treatment.TreatmentService;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -28,6 +29,7 @@ public class VisitService {
     private final TreatmentService treatments;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
+    private final ApplicationEventPublisher events;
     private final Ids ids;
     private final Clock clock;
 
@@ -38,6 +40,7 @@ public class VisitService {
             TreatmentService treatments,
             SiteService sites,
             CurrentStaff currentStaff,
+            ApplicationEventPublisher events,
             Ids ids,
             Clock clock) {
         this.visits = visits;
@@ -46,6 +49,7 @@ public class VisitService {
         this.treatments = treatments;
         this.sites = sites;
         this.currentStaff = currentStaff;
+        this.events = events;
         this.ids = ids;
         this.clock = clock;
     }
@@ -168,7 +172,11 @@ public class VisitService {
 
     private boolean close(Visit visit, VisitState state, LocalDate on, Optional<VisitReason> reason, String note) {
         var closing = new Closing(state, on, reason, filled(note), clock.instant());
-        return visits.close(visit, closing, currentStaff.find().orElse(null));
+        boolean closed = visits.close(visit, closing, currentStaff.find().orElse(null));
+        if (closed) {
+            events.publishEvent(new VisitClosed(visit.child(), visit.site(), visit.id(), state));
+        }
+        return closed;
     }
 
     private VisitOutcome done(Visit visit) {

@@ -1,0 +1,78 @@
+package org.espalier.cost;
+
+import com.github.kagkarlsson.scheduler.SchedulerClient;
+import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
+import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
+import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
+import com.github.kagkarlsson.scheduler.task.helper.Tasks;
+import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.UUID;
+import org.espalier.access.SiteId;
+import org.espalier.patient.ChildId;
+import org.espalier.platform.Ids;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.stereotype.Component;
+
+/**
+ * When what is kept of costs is made anew: soon after treatment or a tariff changes, and every night. A job is asked for in
+ * the transaction that changes something, so that it exists exactly when the change does.
+ */
+@Configuration
+class CostJobs {
+
+    /** The site's id is the data, and the child's where one alone is meant. */
+    static final TaskDescriptor<String> RENEW = TaskDescriptor.of("cost-renewal", String.class);
+
+    private static final LocalTime AT_NIGHT = LocalTime.of(4, 30);
+
+    @Bean
+    OneTimeTask<String> costRenewalTask(CostRenewal renewal) {
+        return Tasks.oneTime(RENEW).execute((job, context) -> {
+            var ids = job.getData().split(" ", 2);
+            var site = new SiteId(UUID.fromString(ids[0]));
+            if (ids.length == 1) {
+                renewal.renew(site);
+            } else {
+                renewal.renew(site, new ChildId(UUID.fromString(ids[1])));
+            }
+        });
+    }
+
+    @Bean
+    RecurringTask<Void> costNightly(CostRenewal renewal) {
+        return Tasks.recurring("cost-nightly", Schedules.daily(AT_NIGHT))
+                .execute((instance, context) -> renewal.renewAll());
+    }
+
+    /** Asks for the renewals. */
+    @Component
+    static class Asking {
+
+        private final SchedulerClient jobs;
+        private final Ids ids;
+        private final Clock clock;
+
+        Asking(SchedulerClient jobs, Ids ids, Clock clock) {
+            this.jobs = jobs;
+            this.ids = ids;
+            this.clock = clock;
+        }
+
+        /** All accounts of a hospital. */
+        void renew(SiteId site) {
+            ask(site.value().toString());
+        }
+
+        void renew(SiteId site, ChildId child) {
+            ask(site.value() + " " + child.value());
+        }
+
+        private void ask(String data) {
+            jobs.scheduleIfNotExists(
+                    RENEW.instance(ids.next().toString()).data(data).scheduledTo(clock.instant()));
+        }
+    }
+}

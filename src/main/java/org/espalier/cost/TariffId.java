@@ -1,0 +1,6 @@
+package org.espalier.cost;
+
+import java.util.UUID;
+
+/** Names a tariff. */
+public record TariffId(UUID value) {}
