@@ -281,6 +281,10 @@ export const styles = css`
 
   .last {
     fill: var(--limb);
+    stroke: #fffefb;
+    stroke-width: 4px;
+    stroke-linejoin: round;
+    paint-order: stroke;
     font-size: var(--text-s, 0.875rem);
     font-weight: 650;
   }

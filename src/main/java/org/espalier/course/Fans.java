@@ -69,7 +69,8 @@ final class Fans {
                         Texts.of(limb.side()),
                         DateText.of(straight.day()),
                         percent(straight.never())))
-                .orElseGet(() -> Texts.text("course.fan.never-straight", Texts.of(limb.side())));
+                .orElseGet(() -> Texts.text(
+                        limb.isLedAway() ? "course.fan.led-away" : "course.fan.never-straight", Texts.of(limb.side())));
         return new CourseModel.Fan(
                 track(Quantity.HKA, limb.side()),
                 words,

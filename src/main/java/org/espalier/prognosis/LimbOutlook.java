@@ -84,6 +84,16 @@ public final class LimbOutlook {
         return straight(Angle.ZERO);
     }
 
+    /** Whether HKA is 0 or past it already, and led further from it. */
+    public boolean isLedAway() {
+        return isLedAway(jlca);
+    }
+
+    /** Whether bony HKA is 0 or past it already, and led further from it. */
+    public boolean isBonyLedAway() {
+        return isLedAway(Angle.ZERO);
+    }
+
     /** After that day nothing turns any more. */
     public LocalDate ends() {
         return ends;
@@ -114,6 +124,12 @@ public final class LimbOutlook {
 
     private double months(LocalDate day) {
         return Math.max(0, ForecastInputs.monthsBetween(today, day));
+    }
+
+    private boolean isLedAway(Angle opening) {
+        double now = deviation(today, opening).mean();
+        double last = deviation(ends, opening).mean();
+        return now * last > 0 && Math.abs(last) > Math.abs(now);
     }
 
     /** By halving: the middle moves one way while plates stay in. */

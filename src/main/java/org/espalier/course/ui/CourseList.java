@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
@@ -35,9 +36,9 @@ class CourseList extends Composite<Section> {
         var facts = new Div(new H3(new Anchor(film.href(), film.text())));
         facts.addClassName("facts");
         if (!film.isRead()) {
-            facts.add(new Anchor(film.href(), Texts.text("course.unread")));
+            facts.add(new Paragraph(new Anchor(film.href(), Texts.text("course.unread"))));
         }
-        film.compare().ifPresent(link -> facts.add(new Anchor(link.href(), link.text())));
+        film.compare().ifPresent(link -> facts.add(new Paragraph(new Anchor(link.href(), link.text()))));
         if (!film.rows().isEmpty()) {
             facts.add(table(film));
         }

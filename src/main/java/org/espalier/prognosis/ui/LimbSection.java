@@ -16,8 +16,8 @@ class LimbSection extends Composite<Article> {
     LimbSection(LimbOutlook limb, ShownDays days) {
         getContent().addClassName("prognosis-limb");
         var facts = new FactList();
-        facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight()));
-        facts.with(Texts.text("prognosis.label.bony-straight"), PrognosisText.straight(limb.bonyStraight()));
+        facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight(), limb.isLedAway()));
+        facts.with(Texts.text("prognosis.label.bony-straight"), PrognosisText.straight(limb.bonyStraight(), limb.isBonyLedAway()));
         limb.ifFemurOut().ifPresent(out -> stays(facts, "prognosis.label.femur-out", out, days.today()));
         limb.ifTibiaOut().ifPresent(out -> stays(facts, "prognosis.label.tibia-out", out, days.today()));
         getContent()
@@ -35,7 +35,7 @@ class LimbSection extends Composite<Article> {
     private static String goesOn(LimbOutlook out) {
         return Texts.text(
                 "prognosis.stays",
-                PrognosisText.straight(out.bonyStraight()),
+                PrognosisText.straight(out.bonyStraight(), out.isBonyLedAway()),
                 PrognosisText.deviation(out.bonyHka(out.ends()).middle().degrees()));
     }
 

@@ -219,8 +219,10 @@ final class PrognosisText {
                 DateText.of(maturity.latest()));
     }
 
-    static String straight(Optional<LimbOutlook.Straight> straight) {
-        return straight.map(PrognosisText::straight).orElseGet(() -> Texts.text("prognosis.straight.never"));
+    /** @param ledAway whether it is straight or past it already, and led further */
+    static String straight(Optional<LimbOutlook.Straight> straight, boolean ledAway) {
+        return straight.map(PrognosisText::straight)
+                .orElseGet(() -> Texts.text(ledAway ? "prognosis.straight.past" : "prognosis.straight.never"));
     }
 
     private static String straight(LimbOutlook.Straight straight) {
