@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.espalier.science.forecast.CentreRates;
 import org.espalier.science.forecast.Cause;
+import org.espalier.science.forecast.CentreRates;
 import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.LimbForecast;
 import org.espalier.science.forecast.PhysisSite;
@@ -15,8 +15,8 @@ import org.espalier.science.forecast.TetherForecast;
 import org.espalier.science.forecast.TetheredPhysis;
 import org.espalier.science.forecast.TetheredPhysis.Film;
 import org.espalier.science.quantity.Angle;
-import org.espalier.science.quantity.Side;
 import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.Test;
 
 class LimbOutlookTests {
@@ -54,7 +54,6 @@ class LimbOutlookTests {
                 Deformity.VALGUS, Angle.ofDegrees(87), TetherForecast.of(physis, CentreRates.published()), 7);
         var femur = new LimbForecast.Bone(Angle.ofDegrees(83.4), 0.9, Optional.of(tether));
         var tibia = new LimbForecast.Bone(Angle.ofDegrees(mpta), 0.9, Optional.empty());
-        return new LimbOutlook(
-                Side.RIGHT, TODAY, new LimbForecast(femur, tibia), Angle.ZERO, TODAY.plusYears(4));
+        return new LimbOutlook(Side.RIGHT, TODAY, new LimbForecast(femur, tibia), Angle.ZERO, TODAY.plusYears(4));
     }
 }

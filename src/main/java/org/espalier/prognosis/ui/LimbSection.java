@@ -17,7 +17,9 @@ class LimbSection extends Composite<Article> {
         getContent().addClassName("prognosis-limb");
         var facts = new FactList();
         facts.with(Texts.text("prognosis.label.straight"), PrognosisText.straight(limb.straight(), limb.isLedAway()));
-        facts.with(Texts.text("prognosis.label.bony-straight"), PrognosisText.straight(limb.bonyStraight(), limb.isBonyLedAway()));
+        facts.with(
+                Texts.text("prognosis.label.bony-straight"),
+                PrognosisText.straight(limb.bonyStraight(), limb.isBonyLedAway()));
         limb.ifFemurOut().ifPresent(out -> stays(facts, "prognosis.label.femur-out", out, days.today()));
         limb.ifTibiaOut().ifPresent(out -> stays(facts, "prognosis.label.tibia-out", out, days.today()));
         getContent()
