@@ -50,6 +50,10 @@ import org.espalier.patient.Fact;
 import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
 import org.espalier.patient.PatientService;
+import org.espalier.plan.ComparisonId;
+import org.espalier.plan.Intent;
+import org.espalier.plan.Option;
+import org.espalier.plan.PlanService;
 import org.espalier.platform.Ids;
 import org.espalier.prognosis.RateSource;
 import org.espalier.reading.DraftService;
@@ -98,6 +102,7 @@ public class TestWorld {
     private final TestStock stock;
     private final TestSafety safety;
     private final TestCost costs;
+    private final PlanService plans;
     private final Ids ids;
 
     TestWorld(
@@ -119,6 +124,7 @@ public class TestWorld {
             TestStock stock,
             TestSafety safety,
             TestCost costs,
+            PlanService plans,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -138,6 +144,7 @@ public class TestWorld {
         this.stock = stock;
         this.safety = safety;
         this.costs = costs;
+        this.plans = plans;
         this.ids = ids;
     }
 
@@ -222,6 +229,10 @@ public class TestWorld {
             letters.saveLetterhead(surgeon.site(), new Letterhead("Lantern Road 5", "555-0142"));
             return child;
         });
+        surgeon.does(() -> {
+            plans.keep(child, Side.RIGHT, new ComparisonId(ids.next()), null);
+            return child;
+        });
         var film = reader.film(surgeon, child, LocalDate.of(2025, 5, 20));
         var signed = reader.signed(surgeon, film);
         var begun = reader.film(surgeon, child, LocalDate.of(2025, 6, 20));
@@ -280,6 +291,8 @@ public class TestWorld {
         values.put(LetterLanguage.class, LetterLanguage.FRENCH);
         values.put(Letterhead.class, new Letterhead("Lantern Road 6", "555-0143"));
         values.put(Side.class, Side.RIGHT);
+        values.put(ComparisonId.class, new ComparisonId(UUID.randomUUID()));
+        values.put(Intent.class, new Intent(Option.WATCH, "a straight leg", "it straightens by itself", null, null));
         values.put(Bone.class, Bone.TIBIA);
         values.put(BoneEnd.class, BoneEnd.PROXIMAL);
         values.put(LocalDate.class, DAY);

@@ -17,6 +17,7 @@ public class ChildHeader extends Composite<Header> {
         COURSE,
         EXAMINATION,
         PROGNOSIS,
+        PLAN,
         TREATMENT,
         VISITS,
         IDENTITY,
@@ -27,6 +28,7 @@ public class ChildHeader extends Composite<Header> {
                 case COURSE -> Urls.course(child);
                 case EXAMINATION -> Urls.examination(child);
                 case PROGNOSIS -> Urls.prognosis(child);
+                case PLAN -> Urls.plan(child);
                 case TREATMENT -> Urls.treatment(child);
                 case VISITS -> Urls.visits(child);
                 case IDENTITY -> Urls.editChild(child);

@@ -62,6 +62,21 @@ public final class Urls {
         return "child/" + child + "/prognosis";
     }
 
+    /** What could be done about the child's limbs. */
+    public static String plan(UUID child) {
+        return "child/" + child + "/plan";
+    }
+
+    /** The same of one limb, by the word of its side. */
+    public static String plan(UUID child, String limb) {
+        return plan(child) + "?limb=" + limb;
+    }
+
+    /** A sheet of the planning desk for one limb. */
+    public static String planSheet(UUID child, String sheet, String limb) {
+        return plan(child) + "/" + sheet + "?limb=" + limb;
+    }
+
     /** Two films of one child side by side. */
     public static String compare(UUID film, UUID other) {
         return "compare/" + film + "/" + other;

@@ -21,7 +21,7 @@ import org.espalier.science.quantity.Side;
  * What a child's films say, by the latest reading of each film and limb that stands: standing films and numbers that a
  * flexed knee does not put in doubt.
  */
-final class FilmNumbers {
+public final class FilmNumbers {
 
     private final List<FilmAngle> all;
     private final List<BrokenScrew> broken;
@@ -66,19 +66,19 @@ final class FilmNumbers {
     }
 
     /** One number over time, the earliest first. */
-    List<FilmAngle> of(Side side, Quantity quantity) {
+    public List<FilmAngle> of(Side side, Quantity quantity) {
         return all.stream()
                 .filter(one -> one.side() == side && one.quantity() == quantity)
                 .toList();
     }
 
     /** The latest one. */
-    Optional<FilmAngle> latest(Side side, Quantity quantity) {
+    public Optional<FilmAngle> latest(Side side, Quantity quantity) {
         return of(side, quantity).stream().reduce((earlier, later) -> later);
     }
 
     /** The days of films on which a screw of the physis was seen broken, the earliest first. */
-    List<LocalDate> broken(Side side, PhysisSite site) {
+    public List<LocalDate> broken(Side side, PhysisSite site) {
         return broken.stream()
                 .filter(one -> one.side == side && one.plate.name().equals(site.name()))
                 .map(BrokenScrew::on)

@@ -89,12 +89,16 @@ public final class Forecast implements Outlook {
 
     /** How the angle is spread on a day; before {@link #from} as on that day. */
     public AngleSpread angle(LocalDate day) {
+        return AngleSpread.of(spread(day).quantiles(SHOWN));
+    }
+
+    Spread spread(LocalDate day) {
         return joint(tether.degreesLeft(months(day)));
     }
 
     /** How a film taken on a day will read, its own error included. */
     public AngleSpread film(LocalDate day) {
-        return joint(tether.film(months(day)));
+        return AngleSpread.of(joint(tether.film(months(day))).quantiles(SHOWN));
     }
 
     /** When the target is reached. */
@@ -138,9 +142,9 @@ public final class Forecast implements Outlook {
         return new LimbForecast.Tether(corrects(), target(), tether, months(today));
     }
 
-    private AngleSpread joint(Spread left) {
+    private Spread joint(Spread left) {
         double perDegree = corrects().jointAngle(site(), 1, target()).degrees() - inputs.targetDegrees();
-        return AngleSpread.of(left.scaled(perDegree, inputs.targetDegrees()).quantiles(SHOWN));
+        return left.scaled(perDegree, inputs.targetDegrees());
     }
 
     private Optional<LocalDate> reached(double probability) {

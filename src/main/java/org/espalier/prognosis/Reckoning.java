@@ -116,7 +116,7 @@ final class Reckoning {
     }
 
     /** Which way the joint is bent from its target; empty within reader error of it. */
-    private static Optional<Deformity> deformity(PhysisSite site, Angle target, FilmAngle film) {
+    static Optional<Deformity> deformity(PhysisSite site, Angle target, FilmAngle film) {
         Angle read = new Angle(film.value());
         Angle reader = ChangeLimit.of(Plates.angle(site), ChangeLimit.STRAIGHT)
                 .map(ChangeLimit::reader)
@@ -187,6 +187,21 @@ final class Reckoning {
         return early && !held && !facts.today().isAfter(decision.cutBefore())
                 ? Optional.of(decision)
                 : Optional.empty();
+    }
+
+    /** What could be done at the knee of a side, and where each step leads; empty while none of its physes is followed. */
+    Optional<LimbAhead> ahead(Side side) {
+        return ahead(side, PhysisSite.DISTAL_FEMUR).flatMap(femur -> ahead(side, PhysisSite.PROXIMAL_TIBIA)
+                .map(tibia -> new LimbAhead(side, femur, tibia)));
+    }
+
+    private Optional<PhysisAhead> ahead(Side side, PhysisSite site) {
+        return facts.treatment().physes().stream()
+                .filter(standing -> standing.physis().side() == side)
+                .filter(standing ->
+                        Plates.site(standing.physis()).filter(site::equals).isPresent())
+                .findFirst()
+                .map(standing -> new PhysisAhead(site, standing, facts, inputs, rates.rates()));
     }
 
     /** The inputs of every plate at the knee that holds or held a physis. */

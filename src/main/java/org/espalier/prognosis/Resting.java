@@ -96,9 +96,13 @@ public final class Resting implements Outlook {
 
     /** How the joint angle is spread on a day; before {@link #from} as on that day. */
     public AngleSpread angle(LocalDate day) {
+        return AngleSpread.of(spread(day).quantiles(SHOWN));
+    }
+
+    Spread spread(LocalDate day) {
         double months = Math.max(0, ForecastInputs.monthsBetween(from, day));
         Spread left = parked.map(plate -> plate.degreesLeft(months)).orElseGet(() -> after.degreesLeft(months));
         double perDegree = corrected().jointAngle(site(), 1, target()).degrees() - inputs.targetDegrees();
-        return AngleSpread.of(left.scaled(perDegree, inputs.targetDegrees()).quantiles(SHOWN));
+        return left.scaled(perDegree, inputs.targetDegrees());
     }
 }

@@ -25,12 +25,12 @@ import org.springframework.stereotype.Component;
 @Component
 public class TestCourse {
 
-    static final PhysisKey RIGHT_TIBIA = new PhysisKey(Side.RIGHT, Bone.TIBIA, BoneEnd.PROXIMAL);
-    static final PhysisKey LEFT_TIBIA = new PhysisKey(Side.LEFT, Bone.TIBIA, BoneEnd.PROXIMAL);
-    static final PhysisKey RIGHT_FEMUR = new PhysisKey(Side.RIGHT, Bone.FEMUR, BoneEnd.DISTAL);
-    static final LocalDate BIRTH = LocalDate.of(2017, 9, 1);
-    static final LocalDate BEFORE = LocalDate.of(2025, 10, 1);
-    static final LocalDate PLATE = LocalDate.of(2025, 11, 3);
+    public static final PhysisKey RIGHT_TIBIA = new PhysisKey(Side.RIGHT, Bone.TIBIA, BoneEnd.PROXIMAL);
+    public static final PhysisKey LEFT_TIBIA = new PhysisKey(Side.LEFT, Bone.TIBIA, BoneEnd.PROXIMAL);
+    public static final PhysisKey RIGHT_FEMUR = new PhysisKey(Side.RIGHT, Bone.FEMUR, BoneEnd.DISTAL);
+    public static final LocalDate BIRTH = LocalDate.of(2017, 9, 1);
+    public static final LocalDate BEFORE = LocalDate.of(2025, 10, 1);
+    public static final LocalDate PLATE = LocalDate.of(2025, 11, 3);
 
     private final TestReader reader;
     private final TreatmentService treatments;
@@ -69,11 +69,11 @@ public class TestCourse {
         return child;
     }
 
-    void film(Sender surgeon, ChildId child, LocalDate on, double straightened) {
+    public void film(Sender surgeon, ChildId child, LocalDate on, double straightened) {
         reader.signed(surgeon, reader.film(surgeon, child, on), straightened);
     }
 
-    void plate(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
+    public void plate(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
         var act = Act.of(
                 ProcedureKind.PLATE_PLACED, physis, PlateSide.LATERAL, new ImplantId(ids.next()), "plate, 2 screws", 3);
         record(
@@ -82,11 +82,11 @@ public class TestCourse {
                 new ProcedureData(on, true, null, null, List.of(act), new NextLook(on.plusDays(84), "film")));
     }
 
-    void metaphysealScrewOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
+    public void metaphysealScrewOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
         takeOut(surgeon, child, on, physis, ProcedureKind.METAPHYSEAL_SCREW_OUT);
     }
 
-    void plateOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
+    public void plateOut(Sender surgeon, ChildId child, LocalDate on, PhysisKey physis) {
         takeOut(surgeon, child, on, physis, ProcedureKind.PLATE_OUT);
     }
 

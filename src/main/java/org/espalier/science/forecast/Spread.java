@@ -66,7 +66,7 @@ public final class Spread {
     }
 
     /** One normal distribution. */
-    static Spread ofNormal(double mean, double deviation) {
+    public static Spread ofNormal(double mean, double deviation) {
         return new Spread(1, new double[] {1}, new double[] {mean}, new double[] {deviation});
     }
 

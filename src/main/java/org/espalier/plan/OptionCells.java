@@ -1,0 +1,34 @@
+package org.espalier.plan;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One option in words, as it is shown and as it is kept: each heading with its lines.
+ *
+ * @param lines by column; a column without lines has nothing to say
+ */
+public record OptionCells(Option option, Map<Column, List<String>> lines) {
+
+    /** What stands beside each option, in this order. */
+    public enum Column {
+        COURSE,
+        TARGET,
+        WINDOW,
+        TAKES,
+        REBOUND,
+        COMPLICATIONS,
+        COST,
+        LENGTH,
+        FLAGS,
+        EVIDENCE
+    }
+
+    public OptionCells {
+        lines = Map.copyOf(lines);
+    }
+
+    public List<String> of(Column column) {
+        return lines.getOrDefault(column, List.of());
+    }
+}

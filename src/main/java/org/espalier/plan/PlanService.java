@@ -1,0 +1,87 @@
+package org.espalier.plan;
+
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.espalier.access.CurrentStaff;
+import org.espalier.access.Role;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.prognosis.Ahead;
+import org.espalier.prognosis.PrognosisService;
+import org.espalier.science.quantity.Side;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The options of a limb side by side, and comparisons as they were kept with what was meant and expected. */
+@Service
+@Transactional
+public class PlanService {
+
+    private final PrognosisService prognoses;
+    private final PatientService patients;
+    private final JdbcComparisonRepository comparisons;
+    private final CurrentStaff staff;
+    private final Clock clock;
+
+    PlanService(
+            PrognosisService prognoses,
+            PatientService patients,
+            JdbcComparisonRepository comparisons,
+            CurrentStaff staff,
+            Clock clock) {
+        this.prognoses = prognoses;
+        this.patients = patients;
+        this.comparisons = comparisons;
+        this.staff = staff;
+        this.clock = clock;
+    }
+
+    /** Empty when there is no such child that the caller may see, or neither physis of the knee is followed. */
+    public Optional<Options> options(ChildId child, Side side) {
+        return prognoses.ahead(child).flatMap(ahead -> options(ahead, side));
+    }
+
+    /** Comparisons of a child, the newest first. */
+    public List<SavedComparison> saved(ChildId child) {
+        return patients.open(child, "plan").map(_ -> comparisons.all(child)).orElse(List.of());
+    }
+
+    /**
+     * Keeps the options of a limb as they stand today. Sent again with the same id it is kept once.
+     *
+     * @param intent what the surgeon means to do and expects; null where only the options are kept
+     * @throws IllegalArgumentException when there is no such child that the caller may see
+     */
+    public void keep(ChildId child, Side side, ComparisonId id, @Nullable Intent intent) {
+        var options = options(child, side)
+                .orElseThrow(() -> new IllegalArgumentException("no options of " + side + " of " + child));
+        if (!staff.has(Role.SURGEON, options.ahead().prognosis().child().site())) {
+            throw new AccessDeniedException("a surgeon says what is meant");
+        }
+        comparisons.add(
+                child,
+                new SavedComparison(
+                        id,
+                        side,
+                        options.ahead().today(),
+                        Optional.ofNullable(intent),
+                        words(options),
+                        staff.find(),
+                        staff.name(),
+                        clock.instant().truncatedTo(ChronoUnit.MICROS)));
+    }
+
+    private static Optional<Options> options(Ahead ahead, Side side) {
+        return ahead.limb(side).map(limb -> new OptionsReckoning(ahead, limb).options());
+    }
+
+    private static List<OptionCells> words(Options options) {
+        return options.open().stream()
+                .map(option -> OptionWords.of(options, option))
+                .toList();
+    }
+}

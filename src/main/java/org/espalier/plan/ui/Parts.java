@@ -1,0 +1,69 @@
+package org.espalier.plan.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HasComponents;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.espalier.patient.ChildId;
+import org.espalier.science.quantity.Side;
+
+/** What the screens of the desk share. */
+final class Parts {
+
+    private Parts() {}
+
+    static Paragraph paragraph(String className, String text) {
+        var paragraph = new Paragraph(text);
+        paragraph.addClassName(className);
+        return paragraph;
+    }
+
+    /** Several lines as a list, a single one as a paragraph. */
+    static Component lines(List<String> lines) {
+        if (lines.size() == 1) {
+            return new Paragraph(lines.getFirst());
+        }
+        var list = new UnorderedList();
+        lines.forEach(line -> list.add(new ListItem(line)));
+        return list;
+    }
+
+    static void addIfAny(HasComponents parent, List<String> lines) {
+        if (!lines.isEmpty()) {
+            parent.add(lines(lines));
+        }
+    }
+
+    static Optional<ChildId> child(BeforeEnterEvent event) {
+        return event.getRouteParameters().get("child").flatMap(Parts::uuid).map(ChildId::new);
+    }
+
+    /** The limb the address names; the right one when it names none. */
+    static Side limb(BeforeEnterEvent event) {
+        return event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter("limb")
+                .filter(word(Side.LEFT)::equals)
+                .map(_ -> Side.LEFT)
+                .orElse(Side.RIGHT);
+    }
+
+    /** The word of a side in an address. */
+    static String word(Side side) {
+        return side.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Optional<UUID> uuid(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException notAnId) {
+            return Optional.empty();
+        }
+    }
+}

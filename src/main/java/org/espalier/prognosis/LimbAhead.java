@@ -1,0 +1,29 @@
+package org.espalier.prognosis;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.espalier.science.forecast.PhysisSite;
+import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Side;
+
+/** Both physes of one knee with what could be done there. */
+public record LimbAhead(Side side, PhysisAhead femur, PhysisAhead tibia) {
+
+    private static final double[] SHOWN = {0.05, 0.25, 0.5, 0.75, 0.95};
+
+    public PhysisAhead of(PhysisSite site) {
+        return site == PhysisSite.DISTAL_FEMUR ? femur : tibia;
+    }
+
+    /** Bony HKA, mLDFA less mMPTA, + varus, on a day from today on; empty until both bones were read. */
+    public Optional<AngleSpread> bonyHka(PhysisStep atFemur, PhysisStep atTibia, LocalDate day) {
+        return femur.joint(atFemur, day)
+                .flatMap(upper -> tibia.joint(atTibia, day).map(upper::minus))
+                .map(spread -> AngleSpread.of(spread.quantiles(SHOWN)));
+    }
+
+    /** Bony HKA by the last film of each bone, + varus. */
+    public Optional<Angle> bonyHkaRead() {
+        return femur.last().flatMap(upper -> tibia.last().map(lower -> new Angle(upper.value() - lower.value())));
+    }
+}
