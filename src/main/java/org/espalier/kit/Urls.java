@@ -26,6 +26,8 @@ public final class Urls {
     public static final String STOCK_NEEDS = "stock/needs";
     public static final String SAFETY = "safety";
     public static final String SAFETY_NOTICE = "safety/notice";
+    public static final String SAFETY_INCIDENTS = "safety/incidents";
+    public static final String SAFETY_INCIDENT = "safety/incident";
     public static final String ADMINISTRATION = "admin";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
@@ -120,6 +122,11 @@ public final class Urls {
     /** A safety notice and how far it has been told. */
     public static String safetyNotice(UUID notice) {
         return SAFETY_NOTICE + "?notice=" + notice;
+    }
+
+    /** A report of what broke, by its number. */
+    public static String incident(UUID report) {
+        return SAFETY_INCIDENT + "?report=" + report;
     }
 
     /** What broke in the child, to be reported. */

@@ -2,9 +2,16 @@ package org.espalier.safety;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.espalier.access.AccessLog;
+import org.espalier.access.ChildRef;
 import org.espalier.access.CurrentStaff;
+import org.espalier.access.Role;
+import org.espalier.access.Site;
+import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.stock.Lot;
@@ -28,18 +35,24 @@ public class IncidentService {
     private final JdbcIncidentRepository incidents;
     private final TreatmentService treatments;
     private final UseService uses;
+    private final SiteService sites;
     private final CurrentStaff currentStaff;
+    private final AccessLog log;
     private final Clock clock;
 
     IncidentService(
             JdbcIncidentRepository incidents,
             TreatmentService treatments,
             UseService uses,
+            SiteService sites,
             CurrentStaff currentStaff,
+            AccessLog log,
             Clock clock) {
         this.incidents = incidents;
         this.treatments = treatments;
         this.uses = uses;
+        this.sites = sites;
+        this.log = log;
         this.currentStaff = currentStaff;
         this.clock = clock;
     }
@@ -53,6 +66,27 @@ public class IncidentService {
                         .filter(finding -> finding.seen() == ImplantFinding.Seen.BROKEN)
                         .map(finding -> broken(treatment, tether, finding, reported)))
                 .toList();
+    }
+
+    /** What was seen broken in children in the caller's care and not reported, the longest ago first. */
+    public List<UnreportedBreak> unreported() {
+        var breaks = incidents.unreported(treats());
+        log.listed(
+                "broken implants",
+                breaks.stream()
+                        .map(one -> new ChildRef(one.site(), one.child().value()))
+                        .toList());
+        return breaks;
+    }
+
+    /** Reports of the caller's hospitals, the latest first; they name nobody. */
+    public List<DeviceIncident> all() {
+        return incidents.of(treats());
+    }
+
+    /** A report by its number. */
+    public Optional<DeviceIncident> find(UUID id) {
+        return incidents.find(id);
     }
 
     /** Reports of the child, the latest first. */
@@ -74,6 +108,13 @@ public class IncidentService {
                 .map(one -> incidents.add(
                         id, treatment.site(), child, one, what.strip(), currentStaff.id(), clock.instant()))
                 .orElse(false);
+    }
+
+    private List<SiteId> treats() {
+        return sites.mine().stream()
+                .map(Site::id)
+                .filter(site -> currentStaff.has(Role.SURGEON, site) || currentStaff.has(Role.NURSE, site))
+                .toList();
     }
 
     private BrokenPart broken(

@@ -5,6 +5,7 @@ import org.espalier.access.SiteId;
 /**
  * How far a hospital is with a notice, in numbers alone.
  *
+ * @param quarantined pieces in quarantine, for analysis, kept by a family or disposed of
  * @param elsewhere pieces that are not in quarantine yet: on their way
  * @param certain children who carry the lot
  * @param possible children who may carry it

@@ -2,10 +2,12 @@ package org.espalier.stock;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Which planned operation would be left short: the pieces there are, given out day by day, the needs with the least choice
@@ -27,37 +29,53 @@ public final class Coverage {
 
     /** Gives the pieces out, the first operation first, and of what will do the first to expire first. */
     public static List<Met> of(List<Reservation> reservations, List<Supply> supplies) {
-        Map<Supply, Integer> left = new HashMap<>();
-        supplies.forEach(supply -> left.merge(supply, supply.quantity(), Integer::sum));
+        var shelves = new Shelves(supplies);
         var met = new ArrayList<Met>();
         reservations.stream()
                 .sorted(Comparator.comparing(Reservation::neededOn))
                 .forEach(reservation -> reservation.needs().stream()
-                        .sorted(Comparator.comparing(need -> choice(need, supplies)))
-                        .forEach(need -> met.add(new Met(reservation, need, missing(reservation, need, left)))));
+                        .sorted(Comparator.comparing(shelves::choice))
+                        .forEach(need -> met.add(new Met(reservation, need, shelves.missing(reservation, need)))));
         return met;
     }
 
-    private static long choice(Need need, List<Supply> supplies) {
-        return supplies.stream()
-                .filter(supply -> need.isMetBy(supply.product()))
-                .mapToInt(Supply::quantity)
-                .sum();
-    }
+    /** What is left of each supply, the first to expire first; which of them meets a need is looked for once. */
+    private static final class Shelves {
 
-    private static int missing(Reservation reservation, Need need, Map<Supply, Integer> left) {
-        int missing = need.quantity();
-        var usable = left.keySet().stream()
-                .filter(supply -> need.isMetBy(supply.product()))
-                .filter(supply -> !supply.until().isBefore(reservation.neededOn()))
-                .sorted(Comparator.comparing(Supply::until)
-                        .thenComparing(supply -> supply.product().id().value()))
-                .toList();
-        for (var supply : usable) {
-            int taken = Math.min(missing, left.getOrDefault(supply, 0));
-            left.merge(supply, -taken, Integer::sum);
-            missing -= taken;
+        private final List<Supply> supplies;
+        private final int[] left;
+        private final Map<Need, int[]> usable = new HashMap<>();
+
+        Shelves(List<Supply> supplies) {
+            this.supplies = supplies.stream()
+                    .sorted(Comparator.comparing(Supply::until)
+                            .thenComparing(supply -> supply.product().id().value()))
+                    .toList();
+            left = this.supplies.stream().mapToInt(Supply::quantity).toArray();
         }
-        return missing;
+
+        long choice(Need need) {
+            return Arrays.stream(usable(need))
+                    .mapToLong(place -> supplies.get(place).quantity())
+                    .sum();
+        }
+
+        int missing(Reservation reservation, Need need) {
+            int missing = need.quantity();
+            for (int place : usable(need)) {
+                if (missing > 0 && !supplies.get(place).until().isBefore(reservation.neededOn())) {
+                    int taken = Math.min(missing, left[place]);
+                    left[place] -= taken;
+                    missing -= taken;
+                }
+            }
+            return missing;
+        }
+
+        private int[] usable(Need need) {
+            return usable.computeIfAbsent(need, wanted -> IntStream.range(0, supplies.size())
+                    .filter(place -> wanted.isMetBy(supplies.get(place).product()))
+                    .toArray());
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.espalier.stock;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,9 +60,10 @@ class JdbcShelfLineRepository {
     }
 
     private List<ShelfLine> lines(JdbcClient.StatementSpec statement) {
+        var products = new HashMap<UUID, Product>();
         var lines = statement
                 .query((row, number) -> {
-                    var product = StockRows.product(row);
+                    var product = StockRows.product(row, products);
                     @Nullable Lot lot = row.getObject("lot_id") == null ? null : StockRows.lot(row);
                     return new ShelfLine(
                             new ShelfId(row.getObject("shelf_id", UUID.class)),

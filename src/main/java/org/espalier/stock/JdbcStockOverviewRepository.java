@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -32,15 +33,22 @@ class JdbcStockOverviewRepository {
     private static final String EXPIRING = "select b.quantity, l.id as lot_id, l.number as lot_number, l.expires_on, "
             + "l.held_since is not null as held, c.unit_cost, c.currency, coalesce(u.used, 0) as used, "
             + StockRows.shelf("s", "s_") + ", " + StockRows.PRODUCT + """
-            from stock_balance b join stock_lot l on l.id = b.lot_id join stock_product p on p.id = b.product_id
-                join stock_shelf s on s.id = b.shelf_id and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
+            from (
+                select b.* from stock_balance b join stock_lot l on l.id = b.lot_id join stock_product p on p.id = b.product_id
+                    join stock_shelf s on s.id = b.shelf_id and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
+                where b.site_id = :site and b.quantity > 0 and l.expires_on <= :until
+                order by l.expires_on, p.name, b.shelf_id limit 100
+            ) b join stock_lot l on l.id = b.lot_id join stock_product p on p.id = b.product_id
+                join stock_shelf s on s.id = b.shelf_id
                 left join stock_cost c on c.site_id = b.site_id and c.product_id = b.product_id and c.slot = b.slot
-                left join (
-                    select product_id, sum(quantity) as used from stock_movement
-                    where from_site = :site and holder is not null and recorded_at > :since group by product_id
-                ) u on u.product_id = b.product_id
-            where b.site_id = :site and b.quantity > 0 and l.expires_on <= :until
-            order by l.expires_on, p.name limit 100
+                left join lateral (
+                    select sum(m.quantity) as used from stock_movement m
+                        join stock_shelf t on t.id = m.to_shelf and t.kind = 'CHILDREN'
+                    where m.from_site = :site and m.product_id = b.product_id and m.holder is not null
+                        and m.recorded_at > :since and m.reverses is null
+                        and not exists (select from stock_movement r where r.reverses = m.id)
+                ) u on true
+            order by l.expires_on, p.name, b.shelf_id
             """;
     private static final String SUPPLIES =
             "select b.quantity, coalesce(l.expires_on, date '9999-12-31') as until, " + StockRows.PRODUCT + """
@@ -50,16 +58,25 @@ class JdbcStockOverviewRepository {
                 and (l.expires_on is null or l.expires_on >= :today)
             """;
     private static final String VALUE = """
-            select s.kind, c.currency, round(sum(b.quantity * c.unit_cost), 2) as amount, sum(b.quantity) as pieces
-            from stock_balance b join stock_shelf s on s.id = b.shelf_id
-                join lateral (
-                    select avg(k.unit_cost) as unit_cost, min(k.currency) as currency from stock_cost k
-                    where k.site_id = b.site_id and k.product_id = b.product_id and (k.slot = b.slot
-                        or b.lot_id is null and k.slot in (
-                            select x.lot_id from stock_slot_lot x
-                            where x.shelf_id = b.shelf_id and x.product_id = b.product_id))
-                ) c on c.unit_cost is not null
-            where b.site_id = :site and b.quantity > 0 group by s.kind, c.currency order by s.kind, c.currency
+            select s.kind, v.currency, round(sum(v.quantity * v.unit_cost), 2) as amount, sum(v.quantity) as pieces
+            from (
+                select b.shelf_id, b.quantity, k.unit_cost, k.currency from stock_balance b
+                    join stock_cost k on k.site_id = b.site_id and k.product_id = b.product_id and k.slot = b.slot
+                where b.site_id = :site and b.quantity > 0
+                union all
+                select b.shelf_id, b.quantity, c.unit_cost, c.currency from stock_balance b
+                    join lateral (
+                        select avg(k.unit_cost) as unit_cost, min(k.currency) as currency
+                        from stock_slot_lot x join stock_cost k
+                            on k.site_id = b.site_id and k.product_id = b.product_id and k.slot = x.lot_id
+                        where x.shelf_id = b.shelf_id and x.product_id = b.product_id
+                        having count(distinct k.currency) = 1
+                    ) c on true
+                where b.site_id = :site and b.quantity > 0 and b.lot_id is null and not exists (
+                    select from stock_cost k
+                    where k.site_id = b.site_id and k.product_id = b.product_id and k.slot = b.slot)
+            ) v join stock_shelf s on s.id = v.shelf_id
+            group by s.kind, v.currency order by s.kind, v.currency
             """;
     private static final String DEMAND = "select u.size, u.operations, coalesce(b.usable, 0) as usable, "
             + "coalesce(w.coming, 0) as coming, " + StockRows.PRODUCT + """
@@ -96,7 +113,7 @@ class JdbcStockOverviewRepository {
                 .list();
     }
 
-    /** What expires until a day, the first hundred. */
+    /** What expires until a day, the first hundred; nothing of it is taken to be used until then. */
     List<Expiring> expiring(SiteId site, LocalDate until, Instant since) {
         return jdbc.sql(EXPIRING)
                 .param("site", site.value())
@@ -108,16 +125,20 @@ class JdbcStockOverviewRepository {
                         StockRows.lot(row),
                         row.getInt("quantity"),
                         Optional.ofNullable(StockRows.cost(row)),
-                        row.getInt("used")))
+                        row.getInt("used"),
+                        row.getInt("quantity")))
                 .list();
     }
 
     List<Coverage.Supply> supplies(SiteId site, LocalDate today) {
+        var products = new HashMap<UUID, Product>();
         return jdbc.sql(SUPPLIES)
                 .param("site", site.value())
                 .param("today", today)
                 .query((row, number) -> new Coverage.Supply(
-                        StockRows.product(row), row.getObject("until", LocalDate.class), row.getInt("quantity")))
+                        StockRows.product(row, products),
+                        row.getObject("until", LocalDate.class),
+                        row.getInt("quantity")))
                 .list();
     }
 

@@ -3,7 +3,10 @@ package org.espalier.stock;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import org.espalier.kit.Texts;
 import org.espalier.stock.code.ReadCode;
 import org.espalier.stock.code.ScannedCode;
 import org.espalier.stock.code.UnreadCode;
@@ -25,7 +28,33 @@ public class LabelService {
 
     /** Reads what was scanned or typed, and finds the product in the catalogue. */
     public Label read(String typed) {
-        return byReference(typed.strip()).orElseGet(() -> byCode(typed));
+        return byReference(typed.strip()).orElseGet(() -> label(parsed(typed)));
+    }
+
+    /**
+     * Reads the codes of one label as a photo shows them: those that belong together say more together.
+     *
+     * @param codes what the codes say; none when no code was found
+     */
+    public Label readTogether(List<String> codes) {
+        var read = codes.stream().map(this::parsed).toList();
+        var labels = Arrays.stream(ReadCode.Issuer.values())
+                .flatMap(issuer -> together(read, issuer).stream())
+                .map(this::label)
+                .toList();
+        return labels.stream()
+                .filter(label -> label.product().isPresent())
+                .findFirst()
+                .or(() -> labels.stream().findFirst())
+                .or(() -> read.stream().findFirst().map(this::label))
+                .orElseGet(() -> Label.unread(Texts.text("stock.photo.no-code")));
+    }
+
+    private static Optional<ScannedCode> together(List<ScannedCode> codes, ReadCode.Issuer issuer) {
+        return codes.stream()
+                .filter(code -> code instanceof ReadCode read && read.issuer() == issuer)
+                .reduce((one, other) ->
+                        one instanceof ReadCode first && other instanceof ReadCode second ? first.joined(second) : one);
     }
 
     private Optional<Label> byReference(String text) {
@@ -35,8 +64,12 @@ public class LabelService {
                 .map(Label::of);
     }
 
-    private Label byCode(String typed) {
-        return switch (ScannedCode.parse(typed, LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC))) {
+    private ScannedCode parsed(String text) {
+        return ScannedCode.parse(text, LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
+    }
+
+    private Label label(ScannedCode code) {
+        return switch (code) {
             case UnreadCode unread -> Label.unread(unread.explained());
             case ReadCode read -> label(read);
         };

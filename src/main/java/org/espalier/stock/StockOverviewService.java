@@ -39,8 +39,9 @@ public class StockOverviewService {
 
     /** What is past its last day or comes to it soon, and whether operations use it. */
     public List<Expiring> expiring(SiteId site) {
-        var until = sites.today(site).plusDays(SOON_DAYS);
-        return overview.expiring(site, until, clock.instant().minus(YEAR_DAYS, ChronoUnit.DAYS));
+        var today = sites.today(site);
+        var since = clock.instant().minus(YEAR_DAYS, ChronoUnit.DAYS);
+        return LeftOver.of(overview.expiring(site, today.plusDays(SOON_DAYS), since), today);
     }
 
     /** What lies there is worth, by what each lot cost. */

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.science.quantity.Length;
@@ -39,6 +40,17 @@ final class StockRows {
                 row.getBoolean("traced"),
                 row.getBoolean("sterile"));
         return new Product(new ProductId(row.getObject("product_id", UUID.class)), row.getInt("product_version"), data);
+    }
+
+    /** The product of a row; one of many rows is made once. */
+    static Product product(ResultSet row, Map<UUID, Product> known) throws SQLException {
+        var id = row.getObject("product_id", UUID.class);
+        var product = known.get(id);
+        if (product == null) {
+            product = product(row);
+            known.put(id, product);
+        }
+        return product;
     }
 
     /** A shelf whose columns stand under a prefix. */

@@ -66,6 +66,7 @@ class PermissionMatrixIntegrationTests {
             "DraftService.answer",
             "DraftService.readBlind",
             "LabelService.read",
+            "LabelService.readTogether",
             "PasswordService.change",
             "RatesService.choose",
             "RatesService.of",

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
@@ -14,7 +13,6 @@ import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
 import org.espalier.reading.TestReader;
-import org.espalier.stock.Explant;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfId;
@@ -25,7 +23,6 @@ import org.espalier.stock.StockService;
 import org.espalier.stock.StockTransferService;
 import org.espalier.stock.TestStock;
 import org.espalier.stock.TestStock.Stocked;
-import org.espalier.stock.UseService;
 import org.espalier.treatment.ImplantFinding;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,9 +52,6 @@ class SafetyServiceIntegrationTests {
 
     @Autowired
     StockTransferService transfers;
-
-    @Autowired
-    UseService uses;
 
     @Autowired
     SafetyService safety;
@@ -117,7 +111,7 @@ class SafetyServiceIntegrationTests {
         var possible = reader.child(there, BORN);
         place(here, certain, stockHere.store(), Optional.of(lot));
         var removed = place(here, former, stockHere.store(), Optional.of(lot));
-        explant(former, removed, lot);
+        test.explant(here.staff(), here.site(), stockHere.plate(), lot, removed);
         place(there, possible, stockThere.tray(), Optional.empty());
         var notice = test.notice(stockHere.keeper(), here.site(), lot);
         assertThat(here.does(() -> safety.carriers(notice)))
@@ -180,23 +174,44 @@ class SafetyServiceIntegrationTests {
         assertThat(there.does(() -> incidents.of(child))).isEmpty();
     }
 
-    private TestSafety.Plated place(Sender surgeon, ChildId child, ShelfId from, Optional<Lot> lot) {
-        return test.plate(surgeon.staff(), child, from, stockHere.plate(), lot.map(Lot::id));
+    @Test
+    void aBrokenScrewOfAMixedTrayIsReportedWithTheLotsItMayBeOf() {
+        stocks.arrive(stockHere, stockHere.screw(), stockHere.tray(), "S1", FAR, 4);
+        var child = reader.child(here, BORN);
+        var plated = test.plate(here.staff(), child, stockHere.tray(), stockHere.screw(), Optional.empty());
+        var second = stocks.empty(here.site());
+        stocks.arrive(second, stockHere.screw(), second.tray(), "S1", FAR, 4);
+        stocks.arrive(second, stockHere.screw(), second.tray(), "S2", FAR, 4);
+        var other = reader.child(here, BORN);
+        var mixed = test.plate(here.staff(), other, second.tray(), stockHere.screw(), Optional.empty());
+        var screw = test.breaks(here.staff(), child, plated.implant(), ImplantFinding.Part.EPIPHYSEAL_SCREW);
+        test.breaks(here.staff(), other, mixed.implant(), ImplantFinding.Part.METAPHYSEAL_SCREW);
+        assertThat(here.does(() -> incidents.broken(child)))
+                .extracting(BrokenPart::lots)
+                .containsExactly("S1");
+        assertThat(here.does(() -> incidents.broken(other)))
+                .extracting(BrokenPart::lots)
+                .containsExactly("one of S1, S2");
+        assertThat(here.does(() -> incidents.unreported()))
+                .extracting(UnreportedBreak::child)
+                .containsExactlyInAnyOrder(child, other);
+        assertThat(there.does(() -> incidents.unreported())).isEmpty();
+        var number = ids.next();
+        assertThat(here.does(() -> incidents.report(child, number, screw, "head broken off")))
+                .isTrue();
+        assertThat(here.does(() -> incidents.unreported()))
+                .extracting(UnreportedBreak::child)
+                .containsExactly(other);
+        assertThat(here.does(() -> incidents.all()))
+                .extracting(DeviceIncident::id)
+                .containsExactly(number);
+        assertThat(here.does(() -> incidents.find(number)).orElseThrow().site()).isEqualTo(here.site());
+        assertThat(there.does(() -> incidents.all())).isEmpty();
+        assertThat(there.does(() -> incidents.find(number))).isEmpty();
     }
 
-    private void explant(ChildId child, TestSafety.Plated plated, Lot lot) {
-        assertThat(child).isNotNull();
-        here.does(() -> {
-            uses.explant(new Explant(
-                    ids.next(),
-                    here.site(),
-                    stockHere.plate().id(),
-                    List.of(lot.id()),
-                    1,
-                    plated.procedure().value(),
-                    Explant.Fate.DISPOSED));
-            return plated;
-        });
+    private TestSafety.Plated place(Sender surgeon, ChildId child, ShelfId from, Optional<Lot> lot) {
+        return test.plate(surgeon.staff(), child, from, stockHere.plate(), lot.map(Lot::id));
     }
 
     private SiteProgress progress(UUID notice, SiteId site) {

@@ -14,6 +14,7 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.FactId;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.Explant;
 import org.espalier.stock.Lot;
 import org.espalier.stock.LotId;
 import org.espalier.stock.Product;
@@ -84,6 +85,22 @@ public class TestSafety {
         return plated;
     }
 
+    /** Takes out what an operation put in; it is disposed of. */
+    public void explant(UUID surgeon, SiteId site, Product product, Lot lot, Plated plated) {
+        var explant = new Explant(
+                ids.next(),
+                site,
+                product.id(),
+                List.of(lot.id()),
+                1,
+                plated.procedure().value(),
+                Explant.Fate.DISPOSED);
+        network.as(surgeon, () -> {
+            uses.explant(explant);
+            return plated;
+        });
+    }
+
     /** Writes down that a part of what was put in is broken. */
     public ImplantFinding breaks(UUID surgeon, ChildId child, ImplantId implant, ImplantFinding.Part part) {
         var finding = new ImplantFinding(
@@ -109,7 +126,8 @@ public class TestSafety {
         var plated = plate(surgeon, child, stocked.store(), stocked.plate(), Optional.of(lot.id()));
         var broken = breaks(surgeon, child, plated.implant(), ImplantFinding.Part.BODY);
         var reported = breaks(surgeon, child, plated.implant(), ImplantFinding.Part.EPIPHYSEAL_SCREW);
-        network.as(surgeon, () -> incidents.report(child, ids.next(), reported, "head broken off"));
+        var report = ids.next();
+        network.as(surgeon, () -> incidents.report(child, report, reported, "head broken off"));
         var notice = notice(surgeon, site, lot);
         var other = stock.arrive(stocked, stocked.screw(), stocked.store(), "SN-2", LocalDate.of(2040, 1, 31), 2);
         var arguments = new HashMap<String, Object[]>();
@@ -121,6 +139,7 @@ public class TestSafety {
         arguments.put("SafetyService.told", new Object[] {notice, child, "by phone, comes on Monday"});
         arguments.put("IncidentService.broken", new Object[] {child});
         arguments.put("IncidentService.of", new Object[] {child});
+        arguments.put("IncidentService.find", new Object[] {report});
         arguments.put("IncidentService.report", new Object[] {child, ids.next(), broken, "plate broken"});
         return arguments;
     }

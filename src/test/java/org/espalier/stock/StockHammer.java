@@ -34,8 +34,23 @@ public class StockHammer {
         }
     }
 
+    /**
+     * How writers are disturbed.
+     *
+     * @param everyMilliseconds how long after one blow the next falls; 0 for none
+     * @param crash whether the process that serves a connection is killed outright, at which the database ends all the others
+     *     and recovers, instead of only being told to end
+     */
+    public record Cuts(int everyMilliseconds, boolean crash) {
+
+        public static final Cuts NONE = new Cuts(0, false);
+    }
+
     private static final int PIECES = 400;
     private static final int PATIENCE = 200;
+    /** The pool hands out a connection unasked that was used within half a second, also one that was cut since. */
+    private static final int POOL_TRUSTS_MILLISECONDS = 600;
+
     private static final LocalDate FAR = LocalDate.of(2040, 1, 31);
 
     private final TestNetwork network;
@@ -50,8 +65,8 @@ public class StockHammer {
         this.ids = ids;
     }
 
-    /** Lets the writers make so many movements in all; a connection is cut at each of that many milliseconds, or none. */
-    public Blows strike(int writers, int movements, int cutEveryMilliseconds, int plates) throws Exception {
+    /** Lets the writers make so many movements in all. */
+    public Blows strike(int writers, int movements, Cuts cuts, int plates) throws Exception {
         var stocked = test.empty(new SiteId(network.site()));
         var lots = new ArrayList<Lot>();
         for (int plate = 0; plate < plates; plate++) {
@@ -68,8 +83,7 @@ public class StockHammer {
         var cut = new AtomicInteger();
         long start = System.nanoTime();
         try (var pool = Executors.newFixedThreadPool(writers + 1)) {
-            Future<?> cutter =
-                    cutEveryMilliseconds == 0 ? null : pool.submit(() -> cut(cutEveryMilliseconds, over, cut));
+            Future<?> cutter = cuts.equals(Cuts.NONE) ? null : pool.submit(() -> cut(cuts, over, cut));
             var work = new ArrayList<Callable<Boolean>>();
             for (int writer = 0; writer < writers; writer++) {
                 var random = new Random(writer);
@@ -87,6 +101,7 @@ public class StockHammer {
             over.set(true);
             if (cutter != null) {
                 cutter.get();
+                Thread.sleep(POOL_TRUSTS_MILLISECONDS);
             }
         }
         return new Blows(stocked, moved, refused, cut.get(), (System.nanoTime() - start) / 1e9);
@@ -139,23 +154,33 @@ public class StockHammer {
     }
 
     /** Ends the process that serves a connection of the application, as a fallen network or a restart does. */
-    private void cut(int everyMilliseconds, AtomicBoolean over, AtomicInteger cut) {
+    private void cut(Cuts cuts, AtomicBoolean over, AtomicInteger cut) {
         var random = new Random(1);
         while (!over.get()) {
             try {
-                Thread.sleep(everyMilliseconds);
+                Thread.sleep(cuts.everyMilliseconds());
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 return;
             }
-            var serving = network.owner()
+            var serving = serving();
+            if (!serving.isEmpty()) {
+                ProcessHandle.of(serving.get(random.nextInt(serving.size())))
+                        .ifPresent(cuts.crash() ? ProcessHandle::destroyForcibly : ProcessHandle::destroy);
+                cut.incrementAndGet();
+            }
+        }
+    }
+
+    /** Who serves the application; nobody while the database recovers. */
+    private List<Long> serving() {
+        try {
+            return network.owner()
                     .sql("select pid from pg_stat_activity where usename = 'espalier_app'")
                     .query(Long.class)
                     .list();
-            if (!serving.isEmpty()) {
-                ProcessHandle.of(serving.get(random.nextInt(serving.size()))).ifPresent(ProcessHandle::destroy);
-                cut.incrementAndGet();
-            }
+        } catch (DataAccessException recovering) {
+            return List.of();
         }
     }
 }

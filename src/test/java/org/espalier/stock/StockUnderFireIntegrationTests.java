@@ -15,7 +15,7 @@ class StockUnderFireIntegrationTests {
 
     private static final int WRITERS = 8;
     private static final int MOVEMENTS = 4_000;
-    private static final int CUT_EVERY_MILLISECONDS = 120;
+    private static final StockHammer.Cuts CUTS = new StockHammer.Cuts(120, false);
     private static final int PIECES = 1_600;
 
     @Autowired
@@ -32,7 +32,7 @@ class StockUnderFireIntegrationTests {
 
     @Test
     void balancesEqualTheMovementsAndNoneIsLostOrDoubled() throws Exception {
-        var blows = hammer.strike(WRITERS, MOVEMENTS, CUT_EVERY_MILLISECONDS, 1);
+        var blows = hammer.strike(WRITERS, MOVEMENTS, CUTS, 1);
         assertThat(blows.cut()).as("connections were cut").isPositive();
         assertThat(blows.moved()).isNotEmpty();
         assertThat(blows.refused()).as("some shelf was empty at some time").isNotEmpty();

@@ -172,7 +172,8 @@ public class TestStock {
                 Map.entry("UseService.takeBack", new Object[] {use.movement(), ids.next(), "not used"}),
                 Map.entry("UseService.usedFor", new Object[] {holder}),
                 Map.entry("UseService.takenOutBy", new Object[] {holder}),
-                Map.entry("UseService.ofHolder", new Object[] {holder}));
+                Map.entry("UseService.ofHolder", new Object[] {holder}),
+                Map.entry("LabelService.readTogether", new Object[] {List.of("(01)09506000134352(10)A-1")}));
     }
 
     /** A sheet closed and another open, goods on their way out and in, a reservation, and something that expires soon. */

@@ -4,11 +4,10 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -21,12 +20,14 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.safety.BrokenPart;
 import org.espalier.safety.DeviceIncident;
 import org.espalier.safety.IncidentService;
+import org.espalier.safety.Nameless;
 
 /** What broke in this child, of which lot was it, and was it reported? */
 @Route("child/:child/incidents")
@@ -88,31 +89,28 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var reported = incidents.of(child.id());
         reported.forEach(report -> parts.add(report(child, report)));
         if (open.isEmpty() && reported.isEmpty()) {
-            var empty = new Div(Texts.text("safety.incidents.none"));
-            empty.addClassName("empty");
-            parts.add(empty);
+            parts.add(SafetyPage.empty("safety.incidents.none"));
         }
-        var caution = new Paragraph(Texts.text("safety.incidents.caution"));
-        caution.addClassName("caution");
-        body.add(caution);
+        body.add(SafetyPage.caution("safety.incidents.caution"));
     }
 
     private Component form(Child child, BrokenPart broken) {
         var what = new TextArea(Texts.text("safety.what"));
         what.setHelperText(Texts.text("safety.what.help"));
         what.setMaxLength(1000);
-        what.setErrorMessage(Texts.text("safety.what.missing"));
         what.setWidthFull();
         var note = broken.finding().note();
         what.setValue(note == null ? "" : note);
         var report = new Button(Texts.text("safety.report"), click -> {
-            what.setInvalid(what.getValue().strip().length() < 3);
+            boolean named = Nameless.isNamed(child.who(), what.getValue());
+            what.setErrorMessage(Texts.text(named ? "safety.what.named" : "safety.what.missing"));
+            what.setInvalid(named || what.getValue().strip().length() < 3);
             if (!what.isInvalid()) {
                 incidents.report(child.id(), UUID.randomUUID(), broken.finding(), what.getValue());
                 refresh(child);
             }
         });
-        return part(
+        return SafetyPage.part(
                 Texts.text(
                         "safety.broken",
                         Texts.of(broken.finding().part()),
@@ -124,7 +122,7 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     private Component report(Child child, DeviceIncident report) {
         var zone = sites.get(child.site()).zone();
-        return part(
+        return SafetyPage.part(
                 Texts.text("safety.broken", Texts.of(report.part()), DateText.of(report.seenOn())),
                 new Paragraph(Texts.text("safety.piece", report.product(), report.lots())),
                 new Paragraph(report.what()),
@@ -132,13 +130,7 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                         "safety.reported",
                         report.by(),
                         DateText.of(report.at().atZone(zone).toLocalDate()),
-                        report.id())));
-    }
-
-    private static Section part(String heading, Component... content) {
-        var part = new Section(new H2(heading));
-        part.add(content);
-        part.addClassName("sheet");
-        return part;
+                        IncidentReportView.number(report))),
+                new Anchor(Urls.incident(report.id()), Texts.text("safety.to-the-report")));
     }
 }

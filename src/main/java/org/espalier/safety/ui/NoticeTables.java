@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,58 +18,93 @@ import org.espalier.kit.Texts;
 import org.espalier.safety.Carrier;
 import org.espalier.safety.SiteProgress;
 
-/** The lines of a notice: hospitals in numbers, children by name. */
+/** The lines of safety: hospitals in numbers, children by name, reports without one. */
 final class NoticeTables {
 
     private NoticeTables() {}
 
-    static Component progress(List<SiteProgress> lines, Function<SiteId, String> site) {
-        Map<String, Function<SiteProgress, Component>> columns = new LinkedHashMap<>();
-        columns.put("safety.hospital", one -> new Text(site.apply(one.site())));
-        columns.put("safety.quarantined", one -> number(one.quarantined()));
-        columns.put("safety.elsewhere", one -> number(one.elsewhere()));
-        columns.put("safety.certain", one -> number(one.certain()));
-        columns.put("safety.possible", one -> number(one.possible()));
-        columns.put("safety.former", one -> number(one.former()));
-        columns.put("safety.untold", one -> number(one.untold()));
-        return table(columns, lines, "safety.progress.none");
-    }
+    /** Lines under headings, in an order that is said. */
+    static final class Lines<T> {
 
-    static Component carriers(
-            List<Carrier> lines, Function<Carrier, Component> name, Function<Carrier, Component> telling) {
-        Map<String, Function<Carrier, Component>> columns = new LinkedHashMap<>();
-        columns.put("safety.child", name);
-        columns.put("safety.carries", one -> new Text(Texts.of(one.certainty())));
-        columns.put("safety.since", one -> new Text(DateText.of(one.since())));
-        columns.put("safety.surgeon", one -> new Text(one.surgeon()));
-        columns.put("safety.telling", telling);
-        return table(columns, lines, "safety.carriers.none");
-    }
+        private final Map<String, Function<T, Component>> columns = new LinkedHashMap<>();
+        private final String nothing;
+        private final String order;
 
-    private static Component number(int number) {
-        return new Text(String.valueOf(number));
-    }
-
-    private static <T> Component table(Map<String, Function<T, Component>> columns, List<T> lines, String nothing) {
-        if (lines.isEmpty()) {
-            var empty = new Div(Texts.text(nothing));
-            empty.addClassName("empty");
-            return empty;
+        /**
+         * @param nothing the text that says why there are no lines
+         * @param order the text that says in which order they stand
+         */
+        Lines(String nothing, String order) {
+            this.nothing = nothing;
+            this.order = order;
         }
-        var table = new NativeTable();
-        table.addClassName("facts");
-        var head = new NativeTableRow();
-        columns.keySet().forEach(heading -> head.add(new NativeTableHeaderCell(Texts.text(heading))));
-        table.getHead().add(head);
-        for (var line : lines) {
+
+        Lines<T> show(String heading, Function<T, Component> show) {
+            columns.put(heading, show);
+            return this;
+        }
+
+        Lines<T> text(String heading, Function<T, String> text) {
+            return show(heading, one -> new Text(text.apply(one)));
+        }
+
+        Lines<T> number(String heading, Function<T, Integer> number) {
+            return text(heading, one -> String.valueOf(number.apply(one)));
+        }
+
+        Component with(List<T> lines) {
+            if (lines.isEmpty()) {
+                return SafetyPage.empty(nothing);
+            }
+            var said = new Paragraph(Texts.text(order));
+            said.addClassName("small");
+            said.setVisible(lines.size() > 1);
+            var table = new NativeTable();
+            table.addClassName("facts");
+            var head = new NativeTableRow();
+            columns.keySet().forEach(heading -> head.add(new NativeTableHeaderCell(Texts.text(heading))));
+            table.getHead().add(head);
+            lines.forEach(line -> table.getBody().add(row(line)));
+            var parts = new Div(said, table);
+            parts.addClassName("parts");
+            return parts;
+        }
+
+        private NativeTableRow row(T line) {
             var row = new NativeTableRow();
             columns.forEach((heading, show) -> {
                 var cell = new NativeTableCell(show.apply(line));
                 cell.getElement().setAttribute("data-heading", Texts.text(heading));
                 row.add(cell);
             });
-            table.getBody().add(row);
+            return row;
         }
-        return table;
+    }
+
+    static Component progress(List<SiteProgress> lines, Function<SiteId, String> site) {
+        return new Lines<SiteProgress>("safety.progress.none", "safety.ordered.hospitals")
+                .text("safety.hospital", one -> site.apply(one.site()))
+                .number("safety.quarantined", SiteProgress::quarantined)
+                .number("safety.elsewhere", SiteProgress::elsewhere)
+                .number("safety.certain", SiteProgress::certain)
+                .number("safety.possible", SiteProgress::possible)
+                .number("safety.former", SiteProgress::former)
+                .number("safety.untold", SiteProgress::untold)
+                .with(lines);
+    }
+
+    static Component carriers(
+            List<Carrier> lines,
+            Function<Carrier, Component> name,
+            Function<SiteId, String> site,
+            Function<Carrier, Component> telling) {
+        return new Lines<Carrier>("safety.carriers.none", "safety.ordered.carriers")
+                .show("safety.child", name)
+                .text("safety.carries", one -> Texts.of(one.certainty()))
+                .text("safety.since", one -> DateText.of(one.since()))
+                .text("safety.surgeon", Carrier::surgeon)
+                .text("safety.hospital", one -> site.apply(one.site()))
+                .show("safety.telling", telling)
+                .with(lines);
     }
 }

@@ -7,9 +7,7 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -63,7 +61,7 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         refresh();
     }
 
-    private static Optional<UUID> id(String text) {
+    static Optional<UUID> id(String text) {
         try {
             return Optional.of(UUID.fromString(text));
         } catch (IllegalArgumentException unreadable) {
@@ -91,6 +89,7 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         state.addClassName("question");
         body.add(
                 new H1(Texts.text("safety.lot-of", notice.lotNumber(), notice.product())),
+                SafetyPage.places(currentStaff, Urls.SAFETY_NOTICE),
                 state,
                 new Paragraph(Texts.text(
                         "safety.said",
@@ -98,9 +97,9 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                         notice.why(),
                         notice.openedBy(),
                         DateText.of(notice.openedOn().atZone(zone).toLocalDate()))),
-                part("safety.progress", progress(notice)));
+                SafetyPage.part(Texts.text("safety.progress"), progress(notice)));
         if (currentStaff.has(Role.SURGEON) || currentStaff.has(Role.NURSE)) {
-            body.add(part("safety.carriers", carriers(notice)));
+            body.add(SafetyPage.part(Texts.text("safety.carriers"), carriers(notice)));
         }
         if (notice.isOpen()) {
             var again = new Button(Texts.text("safety.look-again"), click -> {
@@ -118,9 +117,9 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             actions.addClassName("actions");
             body.add(actions);
         }
-        var caution = new Paragraph(Texts.text("safety.caution"));
-        caution.addClassName("caution");
-        body.add(new Anchor(Urls.stockLot(notice.lot().value()), Texts.text("safety.to-the-lot")), caution);
+        body.add(
+                new Anchor(Urls.stockLot(notice.lot().value()), Texts.text("safety.to-the-lot")),
+                SafetyPage.caution("safety.caution"));
     }
 
     private Component progress(SafetyNotice notice) {
@@ -129,7 +128,11 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     }
 
     private Component carriers(SafetyNotice notice) {
-        return NoticeTables.carriers(safety.carriers(notice.id()), this::name, one -> telling(notice, one));
+        return NoticeTables.carriers(
+                safety.carriers(notice.id()),
+                this::name,
+                site -> sites.get(site).name(),
+                one -> telling(notice, one));
     }
 
     private Component name(Carrier carrier) {
@@ -172,11 +175,5 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         answer.setText(text);
         answer.setClassName("notice");
         answer.setClassName("harm", harm);
-    }
-
-    private static Section part(String heading, Component content) {
-        var part = new Section(new H2(Texts.text(heading)), content);
-        part.addClassName("sheet");
-        return part;
     }
 }

@@ -10,10 +10,8 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextArea;
@@ -63,13 +61,10 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var caution = new Paragraph(Texts.text("safety.caution"));
-        caution.addClassName("caution");
-        var notices = new Section(new H2(Texts.text("safety.notices")), notices());
-        notices.addClassName("sheet");
-        var body = new Div(notices);
+        var body = new Div(SafetyPage.part(Texts.text("safety.notices"), notices()));
         body.addClassName("parts");
-        getContent().add(new H1(Texts.text("safety.title-of-screen")), body);
+        getContent()
+                .add(new H1(Texts.text("safety.title-of-screen")), SafetyPage.places(currentStaff, Urls.SAFETY), body);
         sites.mine().stream()
                 .filter(site ->
                         currentStaff.has(Role.STOREKEEPER, site.id()) || currentStaff.has(Role.SURGEON, site.id()))
@@ -80,7 +75,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                                 .getQueryParameters()
                                 .getSingleParameter("lot")
                                 .orElse(""))));
-        getContent().add(caution);
+        getContent().add(SafetyPage.caution("safety.caution"));
     }
 
     @Override
@@ -91,9 +86,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private Component notices() {
         var all = safety.all();
         if (all.isEmpty()) {
-            var empty = new Div(Texts.text("safety.notices.none"));
-            empty.addClassName("empty");
-            return empty;
+            return SafetyPage.empty("safety.notices.none");
         }
         var list = new UnorderedList();
         all.forEach(notice -> list.add(line(notice)));
@@ -125,9 +118,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                 catalogue.product(one.product()).map(p -> p.data().name()).orElse("")));
         lot.setHelperText(Texts.text("safety.lot.help"));
         lot.setErrorMessage(Texts.text("safety.lot.missing"));
-        if (!asked.isBlank()) {
-            catalogue.lot(new LotId(UUID.fromString(asked))).ifPresent(lot::setValue);
-        }
+        NoticeView.id(asked).map(LotId::new).flatMap(catalogue::lot).ifPresent(lot::setValue);
         var source = new TextField(Texts.text("safety.source"));
         source.setMaxLength(200);
         source.setErrorMessage(Texts.text("safety.source.missing"));
@@ -147,10 +138,8 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         open.addThemeVariants(ButtonVariant.PRIMARY);
         var fields = new Div(lot, source, why);
         fields.addClassName("form-fields");
-        var part = new Section(
-                new H2(Texts.text("safety.new")), new Paragraph(Texts.text("safety.new.what")), fields, answer, open);
-        part.addClassName("sheet");
-        return part;
+        return SafetyPage.part(
+                Texts.text("safety.new"), new Paragraph(Texts.text("safety.new.what")), fields, answer, open);
     }
 
     private void open(Site site, Lot lot, String source, String why, Div answer) {

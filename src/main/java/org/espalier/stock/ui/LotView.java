@@ -49,12 +49,12 @@ class LotView extends StockPage {
         var product = catalogue.product(lot.product()).orElseThrow();
         var of = new Paragraph(new Anchor(Urls.stockProduct(product.id().value()), StockText.of(product)));
         var expires = lot.expires();
-        of.add(new Span(
-                expires == null
+        of.add(new Span(" · "
+                + (expires == null
                         ? Texts.text("stock.never-expires")
-                        : Texts.text("stock.expires-on", DateText.of(expires))));
+                        : Texts.text("stock.expires-on", DateText.of(expires)))));
         body.add(of);
-        if (!lot.held() && sites().keeps(here.id())) {
+        if (!lot.held() && sites().mayHold(here.id())) {
             body.add(new Anchor(Urls.SAFETY + "?lot=" + lot.id().value(), Texts.text("stock.to-safety")));
         }
         if (lot.held()) {
@@ -73,6 +73,7 @@ class LotView extends StockPage {
     private Component lines(Site here, Lot lot) {
         var shelves = stock.shelves(here.id());
         return new StockTable<ShelfLine>("stock.nowhere")
+                .ordered("stock.ordered.expiry")
                 .text("stock.shelf", line -> shelves.stream()
                         .filter(shelf -> shelf.id().equals(line.shelf()))
                         .findFirst()
@@ -85,6 +86,7 @@ class LotView extends StockPage {
 
     private Component wentInto(Lot lot) {
         return new StockTable<LotUse>("stock.went-into.none")
+                .ordered("stock.ordered.first")
                 .text("stock.operation", use -> StockText.operation(use.holder()))
                 .number("stock.pieces", LotUse::quantity)
                 .text("stock.certain", use -> Texts.text(use.certain() ? "stock.certainly" : "stock.possibly"))

@@ -31,6 +31,7 @@ final class MovementTable extends Composite<Div> {
     MovementTable with(List<Movement> movements) {
         getContent()
                 .add(new StockTable<Movement>("stock.latest.none")
+                        .ordered("stock.ordered.latest")
                         .text("stock.when", one -> StockText.at(one.at(), here.zone()))
                         .show(
                                 "stock.product",

@@ -46,6 +46,7 @@ class NeedsView extends StockPage {
 
     private Component planned(Site here) {
         return new StockTable<Coverage.Met>("stock.planned.none")
+                .ordered("stock.ordered.day")
                 .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
                 .text(
                         "stock.operation",

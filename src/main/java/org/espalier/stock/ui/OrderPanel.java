@@ -33,9 +33,14 @@ final class OrderPanel extends Composite<Div> {
         days.setValue(OrderRule.DEFAULT.leadDays());
         service.setValue(OrderRule.DEFAULT.service() * PERCENT);
         service.setErrorMessage(Texts.text("stock.order.range"));
-        var fields = new Div(days, service, new Button(Texts.text("stock.order.show"), click -> show()));
+        var fields = new Div(days, service);
         fields.addClassName("form-fields");
-        getContent().add(new Paragraph(Texts.text("stock.orders.how")), fields, lines);
+        getContent()
+                .add(
+                        new Paragraph(Texts.text("stock.orders.how")),
+                        fields,
+                        new Button(Texts.text("stock.order.show"), click -> show()),
+                        lines);
         show();
     }
 
@@ -53,6 +58,7 @@ final class OrderPanel extends Composite<Div> {
         var rule = new OrderRule(days.getValue(), service.getValue() / PERCENT);
         lines.removeAll();
         lines.add(new StockTable<OrderProposal>("stock.orders.none")
+                .ordered("stock.ordered.products")
                 .show(
                         "stock.product",
                         one -> new Anchor(

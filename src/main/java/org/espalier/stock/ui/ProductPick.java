@@ -36,8 +36,12 @@ final class ProductPick extends Composite<Div> {
                 .limit(query.getLimit()));
         product.setItemLabelGenerator(one -> StockText.of(one) + sized(StockText.size(one.data())));
         product.setErrorMessage(Texts.text("stock.product.missing"));
+        var photo = new LabelPhotoUpload(labels, label -> {
+            scan.clear();
+            take(label, scanned);
+        });
         getContent().addClassName("form-fields");
-        getContent().add(scan, product);
+        getContent().add(scan, photo, product);
     }
 
     private static String sized(String size) {

@@ -50,11 +50,7 @@ class ProductView extends StockPage {
     private void show(Site here, Product product, Div body) {
         head(StockText.of(product));
         boolean keeps = sites().keeps(here.id());
-        var what = new Paragraph(Texts.text(
-                "stock.what",
-                Texts.of(product.data().kind()),
-                StockText.size(product.data()),
-                Texts.of(product.data().magnet())));
+        var what = new Paragraph(StockText.what(product.data()));
         what.addClassName("question");
         body.add(what, part(Texts.text("stock.lies-there", here.name()), lines(here, product)));
         body.add(part(Texts.text("stock.lots"), lots(product)));
@@ -74,6 +70,7 @@ class ProductView extends StockPage {
     private Component lines(Site here, Product product) {
         var shelves = stock.shelves(here.id());
         return new StockTable<ShelfLine>("stock.nowhere")
+                .ordered("stock.ordered.expiry")
                 .text("stock.shelf", line -> shelves.stream()
                         .filter(shelf -> shelf.id().equals(line.shelf()))
                         .findFirst()
@@ -87,6 +84,7 @@ class ProductView extends StockPage {
 
     private Component lots(Product product) {
         return new StockTable<Lot>("stock.no-lots")
+                .ordered("stock.ordered.expiry")
                 .show("stock.lot", lot -> new Anchor(Urls.stockLot(lot.id().value()), lot.number()))
                 .text("stock.expires", lot -> lot.expires() == null ? "" : DateText.of(lot.expires()))
                 .text("stock.state", lot -> lot.held() ? Texts.text("stock.held") : "")

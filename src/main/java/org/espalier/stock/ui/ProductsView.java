@@ -47,6 +47,7 @@ class ProductsView extends StockPage {
         body.add(part(
                 Texts.text("stock.products-found", products.size()),
                 new StockTable<Product>("stock.no-products")
+                        .ordered("stock.ordered.products")
                         .show(
                                 "stock.product",
                                 one -> new Anchor(Urls.stockProduct(one.id().value()), StockText.of(one)))
@@ -59,6 +60,7 @@ class ProductsView extends StockPage {
             body.add(part(
                     Texts.text("stock.lots"),
                     new StockTable<Lot>("stock.no-lots")
+                            .ordered("stock.ordered.lots")
                             .show(
                                     "stock.lot",
                                     one -> new Anchor(Urls.stockLot(one.id().value()), one.number()))

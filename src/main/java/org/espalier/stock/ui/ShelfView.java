@@ -62,6 +62,7 @@ class ShelfView extends StockPage {
 
     private Component lines(Shelf shelf) {
         return new StockTable<ShelfLine>("stock.empty-shelf")
+                .ordered("stock.ordered.lines")
                 .show(
                         "stock.product",
                         line -> new Anchor(
@@ -105,6 +106,7 @@ class ShelfView extends StockPage {
     private Component counting(Shelf shelf, CountSheet sheet) {
         var how = new Paragraph(Texts.text("stock.count.how", sheet.openedBy()));
         var table = new StockTable<ShelfLine>("stock.empty-shelf")
+                .ordered("stock.ordered.lines")
                 .text("stock.product", line -> StockText.of(line.product()))
                 .text("stock.size", line -> StockText.size(line.product().data()))
                 .text("stock.lot", StockText::lots)
@@ -112,7 +114,20 @@ class ShelfView extends StockPage {
                 .with(stock.on(shelf.id()));
         var close = new Button(
                 Texts.text("stock.count.close"), click -> act(() -> counts.close(sheet.id()), "stock.count.closed"));
-        return new Div(how, table, close);
+        var print = new Button(Texts.text("stock.count.print"));
+        print.addClickListener(click -> print.getElement().executeJs("window.print()"));
+        var actions = new Div(close, print);
+        actions.addClassNames("actions", "no-print");
+        return new Div(how, signature(shelf, sheet), table, actions);
+    }
+
+    /** On paper alone: whose shelf, when, and who counted. */
+    private Component signature(Shelf shelf, CountSheet sheet) {
+        var site = sites().get(shelf.site());
+        var signed =
+                new Paragraph(Texts.text("stock.count.sign", site.name(), StockText.at(sheet.openedAt(), site.zone())));
+        signed.addClassName("only-printed");
+        return signed;
     }
 
     private Component counted(CountSheet sheet, ShelfLine line) {

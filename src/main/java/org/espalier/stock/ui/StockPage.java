@@ -106,15 +106,15 @@ abstract class StockPage extends Composite<Div> implements BeforeEnterObserver, 
     /** Shows the parts of the screen for a hospital. */
     abstract void show(Site here, Div body);
 
-    /** Does something and says what came of it. */
+    /** Does something and says what came of it; what was typed stays when it is refused. */
     final void act(Runnable deed, String done) {
         try {
             deed.run();
             say(Texts.text(done), false);
+            refresh();
         } catch (StockRefusal refusal) {
             say(refusal.text(), true);
         }
-        refresh();
     }
 
     final void say(String text, boolean harm) {

@@ -42,6 +42,11 @@ class StockSites {
         return currentStaff.has(Role.STOREKEEPER, site);
     }
 
+    /** Whether the reader may give a safety notice for a lot. */
+    boolean mayHold(SiteId site) {
+        return keeps(site) || currentStaff.has(Role.SURGEON, site);
+    }
+
     /** The one of the code, or the first. */
     Optional<Site> of(Optional<String> code) {
         var mine = mine();

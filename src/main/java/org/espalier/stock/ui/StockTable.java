@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.espalier.kit.Texts;
 
@@ -21,11 +22,18 @@ final class StockTable<T> extends Composite<Div> {
 
     private final List<Column<T>> columns = new ArrayList<>();
     private final String nothing;
+    private Optional<String> order = Optional.empty();
 
     /** @param nothing the text that says why there are no lines, and what to do */
     StockTable(String nothing) {
         this.nothing = nothing;
         getContent().addClassName("parts");
+    }
+
+    /** Says in which order the lines stand. */
+    StockTable<T> ordered(String key) {
+        order = Optional.of(key);
+        return this;
     }
 
     StockTable<T> text(String heading, Function<T, String> text) {
@@ -56,6 +64,12 @@ final class StockTable<T> extends Composite<Div> {
         columns.forEach(column -> head.add(heading(column)));
         table.getHead().add(head);
         lines.forEach(line -> table.getBody().add(row(line)));
+        if (lines.size() > 1) {
+            order.map(Texts::text).map(Paragraph::new).ifPresent(said -> {
+                said.addClassName("small");
+                getContent().add(said);
+            });
+        }
         getContent().add(table);
         return this;
     }

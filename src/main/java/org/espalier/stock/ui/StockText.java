@@ -47,6 +47,13 @@ final class StockText {
                 .collect(Collectors.joining(", "));
     }
 
+    /** What it is, in one line. */
+    static String what(ProductData data) {
+        return Stream.of(Texts.of(data.kind()), size(data), Texts.of(data.magnet()))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(" · "));
+    }
+
     private static @Nullable String length(String key, @Nullable Length length) {
         return length == null ? null : Texts.text(key, length.millimetres());
     }

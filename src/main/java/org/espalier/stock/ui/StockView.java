@@ -82,6 +82,7 @@ class StockView extends StockPage {
                 .filter(met -> met.missing() > 0)
                 .toList();
         return new StockTable<Coverage.Met>("stock.short.none")
+                .ordered("stock.ordered.day")
                 .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
                 .text("stock.needed", met -> StockText.of(met.need()))
                 .number("stock.quantity", met -> met.need().quantity())
@@ -91,6 +92,7 @@ class StockView extends StockPage {
 
     private Component shelves(Site here, boolean keeps) {
         return new StockTable<ShelfSummary>("stock.no-shelves")
+                .ordered("stock.ordered.shelves")
                 .show(
                         "stock.shelf",
                         one -> new Anchor(Urls.stockShelf(one.shelf().id().value()), StockText.of(one.shelf())))
@@ -126,6 +128,7 @@ class StockView extends StockPage {
 
     private Component expiring(Site here) {
         return new StockTable<Expiring>("stock.expiring.none")
+                .ordered("stock.ordered.expiry")
                 .text(
                         "stock.expires",
                         one -> one.lot().expires() == null
@@ -138,6 +141,7 @@ class StockView extends StockPage {
                 .text("stock.shelf", one -> StockText.of(one.shelf()))
                 .number("stock.pieces", Expiring::quantity)
                 .number("stock.used-in-a-year", Expiring::usedInAYear)
+                .number("stock.left-over", Expiring::leftOver)
                 .text("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
                 .with(overview.expiring(here.id()));
     }

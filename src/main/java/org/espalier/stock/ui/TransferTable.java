@@ -4,6 +4,8 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.select.Select;
+import java.util.function.Consumer;
 import org.espalier.access.Site;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -19,17 +21,22 @@ final class TransferTable extends Composite<Div> {
     private final StockPage page;
     private final transient StockTransferService transfers;
     private final Site here;
-    private final ShelfId store;
+    private final Select<Shelf> onto = new Select<>();
 
     TransferTable(StockPage page, StockService stock, StockTransferService transfers, Site here) {
         this.page = page;
         this.transfers = transfers;
         this.here = here;
-        store = stock.shelves(here.id()).stream()
-                .filter(shelf -> shelf.closedOn() == null)
-                .map(Shelf::id)
-                .findFirst()
-                .orElseThrow();
+        onto.setLabel(Texts.text("stock.lay-onto"));
+        onto.setItems(stock.shelves(here.id()).stream()
+                .filter(shelf -> shelf.closedOn() == null && shelf.kind().isUsable())
+                .toList());
+        onto.setItemLabelGenerator(StockText::of);
+        onto.setErrorMessage(Texts.text("stock.shelf.missing"));
+        onto.getListDataView().getItems().findFirst().ifPresent(onto::setValue);
+        var lines = transfers.of(here.id());
+        onto.setVisible(lines.stream().anyMatch(one -> one.receivedBy().isEmpty()));
+        getContent().add(onto);
         getContent()
                 .add(new StockTable<StockTransfer>("stock.on-the-way.none")
                         .show(
@@ -43,7 +50,8 @@ final class TransferTable extends Composite<Div> {
                                 one -> Texts.text(
                                         "stock.signed", one.sentBy(), StockText.at(one.sentAt(), here.zone())))
                         .show("stock.received-by", this::received)
-                        .with(transfers.of(here.id())));
+                        .ordered("stock.ordered.transfers")
+                        .with(lines));
     }
 
     private String way(StockTransfer one) {
@@ -60,11 +68,16 @@ final class TransferTable extends Composite<Div> {
                         "stock.signed", by, StockText.at(one.receivedAt().orElse(one.sentAt()), here.zone()))));
         if (one.receivedBy().isEmpty() && one.to().equals(here.id())) {
             received.add(StockPage.link(
-                    "stock.sign-for", () -> page.act(() -> transfers.receive(one.shelf(), store), "stock.received")));
+                    "stock.sign-for", () -> lay(shelf -> transfers.receive(one.shelf(), shelf), "stock.received")));
         } else if (one.receivedBy().isEmpty() && one.pieces() > 0) {
             received.add(StockPage.link(
-                    "stock.call-back", () -> page.act(() -> transfers.callBack(one.shelf(), store), "stock.done")));
+                    "stock.call-back", () -> lay(shelf -> transfers.callBack(one.shelf(), shelf), "stock.done")));
         }
         return received;
+    }
+
+    private void lay(Consumer<ShelfId> deed, String done) {
+        onto.setInvalid(onto.isEmpty());
+        onto.getOptionalValue().ifPresent(shelf -> page.act(() -> deed.accept(shelf.id()), done));
     }
 }
