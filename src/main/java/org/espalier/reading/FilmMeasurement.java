@@ -2,6 +2,7 @@ package org.espalier.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -81,6 +82,7 @@ public record FilmMeasurement(
     /** The same drawing with the numbers given, as they were signed. */
     FilmMeasurement withNumbers(List<ReadNumber> signed) {
         var explained = signed.stream()
+                .sorted(Comparator.comparing(ReadNumber::quantity).thenComparing(ReadNumber::side))
                 .map(number -> numbers.stream()
                         .filter(number::isOf)
                         .findFirst()

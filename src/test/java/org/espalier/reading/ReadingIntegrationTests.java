@@ -80,6 +80,20 @@ class ReadingIntegrationTests {
     }
 
     @Test
+    void listsSignedNumbersInTheOrderOfTheDraft() {
+        var draft = surgeon.does(() -> drafts.begin(film));
+        measured(draft, TestReader.commit(1, TestReader.bothLimbs()));
+        var before = surgeon.does(() -> drafts.answer(drafts.find(film).orElseThrow()));
+        sign(draft, 2, null);
+        var after = surgeon.does(() -> readings.answer(readings.ofFilm(film).getFirst()));
+        assertThat(after.numbers().stream().map(MeasureAnswer.ShownNumber::id).distinct())
+                .containsExactlyElementsOf(before.numbers().stream()
+                        .map(MeasureAnswer.ShownNumber::id)
+                        .distinct()
+                        .toList());
+    }
+
+    @Test
     void signsOnceHoweverOftenItIsAsked() throws InterruptedException {
         var draft = surgeon.does(() -> drafts.begin(film));
         measured(draft, TestReader.commit(1, TestReader.bothLimbs()));
