@@ -5,7 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
+import org.espalier.interchange.ExportCommand;
 import org.espalier.interchange.ForecastCommand;
+import org.espalier.interchange.ImportCommand;
 import org.espalier.interchange.MeasureCommand;
 import org.espalier.platform.BackupCommand;
 import org.espalier.platform.CommandWords;
@@ -29,6 +31,8 @@ public class Espalier {
             case "run" -> run(CommandWords.parse(rest, Set.of(PORT), Set.of("--embedded")));
             case "measure" -> System.exit(MeasureCommand.run(rest, System.in, System.out, System.err));
             case "forecast" -> System.exit(ForecastCommand.run(rest, System.out, System.err));
+            case "import" -> System.exit(ImportCommand.run(rest, Espalier.class, System.out, System.err));
+            case "export" -> System.exit(ExportCommand.run(rest, Espalier.class, System.out, System.err));
             case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
             case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
             default -> throw new IllegalArgumentException("there is no command " + command);

@@ -39,6 +39,9 @@ import org.espalier.followup.RecallService;
 import org.espalier.followup.TransferService;
 import org.espalier.followup.Visit;
 import org.espalier.followup.VisitService;
+import org.espalier.interchange.ClinicFolder;
+import org.espalier.interchange.Portion;
+import org.espalier.interchange.TestRecords;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
@@ -103,6 +106,7 @@ public class TestWorld {
     private final TestSafety safety;
     private final TestCost costs;
     private final PlanService plans;
+    private final TestRecords records;
     private final Ids ids;
 
     TestWorld(
@@ -125,6 +129,7 @@ public class TestWorld {
             TestSafety safety,
             TestCost costs,
             PlanService plans,
+            TestRecords records,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -145,6 +150,7 @@ public class TestWorld {
         this.safety = safety;
         this.costs = costs;
         this.plans = plans;
+        this.records = records;
         this.ids = ids;
     }
 
@@ -248,6 +254,7 @@ public class TestWorld {
         treated.putAll(costs.arrange(surgeon.site(), child));
         var types = byType(surgeon, child, data, film, signed);
         types.putAll(stocked.types());
+        types.put(ClinicFolder.class, records.arrange(surgeon, data));
         return new Hospital(
                 surgeon.site(),
                 surgeon.staff(),
@@ -298,6 +305,7 @@ public class TestWorld {
         values.put(LocalDate.class, DAY);
         values.put(String.class, String.valueOf(data.localNumber()));
         values.put(int.class, 0);
+        values.put(Portion.class, Portion.ALL);
         values.put(long.class, 1L);
         values.put(java.util.Locale.class, java.util.Locale.ENGLISH);
         values.put(java.io.InputStream.class, TestFilm.of(60, 80).stream());

@@ -43,12 +43,13 @@ public class FilmService {
     }
 
     /**
-     * Takes in a file. May be repeated without harm: the same bytes are one film.
+     * Takes in a file. May be repeated without harm: the same bytes are one film. A job of the house speaks for its hospital.
      *
      * @param originalName what the sender calls it; kept as text, never used as a path
      */
     public Received receive(SiteId site, InputStream bytes, String originalName) {
-        if (SENDERS.stream().noneMatch(role -> currentStaff.has(role, site))) {
+        boolean person = currentStaff.find().isPresent();
+        if (person && SENDERS.stream().noneMatch(role -> currentStaff.has(role, site))) {
             throw new AccessDeniedException("films are sent by those who work at the site");
         }
         return door.receive(site, bytes, originalName);

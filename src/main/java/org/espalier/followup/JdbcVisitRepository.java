@@ -127,11 +127,12 @@ class JdbcVisitRepository {
         due(jdbc.sql(SET_DUE), due).param("visit", visit.value()).update();
     }
 
-    void ask(VisitId visit, Visit.Asked asked) {
+    /** What is asked for beside the rules; empty when nothing is any more. */
+    void ask(VisitId visit, Optional<Visit.Asked> asked) {
         jdbc.sql(ASK)
                 .param("visit", visit.value())
-                .param("askedBy", asked.by())
-                .param("askedWhy", asked.why())
+                .param("askedBy", asked.map(Visit.Asked::by).orElse(null))
+                .param("askedWhy", asked.map(Visit.Asked::why).orElse(null))
                 .update();
     }
 

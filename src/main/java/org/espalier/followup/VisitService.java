@@ -88,7 +88,7 @@ public class VisitService {
         if (!corrected && !doneOn.isBefore(opened)) {
             arrive(visit, doneOn, Optional.of(asked), VisitStep.Source.PROCEDURE);
         } else if (!asked.by().isBefore(sites.today(visit.site()))) {
-            visits.ask(visit.id(), asked);
+            visits.ask(visit.id(), Optional.of(asked));
         }
     }
 

@@ -42,6 +42,8 @@ public record VisitStep(
         HAND,
         BOOKING_FILE,
         PROCEDURE,
-        TRANSFER
+        TRANSFER,
+        /** From the hospital's own records, when these were brought in. */
+        BROUGHT_IN
     }
 }

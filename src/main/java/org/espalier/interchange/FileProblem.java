@@ -8,7 +8,7 @@ package org.espalier.interchange;
  * @param column the column's name
  * @param reason what is wrong, in words, and what is meant to stand there
  */
-record FileProblem(String file, long line, String column, String reason) {
+public record FileProblem(String file, long line, String column, String reason) {
 
     String asText() {
         return file + ", line " + line + ", column " + column + ": " + reason;

@@ -1,5 +1,20 @@
 /** Files and commands for other programs. A file is taken whole or not at all, unless part of it is asked for. */
-@ApplicationModule(allowedDependencies = {"science::quantity", "science::alignment", "science::forecast"})
+@ApplicationModule(
+        allowedDependencies = {
+            "access",
+            "film",
+            "followup",
+            "kit",
+            "patient",
+            "platform",
+            "reading",
+            "science::alignment",
+            "science::exposure",
+            "science::forecast",
+            "science::quantity",
+            "stock",
+            "treatment"
+        })
 @NullMarked
 package org.espalier.interchange;
 

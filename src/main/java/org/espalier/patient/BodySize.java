@@ -28,10 +28,12 @@ public record BodySize(
             throw new IllegalArgumentException("Neither height nor weight was measured");
         }
         if (height != null && (height.compareTo(SMALLEST) < 0 || height.compareTo(TALLEST) > 0)) {
-            throw new IllegalArgumentException("A height lies between 30 and 230 cm, not at " + height);
+            throw new IllegalArgumentException(
+                    "A height lies between 30 and 230 cm, not at " + height.toMetres() * 100 + " cm");
         }
         if (weight != null && (weight.kilograms() < LIGHTEST_KG || weight.kilograms() > HEAVIEST_KG)) {
-            throw new IllegalArgumentException("A weight lies between 1 and 300 kg, not at " + weight);
+            throw new IllegalArgumentException(
+                    "A weight lies between 1 and 300 kg, not at " + weight.kilograms() + " kg");
         }
         if (height != null && weight != null && !isPlausible(height, weight)) {
             throw new IllegalArgumentException(weight + " and " + height + " do not belong to one child");

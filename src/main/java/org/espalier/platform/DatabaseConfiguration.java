@@ -66,6 +66,10 @@ class DatabaseConfiguration {
     record DatabaseServer(DatabaseSettings settings, Optional<EmbeddedDatabase> embedded) implements AutoCloseable {
 
         static DatabaseServer of(PlatformProperties properties) {
+            if (properties.database().standing()) {
+                var standing = StandingDatabase.of(properties.folder());
+                return new DatabaseServer(standing.settings(), standing.started());
+            }
             if (properties.database().embedded()) {
                 var database = EmbeddedDatabase.start(
                         properties.folder(), properties.database().durable());

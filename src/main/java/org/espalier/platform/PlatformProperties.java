@@ -22,9 +22,11 @@ record PlatformProperties(Path data, @DefaultValue Database database) {
      * @param embedded whether the house runs its own PostgreSQL in the data folder
      * @param durable whether the embedded server waits for the disk; only tests may say no
      * @param url JDBC URL of an external server
+     * @param standing whether the house works on the database that stands already, as a command does
      */
     record Database(
             @DefaultValue("false") boolean embedded,
             @DefaultValue("true") boolean durable,
-            @Nullable String url) {}
+            @Nullable String url,
+            @DefaultValue("false") boolean standing) {}
 }

@@ -60,6 +60,8 @@ class JdbcReadingRepository {
     private static final String NUMBERS_OF_CHILD = NUMBERS + "where n.site_id = :site and n.child_id = :child";
     private static final String MARKS = "select marks from reading where id = :id";
 
+    private static final String EARLIER_READER = "select earlier_reader(:id, :name)";
+
     private final JdbcClient jdbc;
     private final JsonMapper json;
 
@@ -133,6 +135,15 @@ class JdbcReadingRepository {
     Marks marks(ReadingId id) {
         return json.readValue(
                 jdbc.sql(MARKS).param("id", id.value()).query(String.class).single(), Marks.class);
+    }
+
+    /** Makes a reader known who signed elsewhere; the same id is the same reader. */
+    UUID earlierReader(UUID id, String name) {
+        return jdbc.sql(EARLIER_READER)
+                .param("id", id)
+                .param("name", name)
+                .query(UUID.class)
+                .single();
     }
 
     private void addNumbers(Reading reading) {

@@ -55,7 +55,7 @@ public class CatalogueService {
     public Product add(ProductData data) {
         var id = new ProductId(ids.next());
         try {
-            products.add(id, data, currentStaff.id(), clock.instant());
+            products.add(id, data, currentStaff.find().orElse(null), clock.instant());
         } catch (DuplicateKeyException taken) {
             throw new StockRefusal(StockRefusal.Reason.TAKEN_REFERENCE);
         }
@@ -109,7 +109,7 @@ public class CatalogueService {
      */
     public Lot lotOf(ProductId product, String number, @Nullable LocalDate expires) {
         var known = lots.find(product, number).orElseGet(() -> {
-            lots.add(ids.next(), product, number, expires, currentStaff.id(), clock.instant());
+            lots.add(ids.next(), product, number, expires, currentStaff.find().orElse(null), clock.instant());
             return lots.find(product, number).orElseThrow();
         });
         if (expires != null && !expires.equals(known.expires())) {

@@ -80,13 +80,13 @@ class JdbcLotRepository {
     }
 
     /** Adds the lot unless it is there already. */
-    void add(UUID id, ProductId product, String number, @Nullable LocalDate expires, StaffId by, Instant at) {
+    void add(UUID id, ProductId product, String number, @Nullable LocalDate expires, @Nullable StaffId by, Instant at) {
         jdbc.sql(ADD)
                 .param("id", id)
                 .param("product", product.value())
                 .param("number", number)
                 .param("expires", expires)
-                .param("by", by.value())
+                .param("by", by == null ? null : by.value())
                 .param("at", at.atOffset(ZoneOffset.UTC))
                 .update();
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.StaffId;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -76,7 +77,7 @@ class JdbcProductRepository {
                 .optional();
     }
 
-    void add(ProductId id, ProductData data, StaffId by, Instant at) {
+    void add(ProductId id, ProductData data, @Nullable StaffId by, Instant at) {
         filled(ADD, id, data, by, at).update();
     }
 
@@ -87,7 +88,8 @@ class JdbcProductRepository {
                 == 1;
     }
 
-    private JdbcClient.StatementSpec filled(String sql, ProductId id, ProductData data, StaffId by, Instant at) {
+    private JdbcClient.StatementSpec filled(
+            String sql, ProductId id, ProductData data, @Nullable StaffId by, Instant at) {
         return jdbc.sql(sql)
                 .param("id", id.value())
                 .param("kind", data.kind().name())
@@ -104,7 +106,7 @@ class JdbcProductRepository {
                 .param("magnet", data.magnet().name())
                 .param("traced", data.traced())
                 .param("sterile", data.sterile())
-                .param("by", by.value())
+                .param("by", by == null ? null : by.value())
                 .param("at", at.atOffset(ZoneOffset.UTC));
     }
 

@@ -13,6 +13,12 @@ import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
+import org.espalier.science.exposure.FilmConditions.Marker;
+import org.espalier.science.exposure.FilmConditions.Ossification;
+import org.espalier.science.exposure.FilmConditions.Patella;
+import org.espalier.science.exposure.FilmConditions.Stance;
+import org.espalier.science.exposure.FilmConditions.Technique;
+import org.espalier.science.exposure.FilmConditions.View;
 import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
 import org.springframework.stereotype.Component;
@@ -104,6 +110,39 @@ public class TestReader {
                 surgeon,
                 film,
                 new Marks(Stream.concat(limbs.points().stream(), shafts).toList(), limbs.edges()));
+    }
+
+    /** A second reading of the film, blind to the first, by a surgeon who has not read it, with all that can be chosen chosen. */
+    public ReadingId signedAgain(TestDoor.Sender surgeon, ReadingId first, double straightened) {
+        return surgeon.does(() -> {
+            var draft = drafts.readBlind(first);
+            var taken = new FilmTaken(
+                    Stance.STANDING_ALONE,
+                    View.AP,
+                    Technique.STITCHED,
+                    2,
+                    Seen.NO,
+                    Seen.NOT_RECORDED,
+                    Seen.NOT_RECORDED,
+                    LimbsShown.BOTH,
+                    12.5,
+                    Side.LEFT,
+                    Patella.FORWARD,
+                    Patella.NOT_RECORDED,
+                    5,
+                    null,
+                    25.4,
+                    null,
+                    Marker.NOT_RECORDED,
+                    Ossification.NOT_RECORDED);
+            var screw = ScrewSeen.asked(Side.RIGHT, ScrewSeen.Plate.DISTAL_FEMUR, ScrewSeen.Screw.METAPHYSIS)
+                    .withBent(Seen.NO)
+                    .withBroken(Seen.YES);
+            drafts.choose(draft.id(), draft.settings().withTaken(taken).withScrews(List.of(screw)));
+            drafts.measure(draft.id(), commit(draft.revision() + 1, bothLimbs(straightened)));
+            readings.sign(draft.id(), draft.revision() + 2, null);
+            return draft.id();
+        });
     }
 
     private ReadingId signed(TestDoor.Sender surgeon, FilmId film, Marks marks) {

@@ -1,0 +1,25 @@
+package org.espalier.interchange;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of a clinic's file, its cells to be read as what they mean.
+ *
+ * @param line in which it ends, counted from 1
+ */
+record ClinicRow(ClinicFile file, long line, Cells cells) {
+
+    String text(String column) {
+        return cells.text(column);
+    }
+
+    @Nullable
+    String textOrNull(String column) {
+        return cells.isEmpty(column) ? null : cells.text(column);
+    }
+
+    static List<Long> lines(List<ClinicRow> rows) {
+        return rows.stream().map(ClinicRow::line).toList();
+    }
+}
