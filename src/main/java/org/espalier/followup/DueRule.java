@@ -3,10 +3,7 @@ package org.espalier.followup;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/**
- * A rule that says by when to look at a growth plate. Each answers for itself; the earliest day of all rules and all growth
- * plates is the visit's. Intervals and limits are the site's.
- */
+/** A rule that says by when to look at a growth plate; the earliest day of all rules and plates is the visit's. */
 public enum DueRule {
 
     /** A child who was registered and has not come yet. */
@@ -49,9 +46,8 @@ public enum DueRule {
     FOURTH_BIRTHDAY {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
-            boolean undecided = plate.following() == Following.WATCHED || plate.following() == Following.BRACED;
             var birthday = care.birth().plusYears(4);
-            return care.tibiaVara() && undecided && birthday.isAfter(care.lastLook())
+            return care.tibiaVara() && plate.following().isUndecided() && birthday.isAfter(care.lastLook())
                     ? Optional.of(notBefore(care.lastLook(), care.beforeWait(birthday)))
                     : Optional.empty();
         }
@@ -242,8 +238,8 @@ public enum DueRule {
         long unbearable = longest;
         while (unbearable - bearable > 1) {
             long middle = (bearable + unbearable) / 2;
-            var theatre = care.afterWait(from.plusDays(middle));
-            boolean borne = outlook.chancePast(theatre, limits.pastTargetDegrees()) <= limits.pastTargetChance();
+            double chance = outlook.chancePast(care.afterWait(from.plusDays(middle)), limits.pastTargetDegrees());
+            boolean borne = chance <= limits.pastTargetChance();
             bearable = borne ? middle : bearable;
             unbearable = borne ? unbearable : middle;
         }

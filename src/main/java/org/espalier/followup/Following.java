@@ -14,6 +14,11 @@ public enum Following {
     HEALING,
     MATURE;
 
+    /** Whether nothing is decided yet. */
+    boolean isUndecided() {
+        return this == WATCHED || this == BRACED;
+    }
+
     /** Whether metal lies beside the growth plate. */
     boolean hasPlate() {
         return this == TETHERED || this == PARKED;

@@ -184,13 +184,8 @@ final class CourseDrawing {
         double x = time.x(point.date());
         double y = values.y(point.value());
         if (point.error() > 0) {
-            line(
-                    x,
-                    values.y(point.value() + point.error()),
-                    x,
-                    values.y(point.value() - point.error()),
-                    Ink.of(side),
-                    0.8);
+            double high = values.y(point.value() + point.error());
+            line(x, high, x, values.y(point.value() - point.error()), Ink.of(side), 0.8);
         }
         if (side == Side.RIGHT) {
             svg.svg("circle").with("cx", x).with("cy", y).with("r", 2.6).with("fill", Ink.of(side));
