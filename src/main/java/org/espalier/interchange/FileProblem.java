@@ -10,6 +10,11 @@ package org.espalier.interchange;
  */
 public record FileProblem(String file, long line, String column, String reason) {
 
+    /** Whether no single column is to blame. */
+    public boolean isOfWholeRow() {
+        return column.equals("?");
+    }
+
     String asText() {
         return file + ", line " + line + ", column " + column + ": " + reason;
     }

@@ -13,6 +13,7 @@ public final class Urls {
     public static final String RECALL = "recall";
     public static final String LIMITS = "limits";
     public static final String BOOKINGS = "bookings";
+    public static final String BRING_IN = "bring-in";
     public static final String RATES = "rates";
     public static final String WORKLIST = "worklist";
     public static final String PATELLA_CARD = "worklist/patella";
