@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.espalier.film.Film;
 import org.espalier.film.FilmState;
 import org.espalier.followup.Visits;
@@ -13,6 +14,7 @@ import org.espalier.patient.Examination;
 import org.espalier.prognosis.Prognosis;
 import org.espalier.reading.Reading;
 import org.espalier.science.quantity.Age;
+import org.espalier.treatment.ScrewSighting;
 import org.espalier.treatment.Treatment;
 
 /**
@@ -63,6 +65,15 @@ public record Course(
 
     public Course {
         films = List.copyOf(films);
+    }
+
+    /** What signed readings say of the screws of plates, the first film first. */
+    public List<ScrewSighting> screws() {
+        var dated = films.stream().filter(one -> one.day().isPresent()).toList();
+        return ScrewSighting.of(
+                dated.stream().flatMap(one -> one.readings().stream()).toList(),
+                dated.stream().collect(Collectors.toMap(one -> one.film().id(), one -> one.day()
+                        .orElseThrow())));
     }
 
     /** From when ages are counted; for a reader who may not know the day, the first of the month. */

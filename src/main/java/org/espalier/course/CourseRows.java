@@ -30,7 +30,7 @@ final class CourseRows {
     static List<CourseModel.Row> of(Course course) {
         var rows = new CourseRows(course);
         return Stream.concat(
-                        TreatmentRows.of(course.treatment()),
+                        TreatmentRows.of(course.treatment(), course.screws()),
                         Stream.of(rows.visits(), rows.examinations(), rows.boneAges()))
                 .filter(row -> !row.marks().isEmpty())
                 .toList();

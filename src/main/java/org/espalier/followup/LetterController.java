@@ -39,7 +39,7 @@ class LetterController {
         return answer(letters.calendar(new ChildId(child), language), CALENDAR, "visit.ics");
     }
 
-    private static ResponseEntity<byte[]> answer(Optional<LetterOutcome> outcome, MediaType type, String name) {
+    static ResponseEntity<byte[]> answer(Optional<LetterOutcome> outcome, MediaType type, String name) {
         return outcome.map(one -> switch (one) {
                     case LetterOutcome.Written(var bytes) ->
                         ResponseEntity.ok()

@@ -16,6 +16,7 @@ import org.apache.fop.configuration.ConfigurationException;
 import org.apache.fop.configuration.DefaultConfigurationBuilder;
 import org.apache.xmlgraphics.util.MimeConstants;
 import org.springframework.stereotype.Component;
+import org.w3c.dom.Document;
 
 /** Prints letters as PDF, with typefaces of its own so that every language looks the same everywhere. */
 @Component
@@ -33,16 +34,24 @@ class LetterPress {
     private final FopFactory factory = factory();
 
     byte[] print(Letter letter) {
+        return print(
+                new LetterText(letter.language()).text("title." + letter.kind().name()), LetterDocument.of(letter));
+    }
+
+    byte[] print(PlateCard card) {
+        return print(new LetterText(card.language()).text("card"), PlateCardDocument.of(card));
+    }
+
+    private byte[] print(String title, Document pages) {
         var bytes = new ByteArrayOutputStream();
         try {
             var agent = factory.newFOUserAgent();
-            agent.setTitle(new LetterText(letter.language())
-                    .text("title." + letter.kind().name()));
+            agent.setTitle(title);
             agent.setCreator("Espalier");
             var fop = factory.newFop(MimeConstants.MIME_PDF, agent, bytes);
             TransformerFactory.newInstance()
                     .newTransformer()
-                    .transform(new DOMSource(LetterDocument.of(letter)), new SAXResult(fop.getDefaultHandler()));
+                    .transform(new DOMSource(pages), new SAXResult(fop.getDefaultHandler()));
         } catch (FOPException | TransformerException e) {
             throw new IllegalStateException("the letter cannot be printed", e);
         }

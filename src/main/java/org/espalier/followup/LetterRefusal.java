@@ -10,6 +10,8 @@ public enum LetterRefusal {
     NO_LETTERHEAD,
     /** An invitation needs a date. */
     NO_DATE,
+    /** There is nothing in of which a card could tell. */
+    NOTHING_IN,
     /** Who may not know the name cannot write. */
     NO_NAME
 }

@@ -7,10 +7,12 @@
             "access",
             "film",
             "kit",
+            "kit::paper",
             "patient",
             "platform",
             "prognosis",
             "reading",
+            "stock",
             "treatment",
             "science::growth",
             "science::quantity"

@@ -27,6 +27,11 @@ class JdbcShelfLineRepository {
     private static final String OF_PRODUCT = SELECT + """
             where b.site_id = :site and b.product_id = :product and b.quantity > 0 order by l.expires_on, l.number
             """;
+    private static final String USED = SELECT + """
+            where b.site_id = :site and b.quantity > 0
+                and p.kind in ('PLATE', 'SCREW', 'WIRE', 'STAPLE', 'FRAME', 'CONSUMABLE')
+            order by p.kind, p.name, p.diameter_mm, p.length_mm, p.reference, l.expires_on, l.number limit 2000
+            """;
     private static final String OF_LOT = SELECT + """
             where b.site_id = :site and b.quantity > 0 and (b.lot_id = :lot or b.lot_id is null and exists (
                 select from stock_slot_lot s
@@ -52,6 +57,11 @@ class JdbcShelfLineRepository {
 
     List<ShelfLine> of(SiteId site, ProductId product) {
         return lines(jdbc.sql(OF_PRODUCT).param("site", site.value()).param("product", product.value()));
+    }
+
+    /** All that operations may use, whatever the shelf. */
+    List<ShelfLine> used(SiteId site) {
+        return lines(jdbc.sql(USED).param("site", site.value()));
     }
 
     /** Where a lot lies, and the slots in which it may. */

@@ -18,4 +18,9 @@ public enum ProductKind {
     public boolean isImplant() {
         return compareTo(FRAME) <= 0;
     }
+
+    /** Whether an operation may leave it in a child or use it up. */
+    public boolean isUsed() {
+        return compareTo(CONSUMABLE) <= 0;
+    }
 }

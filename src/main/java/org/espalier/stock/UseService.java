@@ -1,7 +1,6 @@
 package org.espalier.stock;
 
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -47,22 +46,30 @@ public class UseService {
      * which is shown so that nobody looks for it.
      */
     public List<Proposal> proposals(SiteId site, ProductId product) {
-        Map<ShelfId, Shelf> usable = shelves.of(site).stream()
-                .filter(shelf -> shelf.kind().isUsable() && shelf.closedOn() == null)
-                .collect(Collectors.toMap(Shelf::id, Function.identity()));
+        var usable = usable(site);
         var today = sites.today(site);
         return lines.of(site, product).stream()
                 .filter(line -> usable.containsKey(line.shelf()))
                 .map(line -> Proposal.of(java.util.Objects.requireNonNull(usable.get(line.shelf())), line, today))
-                .sorted(Comparator.comparing(Proposal::expired).thenComparing(UseService::lastDay))
+                .sorted(Comparator.comparing(Proposal::expired).thenComparing(Proposal::lastDay))
                 .toList();
     }
 
-    private static LocalDate lastDay(Proposal proposal) {
-        return proposal.line()
-                .lot()
-                .flatMap(lot -> java.util.Optional.ofNullable(lot.expires()))
-                .orElse(LocalDate.MAX);
+    /** All that an operation may take at a hospital, trays first and then what expires first. */
+    public List<Proposal> implants(SiteId site) {
+        var usable = usable(site);
+        var today = sites.today(site);
+        return lines.used(site).stream()
+                .flatMap(line ->
+                        Stream.ofNullable(usable.get(line.shelf())).map(shelf -> Proposal.of(shelf, line, today)))
+                .sorted(Proposal.AT_HAND)
+                .toList();
+    }
+
+    private Map<ShelfId, Shelf> usable(SiteId site) {
+        return shelves.of(site).stream()
+                .filter(shelf -> shelf.kind().isUsable() && shelf.closedOn() == null)
+                .collect(Collectors.toMap(Shelf::id, Function.identity()));
     }
 
     /**
@@ -105,6 +112,39 @@ public class UseService {
                 outcome.lots(),
                 cost,
                 last != null && last.isBefore(today));
+    }
+
+    /**
+     * One piece that lay on no shelf here.
+     *
+     * @param movement made by whoever asks, so that asking twice books once
+     * @param lot empty only for what has none
+     */
+    public record Outside(UUID movement, SiteId site, ProductId product, java.util.Optional<LotId> lot, UUID holder) {}
+
+    /**
+     * Books a piece that lay on no shelf here, as on loan: from its supplier straight into the child, so that its lot is found
+     * again.
+     *
+     * @param why in a few words
+     * @throws StockRefusal when its lot is wanting
+     */
+    public void useFromOutside(Outside piece, String why) {
+        var lots = piece.lot().map(List::of).orElse(List.of());
+        var step = new Step(
+                piece.movement(),
+                piece.product(),
+                end(piece.site(), ShelfKind.SUPPLIER),
+                end(piece.site(), ShelfKind.CHILDREN),
+                piece.lot().orElse(null),
+                null,
+                1,
+                piece.holder(),
+                null,
+                why,
+                movements.cost(piece.site(), piece.product(), lots).orElse(null),
+                clock.instant());
+        movements.move(step).orRefuse();
     }
 
     private List<LotId> mixed(Shelf from, ProductId product) {

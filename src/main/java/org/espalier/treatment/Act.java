@@ -1,5 +1,6 @@
 package org.espalier.treatment;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -7,6 +8,7 @@ import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.patient.FactId;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.Explant;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param answers what was said beside; a question without an answer was not recorded
  * @param plan the plan that is done with this
  * @param reversal the deliberate reversal it rests on
+ * @param pieces what went in or was used up, piece by piece; none when nothing was scanned or chosen
+ * @param fate where went what came out; null when that was not recorded
  */
 public record Act(
         ProcedureKind kind,
@@ -32,7 +36,9 @@ public record Act(
         int count,
         Map<Question, String> answers,
         @Nullable FactId plan,
-        @Nullable UUID reversal) {
+        @Nullable UUID reversal,
+        List<Piece> pieces,
+        Explant.@Nullable Fate fate) {
 
     /** The longest description of implants that is kept. */
     public static final int IMPLANTS_LENGTH = 200;
@@ -58,6 +64,26 @@ public record Act(
         }
         implants = Written.required(implants, IMPLANTS_LENGTH);
         answers = Question.tidy(answers);
+        pieces = List.copyOf(pieces);
+        if (pieces.size() > MOST_PIECES) {
+            throw new IllegalArgumentException("Not a number of pieces: " + pieces.size());
+        }
+    }
+
+    /** An act of whose pieces nothing more is known than what is said in words. */
+    public Act(
+            ProcedureKind kind,
+            Side side,
+            @Nullable Bone bone,
+            @Nullable BoneEnd end,
+            @Nullable PlateSide plateSide,
+            @Nullable ImplantId implant,
+            String implants,
+            int count,
+            Map<Question, String> answers,
+            @Nullable FactId plan,
+            @Nullable UUID reversal) {
+        this(kind, side, bone, end, plateSide, implant, implants, count, answers, plan, reversal, List.of(), null);
     }
 
     /** An act on one physis with nothing said beside the six facts. */
@@ -93,6 +119,29 @@ public record Act(
     }
 
     Act restingOn(@Nullable FactId donePlan, @Nullable UUID agreedReversal) {
-        return new Act(kind, side, bone, end, plateSide, implant, implants, count, answers, donePlan, agreedReversal);
+        return new Act(
+                kind,
+                side,
+                bone,
+                end,
+                plateSide,
+                implant,
+                implants,
+                count,
+                answers,
+                donePlan,
+                agreedReversal,
+                pieces,
+                fate);
+    }
+
+    public Act withPieces(List<Piece> others) {
+        return new Act(
+                kind, side, bone, end, plateSide, implant, implants, count, answers, plan, reversal, others, fate);
+    }
+
+    public Act withFate(Explant.Fate other) {
+        return new Act(
+                kind, side, bone, end, plateSide, implant, implants, count, answers, plan, reversal, pieces, other);
     }
 }

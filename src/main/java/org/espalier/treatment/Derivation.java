@@ -214,7 +214,8 @@ final class Derivation {
     private List<StandingPlan> standingPlans() {
         return record.plans().standing().stream()
                 .flatMap(written -> Optional.ofNullable(written.fact())
-                        .map(plan -> new StandingPlan(written.id(), plan, written.by(), done(written)))
+                        .map(plan -> new StandingPlan(
+                                written.id(), record.plans().first(written), plan, written.by(), done(written)))
                         .stream())
                 .toList();
     }

@@ -64,4 +64,9 @@ public record FactLog<F extends TreatmentFact>(List<Written<F>> all) {
         }
         return line;
     }
+
+    /** The fact with which it began, however often it was changed. */
+    FactId first(Written<F> newest) {
+        return line(newest).stream().reduce((newer, older) -> older).orElse(newest.id());
+    }
 }

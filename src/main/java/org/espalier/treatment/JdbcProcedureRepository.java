@@ -18,6 +18,7 @@ import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.FactId;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.Explant;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -38,9 +39,10 @@ class JdbcProcedureRepository {
             """;
     private static final String ADD_ACT = """
             insert into procedure_act (session_id, number, site_id, recorded_site, child_id, kind, side, bone, bone_end,
-                plate_side, implant, implants, implant_count, answers, plan, reversal)
+                plate_side, implant, implants, implant_count, answers, plan, reversal, explant_fate)
             select :session, :number, c.site_id, c.site_id, c.id, :kind, :side, :bone, :end,
-                :plateSide, :implant, :implants, :count, cast(:answers as jsonb), :plan, :reversal
+                :plateSide, :implant, :implants, :count, cast(:answers as jsonb), :plan, :reversal,
+                :fate
             from child c where c.id = :child
             """;
     private static final String IS_KEPT =
@@ -53,16 +55,18 @@ class JdbcProcedureRepository {
             order by p.recorded_at, p.id
             """;
     private static final String ACTS = """
-            select session_id, kind, side, bone, bone_end, plate_side, implant, implants, implant_count, answers, plan,
-                reversal
+            select session_id, number, kind, side, bone, bone_end, plate_side, implant, implants, implant_count, answers,
+                plan, reversal, explant_fate
             from procedure_act where child_id = :child
             order by session_id, number
             """;
 
     private final JdbcClient jdbc;
+    private final JdbcPieceRepository pieces;
 
-    JdbcProcedureRepository(JdbcClient jdbc) {
+    JdbcProcedureRepository(JdbcClient jdbc, JdbcPieceRepository pieces) {
         this.jdbc = jdbc;
+        this.pieces = pieces;
     }
 
     Optional<SiteId> site(ChildId child) {
@@ -118,9 +122,12 @@ class JdbcProcedureRepository {
     /** As written, the newest last, superseded ones too. */
     List<Procedure> all(ChildId child) {
         Map<UUID, List<Act>> acts = new HashMap<>();
+        var recorded = pieces.all(child);
         jdbc.sql(ACTS).param("child", child.value()).query(row -> {
-            acts.computeIfAbsent(row.getObject("session_id", UUID.class), id -> new ArrayList<>())
-                    .add(act(row));
+            var session = row.getObject("session_id", UUID.class);
+            var place = new JdbcPieceRepository.ActPlace(session, row.getInt("number"));
+            acts.computeIfAbsent(session, id -> new ArrayList<>())
+                    .add(act(row, recorded.getOrDefault(place, List.of())));
         });
         return jdbc.sql(SESSIONS)
                 .param("child", child.value())
@@ -148,7 +155,9 @@ class JdbcProcedureRepository {
                     .param("answers", FactTable.json(act.answers()))
                     .param("plan", act.plan() == null ? null : act.plan().value())
                     .param("reversal", act.reversal())
+                    .param("fate", name(act.fate()))
                     .update();
+            pieces.add(child, new JdbcPieceRepository.ActPlace(session.value(), at + 1), act.pieces());
         }
     }
 
@@ -178,10 +187,10 @@ class JdbcProcedureRepository {
                 new NextLook(row.getObject("next_on", LocalDate.class), row.getString("next_why")));
     }
 
-    private static Act act(ResultSet row) throws SQLException {
+    private static Act act(ResultSet row, List<Piece> pieces) throws SQLException {
         var implant = row.getObject("implant", UUID.class);
         var plan = row.getObject("plan", UUID.class);
-        return new Act(
+        var act = new Act(
                 ProcedureKind.valueOf(row.getString("kind")),
                 Side.valueOf(row.getString("side")),
                 FactTable.constant(row, "bone", Bone.class),
@@ -193,5 +202,7 @@ class JdbcProcedureRepository {
                 FactTable.answers(row.getString("answers")),
                 plan == null ? null : new FactId(plan),
                 row.getObject("reversal", UUID.class));
+        var fate = FactTable.constant(row, "explant_fate", Explant.Fate.class);
+        return fate == null ? act.withPieces(pieces) : act.withPieces(pieces).withFate(fate);
     }
 }

@@ -27,6 +27,10 @@ public record Procedure(
         Optional<ProcedureId> supersedes,
         @Nullable String reason) {
 
+    Procedure withData(Optional<ProcedureData> other) {
+        return new Procedure(id, on, other, by, at, supersedes, reason);
+    }
+
     /** The first record of the procedure, in place of which the given one stands at last; itself when there was none before. */
     static ProcedureId first(List<Procedure> all, ProcedureId id) {
         return all.stream()

@@ -115,6 +115,16 @@ public enum ProcedureKind {
         };
     }
 
+    /** Whether something can go in with it. */
+    public boolean takesPieces() {
+        return !isOutsideTheatre() && effect != Effect.TAKES_OUT && effect != Effect.SCREW_OUT;
+    }
+
+    /** Whether something that was in comes out with it, and goes somewhere. */
+    public boolean bringsPiecesOut() {
+        return effect == Effect.TAKES_OUT || effect == Effect.SCREW_OUT || effect == Effect.SCREW_IN_PLACE;
+    }
+
     /** The screw it is about, if it is about one of a plate. */
     Screw screw() {
         return name().startsWith("METAPHYSEAL") ? Screw.METAPHYSEAL : Screw.EPIPHYSEAL;

@@ -7,10 +7,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * A plan that stands.
  *
+ * @param first what names it since it was first decided, however often it was changed
  * @param by name of who wrote it down last; null for the house itself
  * @param done when and by what it was done; empty while it waits
  */
-public record StandingPlan(FactId id, Plan plan, @Nullable String by, Optional<Done> done) {
+public record StandingPlan(
+        FactId id, FactId first, Plan plan, @Nullable String by, Optional<Done> done) {
 
     /** The procedure with which a plan was done. */
     public record Done(java.time.LocalDate on, ProcedureId procedure) {}

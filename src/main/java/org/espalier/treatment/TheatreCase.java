@@ -3,10 +3,18 @@ package org.espalier.treatment;
 import java.util.List;
 import org.espalier.patient.Child;
 
-/** A child for whom theatre has a place on a day, with what is to be done. */
-public record TheatreCase(Child child, List<Plan> plans) {
+/**
+ * A child for whom theatre has a place on a day.
+ *
+ * @param standing what is to be done
+ */
+public record TheatreCase(Child child, List<StandingPlan> standing) {
 
     public TheatreCase {
-        plans = List.copyOf(plans);
+        standing = List.copyOf(standing);
+    }
+
+    public List<Plan> plans() {
+        return standing.stream().map(StandingPlan::plan).toList();
     }
 }

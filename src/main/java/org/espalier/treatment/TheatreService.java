@@ -44,7 +44,7 @@ public class TheatreService {
     public List<TheatreCase> list(SiteId site, LocalDate day) {
         return patients.all(site, facts.inTheatre(site, day), "theatre").stream()
                 .map(child -> new TheatreCase(child, waiting(child.id(), day)))
-                .filter(one -> !one.plans().isEmpty())
+                .filter(one -> !one.standing().isEmpty())
                 .toList();
     }
 
@@ -70,12 +70,11 @@ public class TheatreService {
                         .toList());
     }
 
-    private List<Plan> waiting(ChildId child, LocalDate day) {
+    private List<StandingPlan> waiting(ChildId child, LocalDate day) {
         return new Derivation(reader.record(child))
                 .plans().stream()
                         .filter(StandingPlan::isWaiting)
-                        .map(StandingPlan::plan)
-                        .filter(plan -> day.equals(plan.theatreOn()))
+                        .filter(plan -> day.equals(plan.plan().theatreOn()))
                         .toList();
     }
 }

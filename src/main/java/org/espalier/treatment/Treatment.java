@@ -17,6 +17,7 @@ import org.espalier.science.quantity.Side;
  * @param physes those that are followed and those anything was done to, the right first
  * @param limbs the right first
  * @param tethers all that ever held a physis, the first first
+ * @param pieces what went in and came out, piece by piece
  * @param plans those that stand, done ones too
  */
 public record Treatment(
@@ -27,6 +28,7 @@ public record Treatment(
         List<PhysisStanding> physes,
         List<LimbStanding> limbs,
         List<Tether> tethers,
+        PieceLedger pieces,
         List<StandingPlan> plans,
         FactLog<Target> targets,
         FactLog<ImplantFinding> findings,
@@ -71,6 +73,7 @@ public record Treatment(
                 physes,
                 limbs,
                 derived.tethers(),
+                PieceLedger.of(record.deeds()),
                 derived.plans(),
                 record.targets(),
                 record.findings(),
@@ -149,6 +152,7 @@ public record Treatment(
                 physes,
                 limbs,
                 tethers,
+                pieces,
                 plans,
                 targets,
                 findings,

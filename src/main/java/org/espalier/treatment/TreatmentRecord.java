@@ -2,6 +2,7 @@ package org.espalier.treatment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Everything that was written down of a child's treatment, before anything is derived from it. */
 record TreatmentRecord(
@@ -20,6 +21,10 @@ record TreatmentRecord(
 
     List<Deed> deeds() {
         return Deed.of(Procedure.standing(procedures));
+    }
+
+    Optional<Procedure> procedure(ProcedureId id) {
+        return procedures.stream().filter(one -> one.id().equals(id)).findFirst();
     }
 
     /** The same with one procedure more. */

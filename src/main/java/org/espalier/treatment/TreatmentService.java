@@ -28,6 +28,7 @@ public class TreatmentService {
     private final TreatmentReader reader;
     private final JdbcProcedureRepository procedures;
     private final SideCheck sides;
+    private final StockBook stock;
     private final PatientService patients;
     private final CurrentStaff staff;
     private final ApplicationEventPublisher events;
@@ -37,6 +38,7 @@ public class TreatmentService {
             TreatmentReader reader,
             JdbcProcedureRepository procedures,
             SideCheck sides,
+            StockBook stock,
             PatientService patients,
             CurrentStaff staff,
             ApplicationEventPublisher events,
@@ -44,6 +46,7 @@ public class TreatmentService {
         this.reader = reader;
         this.procedures = procedures;
         this.sides = sides;
+        this.stock = stock;
         this.patients = patients;
         this.staff = staff;
         this.events = events;
@@ -65,7 +68,11 @@ public class TreatmentService {
         return sides.measured(of(child), physis, until);
     }
 
-    /** Records a procedure. Sent again with the same id it is kept once. */
+    /**
+     * Records a procedure. Sent again with the same id it is kept once.
+     *
+     * @throws StockRefused when a piece cannot be taken from its shelf
+     */
     public RecordOutcome record(ChildId child, ProcedureId id, ProcedureData data) {
         return keep(child, id, data, Optional.empty(), null);
     }
@@ -92,6 +99,7 @@ public class TreatmentService {
         var withdrawal = procedure(id, before.get().on(), Optional.empty(), Optional.of(earlier), why);
         var stops = Misfit.stops(record, record.with(withdrawal));
         if (stops.isEmpty()) {
+            stock.book(site, record, withdrawal);
             procedures.add(child, withdrawal, staff.find().orElse(null));
             events.publishEvent(new ProcedureWithdrawn(
                     child,
@@ -125,7 +133,7 @@ public class TreatmentService {
                 .flatMap(some -> some)
                 .toList();
         if (stops.isEmpty()) {
-            procedures.add(child, whole, staff.find().orElse(null));
+            procedures.add(child, stock.book(site, record, whole), staff.find().orElse(null));
             tell(child, site, whole, data, Procedure.first(record.with(whole).procedures(), id));
         }
         return RecordOutcome.of(stops);

@@ -1,8 +1,11 @@
 package org.espalier.treatment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
 import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
@@ -43,6 +46,17 @@ public final class TreatmentText {
     /** {@code Plate placed – Right distal femur, medial side}. */
     public static String of(Plan plan) {
         return Texts.text("treatment.act", Texts.of(plan.kind()), place(plan.side(), plan.physis(), plan.plateSide()));
+    }
+
+    /** {@code Right distal femur, lateral side: plate, 2 screws}. */
+    public static String of(Tether tether) {
+        return Texts.text(
+                "treatment.tether",
+                place(
+                        tether.physis().side(),
+                        Optional.of(tether.physis()),
+                        tether.side().orElse(null)),
+                tether.what());
     }
 
     /** When a plan was decided, asked for, and is to be done. */
@@ -106,6 +120,41 @@ public final class TreatmentText {
                         told(seen)))
                 .reduce((one, next) -> one + "; " + next)
                 .orElseGet(() -> Texts.text("treatment.seen.nothing"));
+    }
+
+    /** {@code metaphyseal screw bent, exposed on the film of 3-Nov-2026, read by A. Reader}. */
+    public static String of(ScrewSighting seen) {
+        var signs = seen.signs().isEmpty()
+                ? Texts.text(seen.complete() ? "treatment.sighting.sound" : "treatment.sighting.not-all")
+                : seen.signs().stream().sorted().map(TreatmentText::small).collect(Collectors.joining(", "));
+        return Texts.text("treatment.sighting", small(seen.screw()), signs, DateText.of(seen.filmOn()), seen.reader());
+    }
+
+    /** What a piece is, where it holds when it is a screw, and of which lot. */
+    public static String of(Piece piece) {
+        return piece.role() == Piece.Role.BODY
+                ? Texts.text("treatment.piece.body", piece.what(), lots(piece))
+                : Texts.text("treatment.piece.line", piece.what(), Texts.of(piece.role()), lots(piece));
+    }
+
+    /** Pieces in words, like ones together. */
+    public static List<String> of(List<Piece> pieces) {
+        return pieces.stream()
+                .collect(Collectors.groupingBy(TreatmentText::of, LinkedHashMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .map(some -> some.getValue() == 1
+                        ? some.getKey()
+                        : Texts.text("treatment.piece.times", some.getValue(), some.getKey()))
+                .toList();
+    }
+
+    /** {@code lot A}, or that it is one of several, or not known. */
+    public static String lots(Piece piece) {
+        var numbers = piece.lotNumbers();
+        return numbers == null
+                ? Texts.text("treatment.lot.unknown")
+                : Texts.text(piece.isOfOneLot() ? "treatment.lot" : "treatment.lot.one-of", numbers);
     }
 
     private static String told(ImplantFinding seen) {

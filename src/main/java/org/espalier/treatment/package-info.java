@@ -11,7 +11,8 @@
             "platform",
             "reading",
             "science::alignment",
-            "science::quantity"
+            "science::quantity",
+            "stock"
         })
 @NullMarked
 package org.espalier.treatment;

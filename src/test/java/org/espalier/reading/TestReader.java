@@ -145,6 +145,18 @@ public class TestReader {
         });
     }
 
+    /** A signed reading whose reader said this of the screws. */
+    public ReadingId signedWithScrews(TestDoor.Sender surgeon, FilmId film, List<ScrewSeen> screws) {
+        return surgeon.does(() -> {
+            var draft = drafts.begin(film);
+            var chosen = drafts.choose(draft.id(), draft.settings().withScrews(screws))
+                    .orElseThrow();
+            drafts.measure(draft.id(), commit(chosen.revision(), bothLimbs()));
+            readings.sign(draft.id(), chosen.revision() + 1, null);
+            return draft.id();
+        });
+    }
+
     private ReadingId signed(TestDoor.Sender surgeon, FilmId film, Marks marks) {
         return surgeon.does(() -> {
             var draft = drafts.begin(film);

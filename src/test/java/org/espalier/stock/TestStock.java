@@ -170,6 +170,10 @@ public class TestStock {
                             ids.next(), site, stocked.plate().id(), List.of(lot.id()), 1, holder, Explant.Fate.DISPOSED)
                 }),
                 Map.entry("UseService.takeBack", new Object[] {use.movement(), ids.next(), "not used"}),
+                Map.entry("UseService.useFromOutside", new Object[] {
+                    new UseService.Outside(ids.next(), site, stocked.plate().id(), Optional.of(lot.id()), holder),
+                    "on loan"
+                }),
                 Map.entry("UseService.usedFor", new Object[] {holder}),
                 Map.entry("UseService.takenOutBy", new Object[] {holder}),
                 Map.entry("UseService.ofHolder", new Object[] {holder}),

@@ -43,6 +43,7 @@ final class LetterPanel extends Composite<Section> {
         for (var kind : LetterKind.values()) {
             links.add(link("letter?kind=" + kind.name() + "&language=" + language.name(), Texts.of(kind)));
         }
+        links.add(link("plate-card?language=" + language.name(), Texts.text("followup.plate-card")));
         links.add(link("calendar?language=" + language.name(), Texts.text("followup.calendar")));
     }
 

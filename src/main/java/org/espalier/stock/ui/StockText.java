@@ -9,15 +9,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
-import org.espalier.science.quantity.Length;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Need;
 import org.espalier.stock.Product;
 import org.espalier.stock.ProductData;
+import org.espalier.stock.ProductText;
 import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfLine;
 import org.espalier.stock.UnitCost;
-import org.jspecify.annotations.Nullable;
 
 /** Shelves, products and lots in words. */
 final class StockText {
@@ -25,26 +24,16 @@ final class StockText {
     private StockText() {}
 
     static String of(Shelf shelf) {
-        var name = shelf.name();
-        return name == null ? Texts.of(shelf.kind()) : name;
+        return ProductText.of(shelf);
     }
 
     static String of(Product product) {
-        return Texts.text(
-                "stock.product-name", product.data().name(), product.data().reference());
+        return ProductText.of(product);
     }
 
     /** What a storekeeper tells one product from the next by; empty when nothing is known. */
     static String size(ProductData data) {
-        return Stream.of(
-                        length("stock.diameter", data.diameter()),
-                        length("stock.core", data.core()),
-                        length("stock.length", data.length()),
-                        data.build() == null ? null : Texts.of(data.build()),
-                        data.material() == null ? null : Texts.of(data.material()),
-                        data.driver() == null ? null : Texts.text("stock.driver", data.driver()))
-                .filter(Objects::nonNull)
-                .collect(Collectors.joining(", "));
+        return ProductText.size(data);
     }
 
     /** What it is, in one line. */
@@ -54,21 +43,12 @@ final class StockText {
                 .collect(Collectors.joining(" · "));
     }
 
-    private static @Nullable String length(String key, @Nullable Length length) {
-        return length == null ? null : Texts.text(key, length.millimetres());
-    }
-
     static String lots(ShelfLine line) {
-        return line.lot().map(Lot::number).orElseGet(() -> lots(line.possible()));
+        return ProductText.lots(line);
     }
 
     static String lots(List<Lot> lots) {
-        var numbers = lots.stream().map(Lot::number).collect(Collectors.joining(", "));
-        return switch (lots.size()) {
-            case 0 -> Texts.text("stock.no-lot");
-            case 1 -> numbers;
-            default -> Texts.text("stock.one-of", numbers);
-        };
+        return ProductText.lots(lots);
     }
 
     static String expiry(ShelfLine line) {
@@ -90,21 +70,7 @@ final class StockText {
     }
 
     static String of(Need need) {
-        return Stream.of(
-                        Texts.of(need.kind()),
-                        length("stock.diameter", need.diameter()),
-                        range(need),
-                        need.driver() == null ? null : Texts.text("stock.driver", need.driver()))
-                .filter(Objects::nonNull)
-                .collect(Collectors.joining(", "));
-    }
-
-    private static @Nullable String range(Need need) {
-        var shortest = need.shortest();
-        var longest = need.longest();
-        return shortest == null || longest == null
-                ? null
-                : Texts.text("stock.range", shortest.millimetres(), longest.millimetres());
+        return ProductText.of(need);
     }
 
     /** The short name of an operation that means nothing outside. */

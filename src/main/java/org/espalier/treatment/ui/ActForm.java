@@ -6,8 +6,6 @@ import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
-import com.vaadin.flow.component.textfield.IntegerField;
-import com.vaadin.flow.component.textfield.TextField;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +17,7 @@ import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.Explant;
 import org.espalier.treatment.Act;
 import org.espalier.treatment.ImplantId;
 import org.espalier.treatment.PhysisKey;
@@ -32,42 +31,40 @@ import org.jspecify.annotations.Nullable;
 /** One act: the procedure, the side, the physis, the side of the bone, the implants; and what else may be said of it. */
 final class ActForm extends Composite<Div> {
 
-    private static final int MOST_PIECES = 40;
-
     private final Select<ProcedureKind> kind = Choices.of("treatment.procedure", Arrays.asList(ProcedureKind.values()));
     private final RadioButtonGroup<Side> side = Choices.radio("treatment.side", List.of(Side.RIGHT, Side.LEFT));
     private final Select<PhysisKey> physis = Choices.physis(List.of());
     private final RadioButtonGroup<PlateSide> plateSide =
             Choices.radio("treatment.plate-side", Arrays.asList(PlateSide.values()));
     private final Select<Tether> onImplant = new Select<>();
-    private final TextField implants = Choices.text("treatment.implants", Act.IMPLANTS_LENGTH);
-    private final IntegerField count = new IntegerField(Texts.text("treatment.pieces"));
+    private final ImplantWords words = new ImplantWords();
+    private final Select<Explant.Fate> fate = Choices.optional("treatment.fate", Arrays.asList(Explant.Fate.values()));
     private final QuestionFields further = new QuestionFields(this::tell);
+    private final PieceFields pieces;
     private final List<Tether> inPlace;
     private final Runnable changed;
     private UUID newImplant;
     private boolean filling;
 
-    ActForm(List<Tether> inPlace, Ids ids, Runnable changed) {
+    ActForm(List<Tether> inPlace, PieceSource source, Ids ids, Runnable changed) {
         this.inPlace = inPlace;
         this.changed = changed;
         newImplant = ids.next();
+        pieces = new PieceFields(source, this::takePieces);
         onImplant.setLabel(Texts.text("treatment.on-implant"));
-        onImplant.setItemLabelGenerator(ActForm::text);
-        implants.setHelperText(Texts.text("treatment.implants.help"));
-        count.setMin(0);
-        count.setMax(MOST_PIECES);
-        count.setStepButtonsVisible(true);
+        onImplant.setItemLabelGenerator(tether -> tether == null ? "" : TreatmentText.of(tether));
         physis.setEmptySelectionCaption(Texts.text("treatment.whole-limb"));
         kind.addValueChangeListener(change -> takeKind());
         side.addValueChangeListener(change -> takeSide());
         onImplant.addValueChangeListener(change -> takeImplant(change.getValue()));
-        Stream.<HasValue<?, ?>>of(kind, side, physis, plateSide, onImplant, implants, count)
+        Stream.<HasValue<?, ?>>of(kind, side, physis, plateSide, onImplant, words.words(), words.count(), fate)
                 .forEach(field -> field.addValueChangeListener(change -> tell()));
-        var fields = new Div(kind, onImplant, side, physis, plateSide, implants, count);
-        fields.addClassNames("form-fields", "act-fields");
+        var where = new Div(kind, onImplant, side, physis, plateSide);
+        where.addClassNames("form-fields", "act-fields");
+        var with = new Div(words.words(), words.count(), fate);
+        with.addClassNames("form-fields", "act-fields");
         getContent().addClassName("act");
-        getContent().add(fields, further);
+        getContent().add(where, pieces, with, further);
         takeKind();
     }
 
@@ -89,13 +86,21 @@ final class ActForm extends Composite<Div> {
             physis.setValue(new PhysisKey(side.getValue(), bone, end));
         }
         plateSide.setValue(constant(PlateSide.class, typed.plateSide()));
-        implants.setValue(typed.implants());
-        count.setValue(typed.count());
         if (typed.implant() != null && onImplant.getValue() == null) {
             newImplant = typed.implant();
         }
+        pieces.fill(typed.allPieces());
+        words.fill(typed.implants(), typed.count(), pieces);
+        fate.setValue(constant(Explant.Fate.class, typed.fate()));
         further.fill(typed.answers());
         filling = false;
+    }
+
+    /** The cursor stands where a hand scanner types, when something can go in. */
+    void awaitScan() {
+        if (pieces.isVisible()) {
+            pieces.focus();
+        }
     }
 
     TypedAct typed() {
@@ -107,9 +112,11 @@ final class ActForm extends Composite<Div> {
                 where.map(key -> key.end().name()).orElse(null),
                 name(plateSide.getValue()),
                 implant().map(ImplantId::value).orElse(null),
-                implants.getValue(),
-                count.getValue(),
-                further.typed());
+                words.words().getValue(),
+                words.count().getValue(),
+                further.typed(),
+                pieces.typed(),
+                fate.isVisible() ? name(fate.getValue()) : null);
     }
 
     /** Demands the facts required. */
@@ -128,26 +135,27 @@ final class ActForm extends Composite<Div> {
         }
         boolean sided = !plateSide.isVisible() || plateSide.getValue() != null;
         Problems.demand(missing, plateSide, sided, "treatment.plate-side.missing");
-        Problems.demand(missing, implants, !implants.getValue().isBlank(), "treatment.implants.missing");
-        boolean counted = count.getValue() != null && count.getValue() >= 0 && count.getValue() <= MOST_PIECES;
-        Problems.demand(missing, count, counted, "treatment.pieces.missing");
+        words.demand(missing);
+        pieces.demand(missing);
     }
 
     /** The act; only when nothing is missing. */
     Act act() {
         var where = Optional.ofNullable(physis.getValue());
-        return new Act(
+        var act = new Act(
                 kind.getValue(),
                 side.getValue(),
                 where.map(PhysisKey::bone).orElse(null),
                 where.map(PhysisKey::end).orElse(null),
                 plateSide.getValue(),
                 implant().orElse(null),
-                implants.getValue(),
-                count.getValue(),
+                words.words().getValue(),
+                words.count().getValue(),
                 further.answers(),
                 null,
                 null);
+        var whole = act.withPieces(pieces.pieces());
+        return fate.isVisible() && fate.getValue() != null ? whole.withFate(fate.getValue()) : whole;
     }
 
     @Nullable
@@ -189,6 +197,8 @@ final class ActForm extends Composite<Div> {
         if (what.isPresent() && !plateSide.isVisible() && !on) {
             plateSide.clear();
         }
+        pieces.procedure(kind.getValue());
+        fate.setVisible(what.filter(ProcedureKind::bringsPiecesOut).isPresent());
         further.ask(what.map(ProcedureKind::questions).orElse(List.of()));
     }
 
@@ -208,22 +218,15 @@ final class ActForm extends Composite<Div> {
         }
     }
 
+    private void takePieces() {
+        words.follow(pieces);
+        tell();
+    }
+
     private void tell() {
         if (!filling) {
             changed.run();
         }
-    }
-
-    private static String text(@Nullable Tether tether) {
-        return tether == null
-                ? ""
-                : Texts.text(
-                        "treatment.tether",
-                        TreatmentText.place(
-                                tether.physis().side(),
-                                Optional.of(tether.physis()),
-                                tether.side().orElse(null)),
-                        tether.what());
     }
 
     private static @Nullable String name(@Nullable Enum<?> constant) {

@@ -19,11 +19,13 @@ final class ActForms extends Composite<Div> {
     private final List<ActForm> forms = new ArrayList<>();
     private final Div shown = new Div();
     private final List<Tether> inPlace;
+    private final PieceSource source;
     private final Ids ids;
     private final Runnable changed;
 
-    ActForms(List<Tether> inPlace, Ids ids, Runnable changed) {
+    ActForms(List<Tether> inPlace, PieceSource source, Ids ids, Runnable changed) {
         this.inPlace = inPlace;
+        this.source = source;
         this.ids = ids;
         this.changed = changed;
         getContent().add(shown, Choices.link(Texts.text("treatment.act.another"), () -> {
@@ -35,11 +37,12 @@ final class ActForms extends Composite<Div> {
 
     /** Fills the first empty form, or one more, with what is known beforehand. */
     void take(TypedAct act) {
-        forms.stream()
-                .filter(form -> form.typed().kind() == null)
+        var form = forms.stream()
+                .filter(one -> one.typed().kind() == null)
                 .findFirst()
-                .orElseGet(this::add)
-                .fill(act);
+                .orElseGet(this::add);
+        form.fill(act);
+        form.awaitScan();
         changed.run();
     }
 
@@ -59,6 +62,11 @@ final class ActForms extends Composite<Div> {
 
     void demand(Map<Component, String> missing) {
         forms.forEach(form -> form.demand(missing));
+    }
+
+    /** Whether a piece is taken from a shelf. */
+    boolean isFromShelf() {
+        return typed().stream().flatMap(act -> act.allPieces().stream()).anyMatch(piece -> piece.shelf() != null);
     }
 
     /** The acts; only when nothing is missing. */
@@ -81,7 +89,7 @@ final class ActForms extends Composite<Div> {
     }
 
     private ActForm add() {
-        var form = new ActForm(inPlace, ids, changed);
+        var form = new ActForm(inPlace, source, ids, changed);
         var box = new Div(form);
         if (!forms.isEmpty()) {
             box.add(Choices.link(Texts.text("treatment.act.remove"), () -> {

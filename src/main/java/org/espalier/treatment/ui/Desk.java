@@ -4,6 +4,9 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.SignAgain;
 import org.espalier.platform.Ids;
+import org.espalier.stock.CatalogueService;
+import org.espalier.stock.ReservationService;
+import org.espalier.treatment.ImplantService;
 import org.espalier.treatment.ReversalService;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentFactService;
@@ -16,6 +19,9 @@ record Desk(
         TreatmentService treatments,
         TreatmentFactService facts,
         ReversalService reversals,
+        ImplantService implants,
+        ReservationService reservations,
+        CatalogueService catalogue,
         CurrentStaff staff,
         SignAgain signAgain,
         Ids ids) {

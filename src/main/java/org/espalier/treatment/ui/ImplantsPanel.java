@@ -2,18 +2,24 @@ package org.espalier.treatment.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.stock.Magnet;
+import org.espalier.treatment.ImplantInPlace;
+import org.espalier.treatment.PieceIn;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentText;
@@ -26,7 +32,8 @@ final class ImplantsPanel extends Composite<Section> {
             "treatment.implants.what",
             "treatment.implants.since",
             "treatment.implants.hold",
-            "treatment.implants.seen");
+            "treatment.implants.seen",
+            "treatment.implants.magnet");
 
     ImplantsPanel(Treatment treatment, Desk desk, Runnable again) {
         getContent().addClassName("sheet");
@@ -42,30 +49,59 @@ final class ImplantsPanel extends Composite<Section> {
         head.add(new NativeTableHeaderCell());
         table.getHead().add(head);
         boolean writes = desk.mayWriteAt(treatment);
-        treatment.tethers().reversed().stream()
-                .sorted(Comparator.comparing(tether -> !tether.isIn()))
-                .forEach(tether -> table.getBody().add(row(tether, writes, () -> tether.implant()
-                        .ifPresent(implant -> new FindingDialog(implant, desk, treatment, again).open()))));
-        getContent().add(table);
+        desk.implants().of(treatment.child()).forEach(implant -> table.getBody()
+                .add(row(implant, writes, () -> implant.tether()
+                        .implant()
+                        .ifPresent(id -> new FindingDialog(id, desk, treatment, again).open()))));
+        treatment.tethers().stream().filter(Tether::isPermanent).forEach(arrest -> table.getBody()
+                .add(row(ofArrest(arrest), false, () -> {})));
+        getContent().add(table, Choices.paragraph("caution", Texts.text("treatment.implants.magnet-caution")));
+        getContent().add(new Anchor(Urls.visits(treatment.child().value()), Texts.text("treatment.implants.card")));
+        addOthers(treatment);
     }
 
-    private static NativeTableRow row(Tether tether, boolean writes, Runnable seen) {
+    private static ImplantInPlace ofArrest(Tether arrest) {
+        return new ImplantInPlace(arrest, List.of(), List.of(), List.of(), false, Magnet.NOT_KNOWN);
+    }
+
+    /** What holds a cut bone, and whatever else was left in beside the physes. */
+    private void addOthers(Treatment treatment) {
+        var others = treatment.pieces().in().stream()
+                .filter(one -> one.implant() == null)
+                .toList();
+        if (!others.isEmpty()) {
+            getContent().add(new H3(Texts.text("treatment.implants.others")));
+            others.forEach(one -> getContent()
+                    .add(new Div(
+                            Choices.limb(
+                                    one.side(),
+                                    TreatmentText.place(one.side(), Optional.ofNullable(one.physis()), null)),
+                            Choices.paragraph(
+                                    "small",
+                                    Texts.text(
+                                            "treatment.piece.since",
+                                            TreatmentText.of(one.piece()),
+                                            DateText.of(one.on()))))));
+        }
+    }
+
+    private static NativeTableRow row(ImplantInPlace implant, boolean writes, Runnable seen) {
+        var tether = implant.tether();
         var where = TreatmentText.place(
                 tether.physis().side(),
                 Optional.of(tether.physis()),
                 tether.side().orElse(null));
         var row = new NativeTableRow();
         row.add(cell(0, Choices.limb(tether.physis().side(), where)));
-        row.add(cell(
-                1,
-                text(tether.elsewhere() ? Texts.text("treatment.implants.elsewhere", tether.what()) : tether.what())));
+        row.add(cell(1, what(implant)));
         row.add(cell(
                 2,
                 text(tether.to()
                         .map(to -> Texts.text("treatment.from-to", DateText.of(tether.from()), DateText.of(to)))
                         .orElseGet(() -> DateText.of(tether.from())))));
         row.add(cell(3, text(tether.isIn() ? Texts.of(tether.hold()) : Texts.text("treatment.implants.out"))));
-        row.add(cell(4, text(TreatmentText.seen(tether))));
+        row.add(cell(4, seen(implant)));
+        row.add(cell(5, text(tether.isIn() && !tether.isPermanent() ? Texts.of(implant.magnet()) : "–")));
         var actions = new NativeTableCell();
         if (writes && tether.implant().isPresent()) {
             actions.add(Choices.link(Texts.text("treatment.seen.new"), seen));
@@ -74,7 +110,44 @@ final class ImplantsPanel extends Composite<Section> {
         return row;
     }
 
-    private static Component text(String text) {
+    /** What it is in words, then its pieces with their lots, then what came out and where that went. */
+    private static Component what(ImplantInPlace implant) {
+        var tether = implant.tether();
+        var what = new Div();
+        if (implant.pieces().isEmpty() || tether.elsewhere()) {
+            what.add(text(
+                    tether.elsewhere() ? Texts.text("treatment.implants.elsewhere", tether.what()) : tether.what()));
+        }
+        TreatmentText.of(implant.pieces().stream().map(PieceIn::piece).toList())
+                .forEach(line -> what.add(Choices.paragraph("piece-in", line)));
+        if (implant.pieces().stream().anyMatch(PieceIn::maybeOut)) {
+            what.add(Choices.paragraph("soon", Texts.text("treatment.piece.maybe-out")));
+        }
+        implant.removed()
+                .forEach(out -> what.add(Choices.paragraph(
+                        "small",
+                        Texts.text(
+                                "treatment.piece.out",
+                                TreatmentText.of(out.piece()),
+                                DateText.of(out.on()),
+                                out.fate() == null ? Choices.notRecorded() : Texts.of(out.fate())))));
+        return what;
+    }
+
+    /** What was written down of it, and what readers said of its screws. */
+    private static Component seen(ImplantInPlace implant) {
+        var seen = new Div(text(TreatmentText.seen(implant.tether())));
+        implant.sightings().forEach(one -> seen.add(Choices.paragraph("small", TreatmentText.of(one))));
+        if (implant.shared()) {
+            seen.add(Choices.paragraph("small", Texts.text("treatment.sighting.shared")));
+        }
+        if (implant.isBrokenByReadingAlone()) {
+            seen.add(Choices.paragraph("soon", Texts.text("treatment.sighting.broken")));
+        }
+        return seen;
+    }
+
+    private static Span text(String text) {
         return new Span(text);
     }
 

@@ -102,7 +102,9 @@ final class LimbPanel extends Composite<Section> {
             var change = Choices.link(Texts.text("treatment.plan.change"), () -> new PlanDialog(
                             plan.side(), plan.physis(), Optional.of(standing), desk, treatment, again)
                     .open());
-            box.add(actions(change));
+            var ready = Choices.link(
+                    Texts.text("treatment.ready.open"), () -> new ReadyDialog(standing, desk, treatment, again).open());
+            box.add(new ReadyLines(standing, desk, treatment.site()), actions(change, ready));
         }
         if (surgeon) {
             box.add(Choices.link(Texts.text("treatment.plan.withdraw"), () -> new ReasonDialog(

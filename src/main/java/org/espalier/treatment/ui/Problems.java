@@ -42,6 +42,14 @@ final class Problems extends Composite<Div> {
         }
     }
 
+    /** What was refused by something beyond the form. */
+    void say(String text) {
+        getContent().removeAll();
+        getContent().add(new H2(Texts.text("treatment.refused")), new Div(text));
+        getContent().setVisible(true);
+        getContent().scrollIntoView();
+    }
+
     private static void focus(Component field) {
         if (field instanceof Focusable<?> focusable) {
             focusable.focus();

@@ -60,6 +60,7 @@ final class ProcedureForm extends Composite<Div> {
             Optional<Procedure> corrected,
             LocalDate today,
             Ids ids,
+            PieceSource source,
             ProcedureDraft draft,
             StopPanel stops) {
         this.treatment = treatment;
@@ -68,7 +69,7 @@ final class ProcedureForm extends Composite<Div> {
         correcting = corrected.isPresent();
         id = new ProcedureId(ids.next());
         on = new DateEntryField(Texts.text("treatment.on"), () -> today);
-        acts = new ActForms(correcting ? treatment.tethers() : treatment.tethersIn(), ids, this::changed);
+        acts = new ActForms(correcting ? treatment.tethers() : treatment.tethersIn(), source, ids, this::changed);
         next = new NextVisitFields(today, on::getValue, this::changed);
         reason.setVisible(correcting);
         save = new Button(Texts.text(correcting ? "treatment.record.save-correction" : "treatment.record.save"));
@@ -100,6 +101,11 @@ final class ProcedureForm extends Composite<Div> {
         retry = () -> tryToSave(taker);
     }
 
+    /** Says what was refused; everything typed stays. */
+    void showRefusal(String why) {
+        problems.say(why);
+    }
+
     void showStops(List<Stop> why) {
         stops.show(why, stop -> place(acts.act(stop.place())), retry);
     }
@@ -127,6 +133,7 @@ final class ProcedureForm extends Composite<Div> {
         var missing = new LinkedHashMap<Component, String>();
         acts.demand(missing);
         Problems.demand(missing, on, on.getValue() != null, "treatment.on.missing");
+        Problems.demand(missing, elsewhere, !elsewhere.getValue() || !acts.isFromShelf(), "treatment.elsewhere.shelf");
         next.demand(missing, on.getValue());
         Problems.demand(missing, reason, !correcting || !reason.getValue().isBlank(), "treatment.reason.missing");
         return missing;

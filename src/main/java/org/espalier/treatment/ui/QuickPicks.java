@@ -5,6 +5,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -56,7 +57,9 @@ final class QuickPicks extends Composite<Div> {
                 act.implant() == null ? null : act.implant().value(),
                 act.implants(),
                 act.count(),
-                answers);
+                answers,
+                act.pieces().stream().map(TypedPiece::of).toList(),
+                name(act.fate()));
     }
 
     private void addWaysOut(Tether tether) {
@@ -95,7 +98,9 @@ final class QuickPicks extends Composite<Div> {
                 onIt.flatMap(Tether::implant).map(ImplantId::value).orElse(null),
                 Optional.ofNullable(plan.implants()).orElse(""),
                 null,
-                Map.of());
+                Map.of(),
+                List.of(),
+                null);
     }
 
     private static TypedAct typed(ProcedureKind kind, Tether tether) {
@@ -108,7 +113,9 @@ final class QuickPicks extends Composite<Div> {
                 tether.implant().map(ImplantId::value).orElse(null),
                 kind.takesOut() ? tether.what() : "",
                 kind.takesOut() ? tether.count() : 1,
-                Map.of());
+                Map.of(),
+                List.of(),
+                null);
     }
 
     private static @Nullable String name(@Nullable Enum<?> constant) {

@@ -19,11 +19,15 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Drafts;
 import org.espalier.platform.Ids;
+import org.espalier.stock.CatalogueService;
+import org.espalier.stock.LabelService;
+import org.espalier.stock.UseService;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.ProcedureData;
 import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.RecordOutcome;
 import org.espalier.treatment.ReversalService;
+import org.espalier.treatment.StockRefused;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentService;
 
@@ -38,6 +42,9 @@ class RecordView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final PatientService patients;
     private final SiteService sites;
     private final Drafts drafts;
+    private final LabelService labels;
+    private final UseService uses;
+    private final CatalogueService catalogue;
     private final Ids ids;
 
     RecordView(
@@ -46,12 +53,18 @@ class RecordView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             PatientService patients,
             SiteService sites,
             Drafts drafts,
+            LabelService labels,
+            UseService uses,
+            CatalogueService catalogue,
             Ids ids) {
         this.treatments = treatments;
         this.reversals = reversals;
         this.patients = patients;
         this.sites = sites;
         this.drafts = drafts;
+        this.labels = labels;
+        this.uses = uses;
+        this.catalogue = catalogue;
         this.ids = ids;
     }
 
@@ -80,14 +93,20 @@ class RecordView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var stops = new StopPanel(reversals, ids, child.id());
         var draft = new ProcedureDraft(
                 drafts, corrected.map(one -> one.id().value()).orElse(child.id().value()));
-        var form = new ProcedureForm(treatment, corrected, today, ids, draft, stops);
+        var source = new PieceSource(labels, uses, catalogue, child.site());
+        var form = new ProcedureForm(treatment, corrected, today, ids, source, draft, stops);
         form.onSave((id, data, reason) -> {
-            var outcome = keep(child.id(), corrected, id, data, reason);
-            if (outcome instanceof RecordOutcome.Stopped(var why)) {
-                form.showStops(why);
-            } else {
-                draft.discard();
-                getUI().ifPresent(ui -> ui.navigate(Urls.treatment(child.id().value())));
+            try {
+                var outcome = keep(child.id(), corrected, id, data, reason);
+                if (outcome instanceof RecordOutcome.Stopped(var why)) {
+                    form.showStops(why);
+                } else {
+                    draft.discard();
+                    getUI().ifPresent(
+                                    ui -> ui.navigate(Urls.treatment(child.id().value())));
+                }
+            } catch (StockRefused refused) {
+                form.showRefusal(refused.text());
             }
         });
         var screen = new Div(

@@ -16,6 +16,7 @@ import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Optional;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
@@ -24,6 +25,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.stock.Coverage;
 import org.espalier.treatment.TheatreCase;
 import org.espalier.treatment.TheatreService;
 
@@ -71,7 +73,8 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
         if (cases.isEmpty()) {
             section.add(Choices.paragraph("empty", Texts.text("treatment.theatre.none", DateText.inWords(day))));
         }
-        cases.forEach(one -> section.add(shown(one, day)));
+        var coverage = desk.reservations().coverage(site.id());
+        cases.forEach(one -> section.add(shown(one, day, coverage)));
         getContent().add(section);
     }
 
@@ -87,11 +90,12 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
         return ways;
     }
 
-    private static Component shown(TheatreCase one, LocalDate day) {
+    private static Component shown(TheatreCase one, LocalDate day, List<Coverage.Met> coverage) {
         var child = one.child();
         var name = new Div(new IdentityBanner(child.who(), day));
         var box = new Section(name, new PlannedLarge(one.plans()));
         box.addClassNames("sheet", "theatre-case");
+        one.standing().forEach(plan -> box.add(new ReadyLines(plan, coverage)));
         var check = new Anchor(Urls.theatreCheck(child.id().value()), Texts.text("treatment.check"));
         var record = new Anchor(Urls.recordProcedure(child.id().value()), Texts.text("treatment.record"));
         var links = new Div(check, record);

@@ -25,6 +25,7 @@ record TypedProcedure(
      * One act as typed.
      *
      * @param implant what it puts in or is done to
+     * @param pieces null in what was typed before pieces were asked for
      */
     record TypedAct(
             @Nullable String kind,
@@ -35,5 +36,12 @@ record TypedProcedure(
             @Nullable UUID implant,
             String implants,
             @Nullable Integer count,
-            Map<String, String> answers) {}
+            Map<String, String> answers,
+            @Nullable List<TypedPiece> pieces,
+            @Nullable String fate) {
+
+        List<TypedPiece> allPieces() {
+            return pieces == null ? List.of() : pieces;
+        }
+    }
 }
