@@ -21,6 +21,7 @@ import org.espalier.stock.UseService;
 import org.espalier.treatment.ImplantFinding;
 import org.espalier.treatment.ImplantId;
 import org.espalier.treatment.Procedure;
+import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentService;
@@ -121,8 +122,9 @@ public class IncidentService {
             Treatment treatment, Tether tether, ImplantFinding finding, List<DeviceIncident> reported) {
         var used = treatment.procedures().stream()
                 .filter(procedure -> putIn(procedure, finding.implant()))
-                .flatMap(procedure -> uses.ofHolder(procedure.id().value()).stream())
-                .filter(movement -> !movement.reversed() && movement.reverses().isEmpty())
+                .map(procedure -> first(treatment, procedure))
+                .distinct()
+                .flatMap(procedure -> uses.usedFor(procedure.value()).stream())
                 .filter(movement -> isOfPart(movement, finding.part()))
                 .toList();
         boolean known = reported.stream()
@@ -130,6 +132,17 @@ public class IncidentService {
                         && one.part() == finding.part()
                         && one.seenOn().equals(finding.on()));
         return new BrokenPart(finding, product(used, tether), lots(used), known);
+    }
+
+    /** The stock keeps what an operation took under its first record, whatever came in its place. */
+    private static ProcedureId first(Treatment treatment, Procedure procedure) {
+        return procedure
+                .supersedes()
+                .flatMap(earlier -> treatment.procedures().stream()
+                        .filter(one -> one.id().equals(earlier))
+                        .findFirst())
+                .map(earlier -> first(treatment, earlier))
+                .orElse(procedure.id());
     }
 
     private static boolean putIn(Procedure procedure, ImplantId implant) {

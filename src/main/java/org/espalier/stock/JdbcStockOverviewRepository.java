@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -51,11 +52,15 @@ class JdbcStockOverviewRepository {
             order by l.expires_on, p.name, b.shelf_id
             """;
     private static final String SUPPLIES =
-            "select b.quantity, coalesce(l.expires_on, date '9999-12-31') as until, " + StockRows.PRODUCT + """
-            from stock_balance b join stock_product p on p.id = b.product_id join stock_shelf s on s.id = b.shelf_id
-                left join stock_lot l on l.id = b.lot_id
-            where b.site_id = :site and b.quantity > 0 and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
-                and (l.expires_on is null or l.expires_on >= :today)
+            "select b.quantity, coalesce(b.expires_on, date '9999-12-31') as until, " + StockRows.PRODUCT + """
+            from (
+                select b.product_id, l.expires_on, sum(b.quantity) as quantity
+                from stock_balance b join stock_product p on p.id = b.product_id join stock_shelf s on s.id = b.shelf_id
+                    left join stock_lot l on l.id = b.lot_id
+                where b.site_id = :site and b.quantity > 0 and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
+                    and (l.expires_on is null or l.expires_on >= :today) and p.kind = any(cast(:kinds as text[]))
+                group by b.product_id, l.expires_on
+            ) b join stock_product p on p.id = b.product_id
             """;
     private static final String VALUE = """
             select s.kind, v.currency, round(sum(v.quantity * v.unit_cost), 2) as amount, sum(v.quantity) as pieces
@@ -130,11 +135,13 @@ class JdbcStockOverviewRepository {
                 .list();
     }
 
-    List<Coverage.Supply> supplies(SiteId site, LocalDate today) {
+    /** What lies usable of some kinds. */
+    List<Coverage.Supply> supplies(SiteId site, LocalDate today, Set<ProductKind> kinds) {
         var products = new HashMap<UUID, Product>();
         return jdbc.sql(SUPPLIES)
                 .param("site", site.value())
                 .param("today", today)
+                .param("kinds", kinds.stream().map(ProductKind::name).toArray(String[]::new))
                 .query((row, number) -> new Coverage.Supply(
                         StockRows.product(row, products),
                         row.getObject("until", LocalDate.class),

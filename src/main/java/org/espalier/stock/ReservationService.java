@@ -3,6 +3,7 @@ package org.espalier.stock;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
@@ -55,7 +56,11 @@ public class ReservationService {
 
     /** What each planned operation gets from what lies usable, and where it is left short. */
     public List<Coverage.Met> coverage(SiteId site) {
-        var today = sites.today(site);
-        return Coverage.of(reservations.open(site), overview.supplies(site, today));
+        var planned = reservations.open(site);
+        var kinds = planned.stream()
+                .flatMap(reservation -> reservation.needs().stream())
+                .map(Need::kind)
+                .collect(Collectors.toSet());
+        return Coverage.of(planned, overview.supplies(site, sites.today(site), kinds));
     }
 }

@@ -139,6 +139,25 @@ class SafetyServiceIntegrationTests {
     }
 
     @Test
+    void knowsTheDayAndTheSurgeonOfTheRecordThatStandsAndTheLotOfTheFirst() {
+        var lot = stocks.arrive(stockHere, stockHere.plate(), stockHere.store(), "C1", FAR, 5);
+        var child = reader.child(here, BORN);
+        var plated = place(here, child, stockHere.store(), Optional.of(lot));
+        var notice = test.notice(here.staff(), here.site(), lot);
+        test.correct(here.staff(), child, plated, LocalDate.of(2025, 6, 14), "Invented Colleague");
+        assertThat(here.does(() -> safety.lookAgain(notice))).hasValue(0);
+        assertThat(here.does(() -> safety.carriers(notice))).singleElement().satisfies(carrier -> {
+            assertThat(carrier.since()).isEqualTo(LocalDate.of(2025, 6, 14));
+            assertThat(carrier.surgeon()).isEqualTo("Invented Colleague");
+            assertThat(carrier.certainty()).isEqualTo(Carrier.Certainty.CERTAIN);
+        });
+        test.breaks(here.staff(), child, plated.implant(), ImplantFinding.Part.BODY);
+        assertThat(here.does(() -> incidents.broken(child)))
+                .extracting(BrokenPart::lots)
+                .containsExactly("C1");
+    }
+
+    @Test
     void findsLateWhatWasWrittenDownLate() {
         var lot = stocks.arrive(stockHere, stockHere.plate(), stockHere.tray(), "P1", FAR, 5);
         stocks.arrive(stockHere, stockHere.plate(), stockHere.tray(), "P2", FAR, 1);

@@ -85,6 +85,16 @@ public class TestSafety {
         return plated;
     }
 
+    /** Says that the operation was on another day, by another surgeon. */
+    public void correct(UUID surgeon, ChildId child, Plated plated, LocalDate on, String operatedBy) {
+        var data = TestTreatment.plate(on, LEFT_FEMUR, PlateSide.LATERAL, plated.implant());
+        var corrected = new ProcedureData(data.on(), true, operatedBy, null, data.acts(), data.next());
+        network.as(
+                surgeon,
+                () -> treatments.correct(
+                        child, plated.procedure(), new ProcedureId(ids.next()), corrected, "the day was wrong"));
+    }
+
     /** Takes out what an operation put in; it is disposed of. */
     public void explant(UUID surgeon, SiteId site, Product product, Lot lot, Plated plated) {
         var explant = new Explant(

@@ -22,6 +22,7 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
+import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.platform.Ids;
@@ -185,6 +186,27 @@ class StorekeeperDayBrowserTests {
             assertThat(keeper.page().locator(".only-printed").innerText()).contains("Counted by");
             assertThat(keeper.page().locator(".house-top").isVisible()).isFalse();
             keeper.picture("stock-sheet-print");
+        }
+    }
+
+    @Test
+    void seesThatATrayOnLoanWasToGoBack() {
+        var yesterday =
+                DateText.of(test.as(here, () -> sites.today(here.site())).minusDays(1));
+        try (var keeper = keeper(here, Screen.DESKTOP)) {
+            keeper.open(Urls.stockShelf(here.tray().value()));
+            var change = section(keeper, "stock.change-shelf");
+            change.getByLabel(Texts.text("stock.back-by")).fill(yesterday);
+            change.getByLabel(Texts.text("stock.back-by")).press("Tab");
+            press(keeper, "stock.save");
+            assertThat(keeper.page().content()).contains(Texts.text("stock.back-by.whose"));
+            change.getByLabel(Texts.text("stock.owner-label")).fill("Invented lender");
+            press(keeper, "stock.save");
+            assertThat(shelf(here, here.tray()).owner()).isEqualTo("Invented lender");
+            keeper.picture("stock-loan-desktop").assertAccessible().assertFits();
+            keeper.open(Urls.STOCK);
+            assertThat(keeper.page().content()).contains(Texts.text("stock.owner-late", "Invented lender", yesterday));
+            keeper.picture("stock-loan-late-desktop").assertAccessible();
         }
     }
 

@@ -13,6 +13,8 @@ import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.CurrentStaff;
@@ -22,6 +24,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.safety.Carrier;
 import org.espalier.safety.SafetyNotice;
@@ -39,6 +42,9 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final CurrentStaff currentStaff;
     private final Div answer = new Div();
     private final Div body = new Div();
+    /** What was typed of families that are not told yet. */
+    private final Map<ChildId, String> typed = new HashMap<>();
+
     private Optional<UUID> shown = Optional.empty();
 
     NoticeView(SafetyService safety, PatientService patients, SiteService sites, CurrentStaff currentStaff) {
@@ -159,6 +165,8 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         how.setAriaLabel(Texts.text("safety.how"));
         how.setPlaceholder(Texts.text("safety.how"));
         how.setMaxLength(400);
+        how.setValue(typed.getOrDefault(carrier.child(), ""));
+        how.addValueChangeListener(change -> typed.put(carrier.child(), change.getValue()));
         how.setErrorMessage(Texts.text("safety.how.missing"));
         var tell = new Button(Texts.text("safety.told"), click -> {
             how.setInvalid(how.getValue().strip().length() < 3);

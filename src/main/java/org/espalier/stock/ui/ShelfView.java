@@ -54,6 +54,14 @@ class ShelfView extends StockPage {
                 sheet.map(open -> counting(shelf, open)).orElseGet(() -> lines(shelf))));
         if (keeps && sheet.isEmpty()) {
             body.add(actions(shelf));
+            if (shelf.kind().isUsable()) {
+                body.add(part(
+                        Texts.text("stock.change-shelf"),
+                        new ShelfForm(
+                                Optional.of(shelf),
+                                sites().today(shelf.site()),
+                                data -> act(() -> stock.changeShelf(shelf, data), "stock.done"))));
+            }
         }
         if (keeps) {
             counts.closedOf(shelf.id()).forEach(closed -> body.add(differences(shelf, closed)));

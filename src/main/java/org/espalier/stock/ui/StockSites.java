@@ -1,5 +1,6 @@
 package org.espalier.stock.ui;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -36,6 +37,10 @@ class StockSites {
 
     Site get(SiteId site) {
         return sites.get(site);
+    }
+
+    LocalDate today(SiteId site) {
+        return sites.today(site);
     }
 
     boolean keeps(SiteId site) {

@@ -9,7 +9,9 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
@@ -65,10 +67,18 @@ class StockView extends StockPage {
             body.add(part(Texts.text("stock.on-the-way"), new TransferTable(this, stock, transfers, here)));
         }
         body.add(
-                part(Texts.text("stock.expiring", StockOverviewService.SOON_DAYS), expiring(here)),
+                part(
+                        Texts.text("stock.expiring", StockOverviewService.SOON_DAYS),
+                        new Paragraph(Texts.text("stock.expiring.then")),
+                        expiring(here)),
                 part(Texts.text("stock.value"), value(here)));
         if (keeps) {
-            body.add(part(Texts.text("stock.new-shelf"), new NewShelfForm(this, stock, here)));
+            body.add(part(
+                    Texts.text("stock.new-shelf"),
+                    new ShelfForm(
+                            Optional.empty(),
+                            sites().today(here.id()),
+                            data -> act(() -> stock.addShelf(here.id(), data), "stock.done"))));
         }
         body.add(part(
                 Texts.text("stock.latest"), new MovementTable(this, stock, here, keeps).with(stock.latest(here.id()))));
@@ -109,10 +119,13 @@ class StockView extends StockPage {
         var owner = shelf.owner();
         var back = shelf.backBy();
         if (owner != null) {
-            state.add(new Span(
+            boolean late = back != null && back.isBefore(sites().today(shelf.site()));
+            var lent = new Span(
                     back == null
                             ? Texts.text("stock.owner", owner)
-                            : Texts.text("stock.owner-back", owner, DateText.of(back))));
+                            : Texts.text(late ? "stock.owner-late" : "stock.owner-back", owner, DateText.of(back)));
+            lent.setClassName("harm", late);
+            state.add(lent);
         }
         if (shelf.kind() == ShelfKind.TRAY && shelf.sterilising()) {
             state.add(new Span(Texts.text("stock.sterilising")), back(shelf.id(), keeps));
@@ -127,13 +140,10 @@ class StockView extends StockPage {
     }
 
     private Component expiring(Site here) {
+        var today = sites().today(here.id());
         return new StockTable<Expiring>("stock.expiring.none")
                 .ordered("stock.ordered.expiry")
-                .text(
-                        "stock.expires",
-                        one -> one.lot().expires() == null
-                                ? ""
-                                : DateText.of(one.lot().expires()))
+                .show("stock.expires", one -> lastDay(one, today))
                 .show(
                         "stock.product",
                         one -> new Anchor(Urls.stockProduct(one.product().id().value()), StockText.of(one.product())))
@@ -144,6 +154,15 @@ class StockView extends StockPage {
                 .number("stock.left-over", Expiring::leftOver)
                 .text("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
                 .with(overview.expiring(here.id()));
+    }
+
+    private static Component lastDay(Expiring one, LocalDate today) {
+        var last = one.lot().expires();
+        boolean past = one.lot().isExpiredOn(today);
+        var day =
+                new Span(last == null ? "" : past ? Texts.text("stock.expired", DateText.of(last)) : DateText.of(last));
+        day.setClassName("harm", past);
+        return day;
     }
 
     private Component value(Site here) {
