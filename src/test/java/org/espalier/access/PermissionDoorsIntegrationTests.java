@@ -45,7 +45,8 @@ class PermissionDoorsIntegrationTests {
     /** What some endpoints cannot do without, beside the child. */
     private static final Map<String, String> WANTED = Map.of(
             "/api/children/*/letter", "?kind=PLEASE_CALL&language=FRENCH",
-            "/api/children/*/calendar", "?language=FRENCH");
+            "/api/children/*/calendar", "?language=FRENCH",
+            "/api/children/*/plate-card", "?language=FRENCH");
 
     private static final Set<String> WITH_NEED_OF_NAMES = Set.of("SURGEON", "NURSE", "RADIOGRAPHER");
 

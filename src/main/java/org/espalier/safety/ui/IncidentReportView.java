@@ -46,12 +46,13 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var report = event.getLocation()
-                .getQueryParameters()
-                .getSingleParameter("report")
-                .flatMap(IncidentReportView::id)
-                .flatMap(incidents::find)
-                .orElseThrow(NotFoundException::new);
+        var asked = event.getLocation().getQueryParameters().getSingleParameter("report");
+        if (asked.isEmpty()) {
+            event.forwardTo(Urls.SAFETY_INCIDENTS);
+            return;
+        }
+        var report =
+                asked.flatMap(IncidentReportView::id).flatMap(incidents::find).orElseThrow(NotFoundException::new);
         var print = new Button(Texts.text("safety.print"));
         print.addClickListener(click -> print.getElement().executeJs("window.print()"));
         var actions = new Div(print);
