@@ -7,8 +7,8 @@
  *
  * | property   | type                     | meaning                                                                  |
  * |------------|--------------------------|--------------------------------------------------------------------------|
- * | `film`     | string                   | film id; tiles and facts come from `/api/films/{film}/…`                  |
- * | `draft`    | string                   | draft id; measuring goes to `/api/readings/{draft}/measure`               |
+ * | `film`     | string                   | film id; tiles and facts come from `/api/films/{film}/…`, or an address   |
+ * | `draft`    | string                   | draft id; measuring goes to `/api/readings/{draft}/measure`, or an address |
  * | `revision` | number                   | the draft's revision these points belong to                              |
  * | `points`   | PlacedPoint[]            | points already in the draft                                              |
  * | `edges`    | EdgePoints[]             | edge points of circles already in the draft                              |

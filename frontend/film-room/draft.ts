@@ -1,3 +1,4 @@
+import { draftAddress } from './address.js';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { EdgePoints, Measured, PlacedPoint, Step } from './contract.js';
 import { forget, keep, kept } from './keeping.js';
@@ -37,7 +38,7 @@ export class Draft implements ReactiveController {
   ) {
     room.addController(this);
     this.measuring = new Measuring({
-      url: () => `/api/readings/${this.room.given.draft}/measure`,
+      url: () => `${draftAddress(this.room.given.draft)}/measure`,
       placed: () => this.placed.placed,
       answered: (measured, saved) => {
         this.measured = measured;

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { filmAddress } from './address.js';
 import type { FilmFacts, FilmWindow } from './contract.js';
 import { draggedWindow } from './keys.js';
 import type { Stage } from './stage.js';
@@ -50,7 +51,7 @@ export class Looking implements ReactiveController {
     this.room.dataset.tiles = 'loading';
     this.failed = false;
     try {
-      const response = await fetch(`/api/films/${this.room.film}/info`, { headers: { Accept: 'application/json' } });
+      const response = await fetch(`${filmAddress(this.room.film)}/info`, { headers: { Accept: 'application/json' } });
       if (!response.ok) throw new Error(String(response.status));
       this.facts = (await response.json()) as FilmFacts;
       this.window = this.facts.windows[0];

@@ -1,4 +1,5 @@
 import OpenSeadragon from 'openseadragon';
+import { filmAddress } from './address.js';
 import type { FilmFacts, FilmWindow } from './contract.js';
 import { Placing, type Point } from './viewport.js';
 
@@ -203,7 +204,7 @@ export class Stage {
 
   private tileSource(window: FilmWindow): OpenSeadragon.TileSource {
     const { width, height, tileSize, levels } = this.facts!;
-    const address = `/api/films/${this.film}/rendered`;
+    const address = `${filmAddress(this.film)}/rendered`;
     const source = new OpenSeadragon.TileSource({ width, height, tileSize, minLevel: 0, maxLevel: levels });
     source.getTileUrl = (level, column, row) => {
       const halved = 2 ** (levels - (level as number));

@@ -42,6 +42,7 @@ import org.espalier.followup.VisitService;
 import org.espalier.interchange.ClinicFolder;
 import org.espalier.interchange.Portion;
 import org.espalier.interchange.TestRecords;
+import org.espalier.opinion.TestOpinion;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
@@ -107,6 +108,7 @@ public class TestWorld {
     private final TestCost costs;
     private final PlanService plans;
     private final TestRecords records;
+    private final TestOpinion opinion;
     private final Ids ids;
 
     TestWorld(
@@ -130,6 +132,7 @@ public class TestWorld {
             TestCost costs,
             PlanService plans,
             TestRecords records,
+            TestOpinion opinion,
             Ids ids) {
         this.reader = reader;
         this.patients = patients;
@@ -151,6 +154,7 @@ public class TestWorld {
         this.costs = costs;
         this.plans = plans;
         this.records = records;
+        this.opinion = opinion;
         this.ids = ids;
     }
 
@@ -252,6 +256,7 @@ public class TestWorld {
         treated.putAll(stocked.arguments());
         treated.putAll(safety.arrange(surgeon.site(), surgeon.staff(), child));
         treated.putAll(costs.arrange(surgeon.site(), child));
+        treated.putAll(opinion.arrange(surgeon, child, film));
         var types = byType(surgeon, child, data, film, signed);
         types.putAll(stocked.types());
         types.put(ClinicFolder.class, records.arrange(surgeon, data));

@@ -44,7 +44,7 @@ public record FilmScale(ScaleSource source, Optional<PixelScale> size, Optional<
     }
 
     /** As a calibration; what is not said to hold in the patient counts as measured at the detector. */
-    Calibration toCalibration() {
+    public Calibration toCalibration() {
         return size.map(scale -> switch (source) {
                     case FIDUCIAL -> Calibration.ofTagFiducial(scale);
                     case GEOMETRY, UNSTATED -> Calibration.ofTagGeometry(scale);

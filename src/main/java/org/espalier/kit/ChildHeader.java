@@ -20,6 +20,7 @@ public class ChildHeader extends Composite<Header> {
         PLAN,
         TREATMENT,
         VISITS,
+        OPINIONS,
         IDENTITY,
         SEEN;
 
@@ -31,6 +32,7 @@ public class ChildHeader extends Composite<Header> {
                 case PLAN -> Urls.plan(child);
                 case TREATMENT -> Urls.treatment(child);
                 case VISITS -> Urls.visits(child);
+                case OPINIONS -> Urls.childOpinions(child);
                 case IDENTITY -> Urls.editChild(child);
                 case SEEN -> Urls.whoSaw(child);
             };

@@ -29,6 +29,8 @@ public final class Urls {
     public static final String SAFETY_NOTICE = "safety/notice";
     public static final String SAFETY_INCIDENTS = "safety/incidents";
     public static final String SAFETY_INCIDENT = "safety/incident";
+    public static final String OPINIONS = "opinions";
+    public static final String OPINION_PANELS = "opinions/panels";
     public static final String ADMINISTRATION = "admin";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
@@ -133,6 +135,26 @@ public final class Urls {
     /** What broke in the child, to be reported. */
     public static String incidents(UUID child) {
         return "child/" + child + "/incidents";
+    }
+
+    /** A case put before colleagues. */
+    public static String opinion(UUID thread) {
+        return "opinion/" + thread;
+    }
+
+    /** A film of such a case, to be read blind. */
+    public static String readOpinionFilm(UUID thread, UUID film) {
+        return opinion(thread) + "/film/" + film;
+    }
+
+    /** What was asked about the child. */
+    public static String childOpinions(UUID child) {
+        return "child/" + child + "/opinions";
+    }
+
+    /** The form that puts the child's case before colleagues. */
+    public static String askOpinion(UUID child) {
+        return childOpinions(child) + "/ask";
     }
 
     /** The film room. */

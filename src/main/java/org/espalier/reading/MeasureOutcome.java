@@ -6,6 +6,16 @@ import org.espalier.kit.Texts;
 /** What comes of a question from the film room. */
 public sealed interface MeasureOutcome {
 
+    /** There is no such draft. */
+    static MeasureOutcome gone() {
+        return new Gone();
+    }
+
+    /** The draft has moved on elsewhere. */
+    static MeasureOutcome conflict(long revision, Marks marks) {
+        return new Conflict(Texts.text("reading.conflict"), revision, marks.points(), marks.edges());
+    }
+
     /** The numbers, and the draft's revision now. */
     record Answered(MeasureAnswer answer) implements MeasureOutcome {}
 

@@ -17,11 +17,11 @@ public record MeasureRequest(
         List<EdgePoints> edges,
         @Nullable Boolean commit) {
 
-    Marks marks() {
+    public Marks marks() {
         return new Marks(points, edges);
     }
 
-    boolean isCommit() {
+    public boolean isCommit() {
         return Boolean.TRUE.equals(commit);
     }
 }

@@ -14,6 +14,8 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.opinion.OpinionService;
+import org.espalier.opinion.ThreadLine;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -35,6 +37,7 @@ public class TodayService {
     private final JdbcTodayRepository waiting;
     private final CareTodayReader care;
     private final PatientService patients;
+    private final OpinionService opinions;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final Clock clock;
@@ -43,15 +46,25 @@ public class TodayService {
             JdbcTodayRepository waiting,
             CareTodayReader care,
             PatientService patients,
+            OpinionService opinions,
             SiteService sites,
             CurrentStaff currentStaff,
             Clock clock) {
         this.waiting = waiting;
         this.care = care;
         this.patients = patients;
+        this.opinions = opinions;
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.clock = clock;
+    }
+
+    /** Questions of colleagues that wait for the caller's opinion, or say something new, those due first. */
+    public List<ThreadLine> askedOfMe() {
+        return opinions.mine().stream()
+                .filter(line -> !line.mine() && !line.closed())
+                .filter(line -> !line.answered() || line.unread() > 0)
+                .toList();
     }
 
     /** The hospitals the caller treats children at, by name; empty for everybody else. */

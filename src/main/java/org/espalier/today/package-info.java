@@ -1,7 +1,8 @@
 /**
  * What must I do now? One read of what waits at each hospital the reader treats children at. Nobody depends on it.
  */
-@ApplicationModule(allowedDependencies = {"access", "film", "kit", "patient", "platform", "science::quantity"})
+@ApplicationModule(
+        allowedDependencies = {"access", "film", "kit", "opinion", "patient", "platform", "science::quantity"})
 @NullMarked
 package org.espalier.today;
 

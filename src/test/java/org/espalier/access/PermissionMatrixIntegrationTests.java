@@ -49,6 +49,7 @@ class PermissionMatrixIntegrationTests {
     private static final Set<String> ABOUT_NO_CHILD = Set.of(
             "AccessLogService.check",
             "AccessLogService.lastCheck",
+            "AskService.colleagues",
             "BookingService.preview",
             "BookingService.take",
             "CatalogueService.add",
@@ -67,6 +68,17 @@ class PermissionMatrixIntegrationTests {
             "DraftService.readBlind",
             "LabelService.read",
             "LabelService.readTogether",
+            "OpinionService.calls",
+            "OpinionService.fared",
+            "OpinionService.handOn",
+            "OpinionService.mine",
+            "OpinionService.ownWords",
+            "OpinionService.search",
+            "OpinionService.take",
+            "PanelService.add",
+            "PanelService.all",
+            "PanelService.make",
+            "PanelService.remove",
             "PasswordService.change",
             "RatesService.choose",
             "RatesService.of",
@@ -95,7 +107,8 @@ class PermissionMatrixIntegrationTests {
             "StaffService.renewPassword",
             "StaffService.shutOut",
             "StockService.check",
-            "StockService.rebuild");
+            "StockService.rebuild",
+            "TodayService.askedOfMe");
 
     @Autowired
     ApplicationContext context;

@@ -171,6 +171,11 @@ public class TestReader {
         return ask(draft.revision(), bothLimbs());
     }
 
+    /** What a hand sets on a film with both limbs marked. */
+    public Marks movingHand() {
+        return bothLimbs();
+    }
+
     static Marks bothLimbs() {
         return bothLimbs(0);
     }

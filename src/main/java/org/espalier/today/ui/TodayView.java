@@ -12,9 +12,12 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
 import java.time.LocalDate;
+import java.util.List;
+import org.espalier.access.Permissions;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.opinion.ThreadLine;
 import org.espalier.science.quantity.Age;
 import org.espalier.today.OpenDraft;
 import org.espalier.today.SiteToday;
@@ -28,9 +31,11 @@ import org.espalier.today.WithoutFilm;
 class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
 
     private final TodayService service;
+    private final Permissions permissions;
 
-    TodayView(TodayService service) {
+    TodayView(TodayService service, Permissions permissions) {
         this.service = service;
+        this.permissions = permissions;
         getContent().addClassNames("screen", "today");
     }
 
@@ -38,6 +43,12 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
         getContent().add(new H1(Texts.text("today.title")));
+        if (permissions.allowsService("TodayService.askedOfMe")) {
+            var asked = service.askedOfMe();
+            if (!asked.isEmpty()) {
+                getContent().add(askedOfMe(asked));
+            }
+        }
         var sites = service.open();
         if (sites.isEmpty()) {
             getContent().add(paragraph("empty", Texts.text("today.nobody")));
@@ -69,6 +80,19 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         parts.add(toRead(site), tray(site), drafts(site), withoutFilm(site));
         parts.addClassName("columns");
         getContent().add(parts);
+    }
+
+    private static Component askedOfMe(List<ThreadLine> asked) {
+        var list = new WaitingList(Texts.text("today.asked", asked.size()));
+        asked.forEach(line -> list.add(
+                Urls.opinion(line.id().value()),
+                Texts.text(
+                        line.reminded() ? "today.asked.reminded" : "today.asked.line",
+                        line.asker(),
+                        line.hospital(),
+                        DateText.of(line.dueBy()),
+                        line.question())));
+        return list.closed(Texts.text("today.asked.order"), 0);
     }
 
     private static Component toRead(SiteToday site) {

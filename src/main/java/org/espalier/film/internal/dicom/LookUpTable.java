@@ -58,6 +58,16 @@ final class LookUpTable {
         return Optional.of(entries);
     }
 
+    /** Number of entries, first value looked up, bits of an entry. */
+    int[] descriptor() {
+        return new int[] {entries.length == MOST ? 0 : entries.length, first, bits};
+    }
+
+    /** The entries alone, in their order. */
+    int[] data() {
+        return new String(entries).chars().toArray();
+    }
+
     int entry(double value) {
         double index = Math.rint(value) - first;
         return entries[(int) Math.clamp(index, 0, entries.length - 1)];

@@ -1,0 +1,22 @@
+package org.espalier.opinion;
+
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.espalier.patient.ChildId;
+
+/**
+ * A case as it is sent.
+ *
+ * @param id made by whoever asks: sent again it is asked once
+ * @param films in the order they are shown; the asker has looked at each
+ * @param facts which facts to show, by what they are made from
+ */
+public record Ask(
+        ThreadId id, ChildId child, Question question, Invitation invitation, List<FilmToShow> films, Set<UUID> facts) {
+
+    public Ask {
+        films = List.copyOf(films);
+        facts = Set.copyOf(facts);
+    }
+}

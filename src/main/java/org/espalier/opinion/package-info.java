@@ -1,0 +1,23 @@
+/**
+ * A case put before colleagues at other hospitals: frozen and de-identified, opened to named people for a limited time,
+ * answered, closed with what was decided, and looked at again when its outcome is known.
+ */
+@ApplicationModule(
+        allowedDependencies = {
+            "access",
+            "film",
+            "kit",
+            "kit::paper",
+            "patient",
+            "platform",
+            "prognosis",
+            "reading",
+            "treatment",
+            "science::alignment",
+            "science::quantity"
+        })
+@NullMarked
+package org.espalier.opinion;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

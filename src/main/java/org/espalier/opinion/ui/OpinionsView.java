@@ -1,0 +1,196 @@
+package org.espalier.opinion.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Menu;
+import com.vaadin.flow.router.Route;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.function.Predicate;
+import org.espalier.access.CurrentStaff;
+import org.espalier.access.Role;
+import org.espalier.access.Site;
+import org.espalier.access.SiteService;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.opinion.Fared;
+import org.espalier.opinion.Found;
+import org.espalier.opinion.OpenCall;
+import org.espalier.opinion.OpinionService;
+import org.espalier.opinion.ThreadLine;
+
+/** What was asked of me, what did we ask, and what came of what I said? */
+@Route(Urls.OPINIONS)
+@Menu(title = "opinion.menu", order = 7)
+@StyleSheet("themes/patient.css")
+@StyleSheet("themes/opinion.css")
+class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
+
+    private final OpinionService opinions;
+    private final SiteService sites;
+    private final CurrentStaff staff;
+    private final Div found = new Div();
+    private ZoneId zone = ZoneOffset.UTC;
+
+    OpinionsView(OpinionService opinions, SiteService sites, CurrentStaff staff) {
+        this.opinions = opinions;
+        this.sites = sites;
+        this.staff = staff;
+        found.getElement().setAttribute("aria-live", "polite");
+        getContent().addClassNames("screen", "opinions");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        zone = sites.mine().stream().findFirst().map(Site::zone).orElse(ZoneOffset.UTC);
+        refresh();
+    }
+
+    @Override
+    public String getPageTitle() {
+        return Texts.text("opinion.page");
+    }
+
+    private void refresh() {
+        var lines = opinions.mine();
+        var content = getContent();
+        content.removeAll();
+        content.add(new H1(Texts.text("opinion.title")));
+        var parts = new Div();
+        parts.addClassName("columns");
+        if (staff.has(Role.SURGEON)) {
+            content.add(search(), found);
+            parts.add(list("opinion.asked-of-me", lines, line -> !line.mine() && !line.closed()), calls());
+        }
+        parts.add(
+                list("opinion.we-asked", lines, line -> line.mine() && !line.closed()),
+                list("opinion.closed", lines, ThreadLine::closed));
+        if (staff.has(Role.SURGEON)) {
+            parts.add(fared(), ownWords());
+        }
+        content.add(parts);
+        if (staff.has(Role.SURGEON)) {
+            content.add(new Anchor(Urls.OPINION_PANELS, Texts.text("opinion.panels")));
+        }
+        content.add(Parts.text("caution", Texts.text("opinion.caution")));
+    }
+
+    private Component search() {
+        var typed = new TextField(Texts.text("opinion.search"));
+        typed.setValueChangeMode(ValueChangeMode.LAZY);
+        typed.setClearButtonVisible(true);
+        typed.addValueChangeListener(change -> {
+            found.removeAll();
+            if (!change.getValue().isBlank()) {
+                var hits = opinions.search(change.getValue());
+                found.add(words(Texts.text("opinion.found", hits.size()), hits, true));
+            }
+        });
+        typed.addClassName("search");
+        return typed;
+    }
+
+    private static Section list(String heading, List<ThreadLine> lines, Predicate<ThreadLine> which) {
+        var chosen = lines.stream().filter(which).toList();
+        var sheet = Parts.sheet(Texts.text(heading, chosen.size()));
+        if (chosen.isEmpty()) {
+            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+        } else {
+            sheet.add(new ThreadList(chosen), Parts.text("small", Texts.text("opinion.order")));
+        }
+        return sheet;
+    }
+
+    private Section calls() {
+        var calls = opinions.calls();
+        var sheet = Parts.sheet(Texts.text("opinion.calls", calls.size()));
+        if (calls.isEmpty()) {
+            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+        }
+        calls.forEach(call -> sheet.add(call(call)));
+        return sheet;
+    }
+
+    private Component call(OpenCall call) {
+        var take = new Button(Texts.text("opinion.take"), click -> {
+            if (opinions.take(call.id())) {
+                click.getSource()
+                        .getUI()
+                        .ifPresent(ui -> ui.navigate(Urls.opinion(call.id().value())));
+            } else {
+                refresh();
+            }
+        });
+        return new Div(
+                Parts.text(
+                        "call",
+                        Texts.text(
+                                "opinion.call",
+                                Parts.advice(call.wanted()),
+                                call.asker(),
+                                call.hospital(),
+                                DateText.of(call.dueBy()))),
+                take);
+    }
+
+    private Section fared() {
+        var fared = opinions.fared();
+        var sheet = Parts.sheet(Texts.text("opinion.fared", fared.size()));
+        sheet.add(Parts.text("small", Texts.text("opinion.fared.private")));
+        if (fared.isEmpty()) {
+            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+        }
+        fared.forEach(one -> sheet.add(Parts.text("fared", fared(one))));
+        return sheet;
+    }
+
+    private String fared(Fared one) {
+        var outcome = one.outcome()
+                .map(known -> Texts.text(
+                        "opinion.fared.outcome",
+                        Texts.of(known.horizon()),
+                        Texts.of(known.done()),
+                        Texts.of(known.result()),
+                        known.months()))
+                .orElseGet(() -> Texts.text("opinion.fared.waiting"));
+        return Texts.text(
+                "opinion.fared.line",
+                Parts.day(one.givenAt(), zone),
+                Texts.of(one.advice()),
+                Texts.of(one.sure()),
+                Texts.of(one.decided()),
+                outcome);
+    }
+
+    private Section ownWords() {
+        var own = opinions.ownWords();
+        return words(Texts.text("opinion.own-words", own.size()), own, false);
+    }
+
+    private Section words(String heading, List<Found> hits, boolean linked) {
+        var sheet = Parts.sheet(heading);
+        if (hits.isEmpty()) {
+            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+        }
+        hits.forEach(hit -> {
+            var who = Texts.text("opinion.said-by", hit.author(), Parts.moment(hit.at(), zone));
+            sheet.add(
+                    linked ? new Anchor(Urls.opinion(hit.thread().value()), who) : Parts.text("small", who),
+                    Parts.text("words", hit.text()));
+        });
+        return sheet;
+    }
+}

@@ -1,0 +1,74 @@
+package org.espalier.opinion.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.opinion.Advice;
+import org.jspecify.annotations.Nullable;
+
+/** What the screens of opinions are made of. */
+final class Parts {
+
+    private Parts() {}
+
+    /** A sheet with its heading. */
+    static Section sheet(String heading, Component... content) {
+        var sheet = new Section(new H2(heading));
+        sheet.addClassName("sheet");
+        sheet.add(content);
+        return sheet;
+    }
+
+    static Paragraph text(String name, String text) {
+        var paragraph = new Paragraph(text);
+        paragraph.addClassName(name);
+        return paragraph;
+    }
+
+    static Div actions(Component... buttons) {
+        var actions = new Div(buttons);
+        actions.addClassName("actions");
+        return actions;
+    }
+
+    static String advice(List<Advice> wanted) {
+        return wanted.stream().map(Texts::of).collect(Collectors.joining(", "));
+    }
+
+    /** {@code Film 2, month 14}: months are counted from the child's first film. */
+    static String atMonth(String what, @Nullable Integer months) {
+        return months == null ? what : Texts.text("opinion.at-month", what, months);
+    }
+
+    static String day(Instant at, ZoneId zone) {
+        return DateText.of(at.atZone(zone).toLocalDate());
+    }
+
+    static String moment(Instant at, ZoneId zone) {
+        var time = DateTimeFormatter.ofPattern("HH:mm", Texts.language()).format(at.atZone(zone));
+        return Texts.text("opinion.moment", day(at, zone), time);
+    }
+
+    /** What an address names. */
+    static Optional<UUID> id(BeforeEnterEvent event, String name) {
+        return event.getRouteParameters().get(name).flatMap(text -> {
+            try {
+                return Optional.of(UUID.fromString(text));
+            } catch (IllegalArgumentException unreadable) {
+                return Optional.empty();
+            }
+        });
+    }
+}

@@ -1,0 +1,58 @@
+package org.espalier.opinion.ui;
+
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import java.util.List;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.opinion.ThreadLine;
+
+/** Threads, each a way to it. */
+class ThreadList extends Composite<UnorderedList> {
+
+    ThreadList(List<ThreadLine> lines) {
+        getContent().addClassName("threads");
+        lines.forEach(line -> getContent().add(new ListItem(link(line))));
+    }
+
+    private static Anchor link(ThreadLine line) {
+        var question = new Span(line.question());
+        question.addClassName("name");
+        var link = new Anchor(Urls.opinion(line.id().value()), "");
+        link.add(
+                question,
+                new Span(Texts.text(
+                        "opinion.line",
+                        Parts.advice(line.wanted()),
+                        line.asker(),
+                        line.hospital(),
+                        DateText.of(line.dueBy()),
+                        line.opinions())));
+        if (line.unread() > 0 && !line.closed()) {
+            link.add(mark("soon", Texts.text("opinion.unread", line.unread())));
+        }
+        if (line.reminded() && !line.mine() && !line.closed()) {
+            link.add(mark("soon", Texts.text("opinion.reminded")));
+        }
+        if (line.mine() && line.outcomeDue()) {
+            link.add(mark("soon", Texts.text("opinion.outcome.due")));
+        }
+        if (!line.mine() && !line.closed()) {
+            link.add(
+                    line.answered()
+                            ? mark("well", Texts.text("opinion.answered"))
+                            : mark("soon", Texts.text("opinion.not-answered")));
+        }
+        return link;
+    }
+
+    private static Span mark(String name, String text) {
+        var mark = new Span(text);
+        mark.addClassName(name);
+        return mark;
+    }
+}

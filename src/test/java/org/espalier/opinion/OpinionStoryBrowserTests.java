@@ -1,0 +1,295 @@
+package org.espalier.opinion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.espalier.Browser;
+import org.espalier.Browser.Person;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
+import org.espalier.patient.ChildData;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
+import org.espalier.platform.Ids;
+import org.espalier.reading.MeasureRequest;
+import org.espalier.reading.TestReader;
+import org.espalier.science.quantity.Sex;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** A case from the question at one hospital to the decision, answered at two others, who are then shut out. */
+@IntegrationTest
+class OpinionStoryBrowserTests {
+
+    private static final String NAME = "Silberdistel";
+    private static final String NUMBER = "SD-90417";
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestNetwork network;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    PatientService patients;
+
+    @Autowired
+    OpinionService opinions;
+
+    @Autowired
+    OpinionFilmService films;
+
+    @Autowired
+    Ids ids;
+
+    private void signIn(Person person, Sender who) {
+        person.signIn(network.login(who.staff()), network.password(who.staff()));
+    }
+
+    private String name(Sender who) {
+        return network.owner()
+                .sql("select name from staff where id = ?")
+                .param(who.staff())
+                .query(String.class)
+                .single();
+    }
+
+    private static void press(Person person, String key, Object... arguments) {
+        person.page()
+                .getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions()
+                                .setName(Texts.text(key, arguments))
+                                .setExact(true))
+                .first()
+                .click();
+        person.settle();
+    }
+
+    private static Locator field(Person person, String key) {
+        return person.page().getByLabel(Texts.text(key), new Page.GetByLabelOptions().setExact(true));
+    }
+
+    private ChildId child(Sender surgeon) {
+        var child = new ChildId(ids.next());
+        surgeon.does(() -> patients.register(
+                surgeon.site(), child, new ChildData(NAME, "Amalia", LocalDate.of(2018, 3, 14), Sex.FEMALE, NUMBER)));
+        return child;
+    }
+
+    private void choose(Person person, String key, String option) {
+        var box = field(person, key).first();
+        box.click();
+        box.pressSequentially(option);
+        person.settle();
+        person.page()
+                .getByRole(AriaRole.OPTION)
+                .filter(new Locator.FilterOptions().setHasText(option))
+                .first()
+                .click();
+        person.page().keyboard().press("Escape");
+        person.settle();
+    }
+
+    private static void select(Person person, String key, String option) {
+        field(person, key).first().click();
+        person.page()
+                .getByRole(
+                        AriaRole.OPTION,
+                        new Page.GetByRoleOptions().setName(option).setExact(true))
+                .first()
+                .click();
+        person.settle();
+    }
+
+    private static void pressOnFilm(Person person, double x, double y) {
+        var box = person.page().locator("opinion-film .film").first().boundingBox();
+        person.page().mouse().click(box.x + box.width * x, box.y + box.height * y);
+        person.page().waitForTimeout(350);
+        person.settle();
+    }
+
+    @Test
+    void askedAnsweredAndClosed() {
+        var a = reader.surgeon();
+        var b = reader.surgeon();
+        var c = reader.surgeon();
+        var child = child(a);
+        var film = reader.film(a, child, LocalDate.of(2024, 3, 14));
+        reader.signed(a, film);
+        try (var asker = Browser.person(port, Screen.DESKTOP);
+                var first = Browser.person(port, Screen.DESKTOP, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018");
+                var second = Browser.person(port, Screen.PHONE, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018")) {
+            var thread = ask(asker, a, child, name(b), name(c));
+            answer(first, b, thread);
+            reads(first, b, thread);
+            advises(second, c, thread);
+            asker.page().getByText("The physis looks open.").first().waitFor();
+            asker.picture("opinion-thread-asker-desktop").assertAccessible().assertFits();
+            close(asker, child, thread);
+            second.page().getByText(Texts.text("opinion.not-there")).first().waitFor();
+            lockedOut(second, thread);
+        }
+    }
+
+    private ThreadId ask(Person asker, Sender a, ChildId child, String... colleagues) {
+        signIn(asker, a);
+        asker.open(Urls.childOpinions(child.value()));
+        asker.picture("opinion-child-desktop").assertAccessible();
+        asker.page().getByText(Texts.text("opinion.ask")).click();
+        asker.settle();
+        field(asker, "opinion.question").fill("Plate the lateral proximal tibia now, or watch half a year?");
+        asker.page().getByText(Texts.of(Advice.PLATE)).first().click();
+        field(asker, "opinion.consent").fill("mother, in clinic");
+        for (var colleague : colleagues) {
+            choose(asker, "opinion.colleagues", colleague);
+        }
+        asker.page().locator(".film-pick vaadin-checkbox").first().click();
+        asker.settle();
+        press(asker, "opinion.cover");
+        asker.page().locator("opinion-film[data-tiles=settled]").waitFor();
+        asker.page()
+                .locator("opinion-film")
+                .getByText(Texts.text("opinion.film.cover"))
+                .click();
+        pressOnFilm(asker, 0.45, 0.2);
+        pressOnFilm(asker, 0.6, 0.4);
+        asker.page()
+                .getByText(Texts.text("opinion.film.covered").replace("{0}", "1"))
+                .waitFor();
+        asker.page().getByText(Texts.text("opinion.checked")).click();
+        asker.settle();
+        asker.page().locator(".fact-pick vaadin-checkbox").last().click();
+        asker.settle();
+        asker.picture("opinion-ask-desktop").assertAccessible().assertFits();
+        asker.page().reload();
+        asker.settle();
+        assertThat(field(asker, "opinion.question").inputValue()).startsWith("Plate the lateral");
+        press(asker, "opinion.send");
+        asker.page().waitForURL(url -> url.contains("/opinion/"));
+        asker.page().locator("opinion-film[data-tiles=settled]").waitFor();
+        var url = asker.page().url();
+        return new ThreadId(UUID.fromString(url.substring(url.lastIndexOf('/') + 1)));
+    }
+
+    private void answer(Person person, Sender b, ThreadId thread) {
+        signIn(person, b);
+        person.open(Urls.OPINIONS);
+        person.picture("opinion-list-desktop").assertAccessible().assertFits();
+        person.page().getByText("Plate the lateral proximal tibia now").first().click();
+        person.page().locator("opinion-film[data-tiles=settled]").waitFor();
+        person.page()
+                .locator("opinion-film")
+                .getByRole(
+                        AriaRole.BUTTON,
+                        new Locator.GetByRoleOptions()
+                                .setName(Texts.text("opinion.film.line"))
+                                .setExact(true))
+                .click();
+        person.page()
+                .locator("opinion-film")
+                .getByLabel(Texts.text("opinion.film.label"))
+                .fill("joint line");
+        pressOnFilm(person, 0.4, 0.3);
+        pressOnFilm(person, 0.6, 0.5);
+        person.page().locator("opinion-film li").getByText("joint line").waitFor();
+        field(person, "opinion.message").fill("Was there a fever before it bowed?");
+        press(person, "opinion.say");
+        person.picture("opinion-thread-desktop").assertAccessible().assertFits();
+    }
+
+    private void reads(Person person, Sender b, ThreadId thread) {
+        var film = b.does(() -> opinions.open(thread))
+                .orElseThrow()
+                .films()
+                .getFirst()
+                .id();
+        person.open(Urls.readOpinionFilm(thread.value(), film));
+        person.page().locator("film-room[data-tiles=settled]").waitFor();
+        var draft = b.does(() -> films.read(thread, film)).orElseThrow();
+        var marks = reader.movingHand();
+        b.does(() -> films.measure(
+                draft.id(), new MeasureRequest(1, draft.revision(), marks.points(), marks.edges(), true)));
+        person.page().reload();
+        person.page().locator("film-room[data-tiles=settled]").waitFor();
+        person.picture("opinion-read-desktop").assertFits();
+        person.page().locator("film-room footer button").last().click();
+        person.page().waitForURL(url -> !url.contains("/film/"));
+        person.page().getByText(Texts.text("opinion.readings.error")).waitFor();
+        person.picture("opinion-compared-desktop");
+    }
+
+    private void advises(Person person, Sender c, ThreadId thread) {
+        signIn(person, c);
+        person.open(Urls.opinion(thread.value()));
+        person.page().locator("opinion-film[data-tiles=settled]").waitFor();
+        select(person, "opinion.advice", Texts.of(Advice.PLATE));
+        select(person, "opinion.sure", Texts.of(Sureness.FAIRLY_SURE));
+        field(person, "opinion.where").fill("lateral, proximal tibia");
+        field(person, "opinion.free-text").fill("The physis looks open.");
+        person.settle();
+        press(person, "opinion.give");
+        person.page().getByText("The physis looks open.").first().waitFor();
+        person.picture("opinion-thread-phone").assertAccessible().assertFits();
+    }
+
+    private void close(Person asker, ChildId child, ThreadId thread) {
+        select(asker, "opinion.decided", Texts.of(Advice.PLATE));
+        field(asker, "opinion.decided.text").fill("Lateral plate in spring.");
+        field(asker, "opinion.decided.by").fill("Monday conference");
+        asker.settle();
+        press(asker, "opinion.close");
+        asker.page().getByText(Texts.text("opinion.summary")).first().waitFor();
+        asker.open(Urls.childOpinions(child.value()));
+        asker.page().getByText(Texts.text("opinion.summary")).waitFor();
+        var pdf = asker.page().context().request().get(address("api/opinions/" + thread.value() + "/summary"));
+        assertThat(pdf.status()).isEqualTo(200);
+        assertThat(new String(pdf.body(), 0, 4, java.nio.charset.StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF");
+        asker.picture("opinion-closed-desktop");
+    }
+
+    private void lockedOut(Person second, ThreadId thread) {
+        var film = network.owner()
+                .sql("select id from opinion_film where thread_id = ?")
+                .param(thread.value())
+                .query(UUID.class)
+                .single();
+        for (var path : new String[] {"info", "rendered", "thumbnail", "dicom"}) {
+            var answer = second.page()
+                    .context()
+                    .request()
+                    .get(address("api/opinions/" + thread.value() + "/films/" + film + "/" + path));
+            assertThat(answer.status()).as(path).isEqualTo(404);
+        }
+        assertThat(second.page()
+                        .context()
+                        .request()
+                        .get(address("api/opinions/" + thread.value() + "/summary"))
+                        .status())
+                .isEqualTo(404);
+        second.open(Urls.opinion(thread.value()));
+        second.page().getByText(Texts.text("opinion.not-there")).first().waitFor();
+        second.open(Urls.OPINIONS);
+        field(second, "opinion.search").fill("fever");
+        second.page().getByText(Texts.text("opinion.found", 0)).waitFor();
+        second.page().getByText("The physis looks open.").waitFor();
+        second.picture("opinion-list-phone").assertAccessible().assertFits();
+    }
+
+    private String address(String path) {
+        return "http://localhost:" + port + "/" + path;
+    }
+}
