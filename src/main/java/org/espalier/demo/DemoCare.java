@@ -108,10 +108,8 @@ class DemoCare {
         };
     }
 
-    private void operate(
-            DemoStory story, DemoTeam team, LocalDate day, List<DemoDeed> deeds, LocalDate firstDay) {
-        List<Piece> placed =
-                Callers.callAs(new Caller.Staff(team.surgeon().value()), () -> pieces.of(day, firstDay));
+    private void operate(DemoStory story, DemoTeam team, LocalDate day, List<DemoDeed> deeds, LocalDate firstDay) {
+        List<Piece> placed = Callers.callAs(new Caller.Staff(team.surgeon().value()), () -> pieces.of(day, firstDay));
         List<Act> acts = deeds.stream()
                 .sorted(Comparator.comparing(DemoDeed::side).thenComparing(DemoDeed::bone))
                 .map(deed -> act(story, deed))

@@ -82,8 +82,7 @@ class CourseIntegrationTests {
     @Test
     void showsOnTheRowOfAPlateHowAReaderSawItsScrews() {
         var femur = TestTreatment.FEMUR;
-        var plate = TestTreatment.plate(
-                LocalDate.of(2025, 1, 10), femur, PlateSide.LATERAL, new ImplantId(ids.next()));
+        var plate = TestTreatment.plate(LocalDate.of(2025, 1, 10), femur, PlateSide.LATERAL, new ImplantId(ids.next()));
         surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), plate));
         var bent = ScrewSeen.asked(Side.RIGHT, ScrewSeen.Plate.DISTAL_FEMUR, ScrewSeen.Screw.METAPHYSIS)
                 .withBent(Seen.YES)
