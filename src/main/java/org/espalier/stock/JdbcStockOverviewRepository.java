@@ -35,10 +35,10 @@ class JdbcStockOverviewRepository {
             + "l.held_since is not null as held, c.unit_cost, c.currency, coalesce(u.used, 0) as used, "
             + StockRows.shelf("s", "s_") + ", " + StockRows.PRODUCT + """
             from (
-                select b.* from stock_balance b join stock_lot l on l.id = b.lot_id join stock_product p on p.id = b.product_id
+                select b.* from stock_lot l join stock_balance b on b.lot_id = l.id and b.site_id = :site and b.quantity > 0
                     join stock_shelf s on s.id = b.shelf_id and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
-                where b.site_id = :site and b.quantity > 0 and l.expires_on <= :until
-                order by l.expires_on, p.name, b.shelf_id limit 100
+                where l.expires_on <= :until
+                order by l.expires_on, l.id limit 100
             ) b join stock_lot l on l.id = b.lot_id join stock_product p on p.id = b.product_id
                 join stock_shelf s on s.id = b.shelf_id
                 left join stock_cost c on c.site_id = b.site_id and c.product_id = b.product_id and c.slot = b.slot
