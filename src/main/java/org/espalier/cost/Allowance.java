@@ -29,6 +29,13 @@ public record Allowance(
         }
     }
 
+    /** Whether it can be how much an operation takes: not below nothing, to two decimals, at most ten thousand. */
+    public static boolean isQuantity(BigDecimal quantity) {
+        return quantity.signum() >= 0
+                && quantity.compareTo(MOST) <= 0
+                && quantity.stripTrailingZeros().scale() <= DECIMALS;
+    }
+
     /** From a day on, without an end. */
     public static Allowance of(Optional<ProcedureKind> kind, TariffItem item, BigDecimal quantity, LocalDate from) {
         return new Allowance(kind, item, quantity, from, Optional.empty());

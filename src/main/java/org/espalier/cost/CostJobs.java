@@ -7,6 +7,8 @@ import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteId;
@@ -25,6 +27,8 @@ class CostJobs {
 
     /** The site's id is the data, and the child's where one alone is meant. */
     static final TaskDescriptor<String> RENEW = TaskDescriptor.of("cost-renewal", String.class);
+
+    private static final Duration MOMENT = Duration.ofSeconds(2);
 
     private static final LocalTime AT_NIGHT = LocalTime.of(4, 30);
 
@@ -63,16 +67,22 @@ class CostJobs {
 
         /** All accounts of a hospital. */
         void renew(SiteId site) {
-            ask(site.value().toString());
+            ask(ids.next().toString(), site.value().toString(), clock.instant());
+        }
+
+        /** All accounts of a hospital, once for all that changes there in a moment; asked for while nobody else changes it. */
+        void renewSoon(SiteId site) {
+            long moment = clock.millis() / MOMENT.toMillis() + 1;
+            var then = Instant.ofEpochMilli(moment * MOMENT.toMillis());
+            ask(site.value() + " " + moment, site.value().toString(), then);
         }
 
         void renew(SiteId site, ChildId child) {
-            ask(site.value() + " " + child.value());
+            ask(ids.next().toString(), site.value() + " " + child.value(), clock.instant());
         }
 
-        private void ask(String data) {
-            jobs.scheduleIfNotExists(
-                    RENEW.instance(ids.next().toString()).data(data).scheduledTo(clock.instant()));
+        private void ask(String name, String data, Instant when) {
+            jobs.scheduleIfNotExists(RENEW.instance(name).data(data).scheduledTo(when));
         }
     }
 }

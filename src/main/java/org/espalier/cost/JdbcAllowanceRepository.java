@@ -26,6 +26,7 @@ class JdbcAllowanceRepository {
             where site_id = :site and replaced = '00000000-0000-0000-0000-000000000000'
             order by kind, item, lower(valid) desc
             """;
+    private static final String LOCK = "select pg_advisory_xact_lock(hashtextextended(cast(:site as text), 830))";
     private static final String REPLACE = """
             update cost_allowance set replaced = id where site_id = :site and kind = :kind and item = :item
                 and replaced = '00000000-0000-0000-0000-000000000000' and lower(valid) = :from
@@ -58,6 +59,7 @@ class JdbcAllowanceRepository {
     }
 
     void add(UUID id, SiteId site, Allowance data, Optional<StaffId> by, Instant at) {
+        jdbc.sql(LOCK).param("site", site.value()).query((row, number) -> 0).single();
         about(REPLACE, site, data).update();
         about(END, site, data).update();
         var next = about(NEXT, site, data).query(LocalDate.class).optional();

@@ -39,14 +39,20 @@ public record TariffData(
         payer = payer.strip();
         source = source.strip();
         price = price.stripTrailingZeros();
-        demand(price.signum() >= 0 && price.compareTo(item.isShare() ? MOST_PERCENT : MOST) <= 0, "price", price);
-        demand(price.scale() <= DECIMALS, "price", price);
+        demand(isPrice(price, item.isShare()), "price", price);
         demand(item.isShare() == (currency == null), "currency", String.valueOf(currency));
         demand(payer.length() <= PAYER_LENGTH, "payer", payer);
         demand(source.length() >= LEAST_SOURCE && source.length() <= SOURCE_LENGTH, "source", source);
         if (currency != null) {
             Money.zero(currency);
         }
+    }
+
+    /** Whether it can be a price: not below nothing, to four decimals, at most a million, of a share 200 %. */
+    public static boolean isPrice(BigDecimal price, boolean share) {
+        return price.signum() >= 0
+                && price.compareTo(share ? MOST_PERCENT : MOST) <= 0
+                && price.stripTrailingZeros().scale() <= DECIMALS;
     }
 
     private static void demand(boolean holds, String what, Object value) {

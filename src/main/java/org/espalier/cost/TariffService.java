@@ -55,7 +55,7 @@ public class TariffService {
         demand(site);
         var id = new TariffId(ids.next());
         tariffs.add(id, site, data, currentStaff.find(), clock.instant());
-        jobs.renew(site);
+        jobs.renewSoon(site);
         return tariffs.all(site).stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()
@@ -71,7 +71,7 @@ public class TariffService {
     public void allow(SiteId site, Allowance allowance) {
         demand(site);
         allowances.add(ids.next(), site, allowance, currentStaff.find(), clock.instant());
-        jobs.renew(site);
+        jobs.renewSoon(site);
     }
 
     /**

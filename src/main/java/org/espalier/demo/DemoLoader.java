@@ -35,6 +35,7 @@ class DemoLoader {
     private final DemoCourse course;
     private final DemoCare care;
     private final DemoStock stock;
+    private final DemoCosts costs;
     private final DemoFamilies families;
     private final Path folder;
     private final Clock clock;
@@ -46,6 +47,7 @@ class DemoLoader {
             DemoCourse course,
             DemoCare care,
             DemoStock stock,
+            DemoCosts costs,
             DemoFamilies families,
             @Value("${espalier.data}") Path folder,
             Clock clock) {
@@ -53,6 +55,7 @@ class DemoLoader {
         this.course = course;
         this.care = care;
         this.stock = stock;
+        this.costs = costs;
         this.families = families;
         this.folder = folder;
         this.clock = clock;
@@ -86,6 +89,7 @@ class DemoLoader {
     private void fill(Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         try {
             once(state, "stock", () -> stock.fill(teams, firstDay));
+            once(state, "costs", () -> costs.set(teams, firstDay));
             load(DemoStories.all(), teams, firstDay, state);
         } catch (RuntimeException e) {
             LOG.error("The demonstration could not be filled; start it again to go on", e);

@@ -31,6 +31,12 @@ public final class Urls {
     public static final String SAFETY_INCIDENT = "safety/incident";
     public static final String OPINIONS = "opinions";
     public static final String OPINION_PANELS = "opinions/panels";
+    public static final String COSTS = "costs";
+    public static final String COSTS_TARIFFS = "costs/tariffs";
+    public static final String COSTS_EPISODES = "costs/episodes";
+    public static final String COSTS_PATHWAYS = "costs/pathways";
+    public static final String COSTS_BUDGET = "costs/budget";
+    public static final String COSTS_ACCOUNT = "costs/account";
     public static final String ADMINISTRATION = "admin";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
@@ -130,6 +136,26 @@ public final class Urls {
     /** A report of what broke, by its number. */
     public static String incident(UUID report) {
         return SAFETY_INCIDENT + "?report=" + report;
+    }
+
+    /** What a child's care cost, by the pseudonym that the hospital's costs know it by. */
+    public static String costAccount(String site, String pseudonym) {
+        return COSTS_ACCOUNT + "?site=" + site + "&account=" + pseudonym;
+    }
+
+    /** What a child's care cost, for whoever treats it. */
+    public static String costs(UUID child) {
+        return "child/" + child + "/costs";
+    }
+
+    /** Charges of the days as a file, ends included. */
+    public static String costCharges(String kind, String site, LocalDate from, LocalDate until) {
+        return "api/costs/charges." + kind + "?site=" + site + "&from=" + from + "&until=" + until;
+    }
+
+    /** What pathways cost in a year and the one before as a file. */
+    public static String costPathways(String kind, String site, int year) {
+        return "api/costs/pathways." + kind + "?site=" + site + "&year=" + year;
     }
 
     /** What broke in the child, to be reported. */

@@ -116,6 +116,8 @@ public class TestCost {
                 Map.entry(
                         "ChargeService.add",
                         new Object[] {account, TariffItem.PHYSIOTHERAPY, from, BigDecimal.TWO, "two sessions"}),
+                Map.entry("CostReportService.pathways", new Object[] {site, 2025}),
+                Map.entry("CostReportService.child", new Object[] {account}),
                 Map.entry("ChargeService.pay", new Object[] {account, "Invented sick fund"}));
     }
 }

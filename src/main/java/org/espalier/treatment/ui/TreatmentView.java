@@ -13,6 +13,7 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
+import org.espalier.access.Role;
 import org.espalier.access.SiteService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
@@ -64,7 +65,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
         var head = new Div(new H1(Texts.text("treatment.heading")));
         head.addClassName("screen-head");
         if (writes) {
-            head.add(actions(child));
+            head.add(actions(child, desk.staff().has(Role.SURGEON, treatment.site())));
         }
         var screen = new Div(head);
         screen.addClassName("screen");
@@ -87,11 +88,14 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
                         screen);
     }
 
-    private static Div actions(Child child) {
+    private static Div actions(Child child, boolean surgeon) {
         var record = new Anchor(Urls.recordProcedure(child.id().value()), Texts.text("treatment.record"));
         record.addClassName("act-link");
         var check = new Anchor(Urls.theatreCheck(child.id().value()), Texts.text("treatment.check"));
         var actions = new Div(record, check);
+        if (surgeon) {
+            actions.add(new Anchor(Urls.costs(child.id().value()), Texts.text("treatment.costs")));
+        }
         actions.addClassName("actions");
         return actions;
     }

@@ -1,0 +1,40 @@
+package org.espalier.cost.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.espalier.access.CurrentStaff;
+import org.espalier.access.Role;
+import org.espalier.access.Site;
+import org.espalier.access.SiteService;
+import org.springframework.stereotype.Component;
+
+/** The hospitals whose costs the reader administers. */
+@Component
+class CostSites {
+
+    private final SiteService sites;
+    private final CurrentStaff currentStaff;
+
+    CostSites(SiteService sites, CurrentStaff currentStaff) {
+        this.sites = sites;
+        this.currentStaff = currentStaff;
+    }
+
+    List<Site> mine() {
+        return sites.mine().stream()
+                .filter(site -> currentStaff.has(Role.COST_ADMINISTRATOR, site.id()))
+                .toList();
+    }
+
+    /** The one of the code, or the first. */
+    Optional<Site> of(Optional<String> code) {
+        var mine = mine();
+        return code.flatMap(wanted ->
+                        mine.stream().filter(site -> site.code().equals(wanted)).findFirst())
+                .or(() -> mine.stream().findFirst());
+    }
+
+    java.time.LocalDate today(Site site) {
+        return sites.today(site.id());
+    }
+}

@@ -1,0 +1,94 @@
+package org.espalier.cost.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.Text;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.NativeTableCell;
+import com.vaadin.flow.component.html.NativeTableHeaderCell;
+import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.espalier.kit.Texts;
+
+/** Lines under headings; on a phone each line stands by itself with its headings before it. */
+final class CostTable<T> extends Composite<Div> {
+
+    private record Column<T>(String heading, boolean number, Function<T, Component> show) {}
+
+    private final List<Column<T>> columns = new ArrayList<>();
+    private final String nothing;
+    private Predicate<T> faded = line -> false;
+
+    /** @param nothing the text that says why there are no lines, and what to do */
+    CostTable(String nothing) {
+        this.nothing = nothing;
+        getContent().addClassName("parts");
+    }
+
+    CostTable<T> text(String heading, Function<T, String> text) {
+        return show(heading, one -> new Text(text.apply(one)));
+    }
+
+    CostTable<T> number(String heading, Function<T, String> number) {
+        columns.add(new Column<>(Texts.text(heading), true, one -> new Text(number.apply(one))));
+        return this;
+    }
+
+    CostTable<T> show(String heading, Function<T, Component> component) {
+        columns.add(new Column<>(Texts.text(heading), false, component));
+        return this;
+    }
+
+    /** A column whose heading is not a text of its own. */
+    CostTable<T> under(String heading, Function<T, String> number) {
+        columns.add(new Column<>(heading, true, one -> new Text(number.apply(one))));
+        return this;
+    }
+
+    /** Lines that count no longer. */
+    CostTable<T> faded(Predicate<T> which) {
+        faded = which;
+        return this;
+    }
+
+    CostTable<T> with(List<T> lines) {
+        getContent().removeAll();
+        if (lines.isEmpty()) {
+            var empty = new Paragraph(Texts.text(nothing));
+            empty.addClassName("empty");
+            getContent().add(empty);
+            return this;
+        }
+        var table = new NativeTable();
+        table.addClassName("facts");
+        var head = new NativeTableRow();
+        columns.forEach(column -> head.add(heading(column)));
+        table.getHead().add(head);
+        lines.forEach(line -> table.getBody().add(row(line)));
+        getContent().add(table);
+        return this;
+    }
+
+    private static NativeTableHeaderCell heading(Column<?> column) {
+        var cell = new NativeTableHeaderCell(column.heading());
+        cell.setClassName("number", column.number());
+        return cell;
+    }
+
+    private NativeTableRow row(T line) {
+        var row = new NativeTableRow();
+        row.setClassName("faded", faded.test(line));
+        for (var column : columns) {
+            var cell = new NativeTableCell(column.show().apply(line));
+            cell.setClassName("number", column.number());
+            cell.getElement().setAttribute("data-heading", column.heading());
+            row.add(cell);
+        }
+        return row;
+    }
+}
