@@ -24,6 +24,7 @@ import org.espalier.treatment.Deformity;
 import org.espalier.treatment.ImplantId;
 import org.espalier.treatment.NextLook;
 import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.Piece;
 import org.espalier.treatment.Plan;
 import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.ProcedureData;
@@ -48,11 +49,13 @@ class DemoCare {
     private final TreatmentService treatments;
     private final TreatmentFactService facts;
     private final VisitService visits;
+    private final DemoPieces pieces;
 
-    DemoCare(TreatmentService treatments, TreatmentFactService facts, VisitService visits) {
+    DemoCare(TreatmentService treatments, TreatmentFactService facts, VisitService visits, DemoPieces pieces) {
         this.treatments = treatments;
         this.facts = facts;
         this.visits = visits;
+        this.pieces = pieces;
     }
 
     void tell(DemoStory story, DemoTeam team, LocalDate firstDay) {
@@ -70,7 +73,7 @@ class DemoCare {
                 .collect(Collectors.groupingBy(DemoDeed::ageMonths))
                 .forEach((age, deeds) -> {
                     LocalDate day = story.dayAt(age, firstDay).plusDays(1);
-                    add(days, day, () -> operate(story, team, day, deeds));
+                    add(days, day, () -> operate(story, team, day, deeds, firstDay));
                 });
         days.values().forEach(steps -> steps.forEach(Runnable::run));
         story.plans().forEach(plan -> plan(story, team, plan, firstDay));
@@ -105,10 +108,12 @@ class DemoCare {
         };
     }
 
-    private void operate(DemoStory story, DemoTeam team, LocalDate day, List<DemoDeed> deeds) {
+    private void operate(DemoStory story, DemoTeam team, LocalDate day, List<DemoDeed> deeds, LocalDate firstDay) {
+        List<Piece> placed = Callers.callAs(new Caller.Staff(team.surgeon().value()), () -> pieces.of(day, firstDay));
         List<Act> acts = deeds.stream()
                 .sorted(Comparator.comparing(DemoDeed::side).thenComparing(DemoDeed::bone))
                 .map(deed -> act(story, deed))
+                .map(act -> act.kind() == ProcedureKind.PLATE_PLACED ? act.withPieces(placed) : act)
                 .toList();
         var next = new NextLook(day.plusMonths(FIRST_LOOK_MONTHS), "Standing film after the operation");
         var data = new ProcedureData(day, false, null, null, acts, next);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
@@ -16,6 +17,8 @@ import org.espalier.patient.FactId;
 import org.espalier.platform.Ids;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.ReadingService;
+import org.espalier.reading.ScrewSeen;
+import org.espalier.reading.Seen;
 import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
@@ -74,6 +77,26 @@ class CourseIntegrationTests {
         assertThat(sheet.isEmpty()).isTrue();
         assertThat(sheet.films()).isEmpty();
         assertThat(sheet.radiation()).contains("Films taken so far: 0");
+    }
+
+    @Test
+    void showsOnTheRowOfAPlateHowAReaderSawItsScrews() {
+        var femur = TestTreatment.FEMUR;
+        var plate = TestTreatment.plate(LocalDate.of(2025, 1, 10), femur, PlateSide.LATERAL, new ImplantId(ids.next()));
+        surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), plate));
+        var bent = ScrewSeen.asked(Side.RIGHT, ScrewSeen.Plate.DISTAL_FEMUR, ScrewSeen.Screw.METAPHYSIS)
+                .withBent(Seen.YES)
+                .withExposed(Seen.YES);
+        var film = LocalDate.of(2025, 5, 20);
+        reader.signedWithScrews(surgeon, reader.film(surgeon, child, film), List.of(bent));
+        var row = sheet().chart().rows().stream()
+                .filter(one -> one.id().equals("plates-R-FEMUR"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(row.marks()).hasSize(2);
+        assertThat(row.marks().getLast().date()).isEqualTo(film);
+        assertThat(row.marks().getLast().text())
+                .startsWith("Right distal femur, metaphyseal screw: exposed, bent, on the film of 20-May-2025");
     }
 
     @Test

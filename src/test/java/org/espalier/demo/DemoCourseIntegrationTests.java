@@ -24,6 +24,7 @@ import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Side;
+import org.espalier.stock.CatalogueService;
 import org.espalier.treatment.TreatmentFactService;
 import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,6 +60,9 @@ class DemoCourseIntegrationTests {
 
     @Autowired
     private VisitService visits;
+
+    @Autowired
+    private CatalogueService catalogue;
 
     @Autowired
     private Clock clock;
@@ -139,7 +143,7 @@ class DemoCourseIntegrationTests {
 
     @Test
     void tellsTheCareOfEveryChildOfAHospitalOnceThoughToldTwice() {
-        var care = new DemoCare(treatments, facts, visits);
+        var care = new DemoCare(treatments, facts, visits, new DemoPieces(catalogue));
         for (DemoStory story : MoorStories.all()) {
             course.register(story, team, firstDay);
             care.tell(story, team, firstDay);

@@ -101,7 +101,12 @@ final class ImplantsPanel extends Composite<Section> {
                         .orElseGet(() -> DateText.of(tether.from())))));
         row.add(cell(3, text(tether.isIn() ? Texts.of(tether.hold()) : Texts.text("treatment.implants.out"))));
         row.add(cell(4, seen(implant)));
-        row.add(cell(5, text(tether.isIn() && !tether.isPermanent() ? Texts.of(implant.magnet()) : "–")));
+        row.add(cell(
+                5,
+                text(
+                        tether.isIn() && !tether.isPermanent()
+                                ? Texts.of(implant.magnet())
+                                : Texts.text("treatment.implants.nothing-in"))));
         var actions = new NativeTableCell();
         if (writes && tether.implant().isPresent()) {
             actions.add(Choices.link(Texts.text("treatment.seen.new"), seen));
