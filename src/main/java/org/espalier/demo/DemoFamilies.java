@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.espalier.access.SiteService;
 import org.espalier.film.FilmOrderId;
 import org.espalier.film.FilmOrderService;
 import org.espalier.film.FilmProtocol;
@@ -40,12 +41,19 @@ class DemoFamilies {
     private final VisitService visits;
     private final RecallService recall;
     private final FilmOrderService orders;
+    private final SiteService sites;
 
-    DemoFamilies(FamilyService families, VisitService visits, RecallService recall, FilmOrderService orders) {
+    DemoFamilies(
+            FamilyService families,
+            VisitService visits,
+            RecallService recall,
+            FilmOrderService orders,
+            SiteService sites) {
         this.families = families;
         this.visits = visits;
         this.recall = recall;
         this.orders = orders;
+        this.sites = sites;
     }
 
     /** Tells of one family; each of these is told once. */
@@ -53,8 +61,14 @@ class DemoFamilies {
         var child = new ChildId(DemoIds.of("child", story.number()));
         Callers.runAs(new Caller.Staff(team.nurse().value()), () -> {
             families.save(team.site(), child, family(place));
-            visits.of(child).open().ifPresent(visit -> tell(visit, firstDay, place));
+            visits.of(child).open().ifPresent(visit -> tell(visit, dayAt(team, firstDay), place));
         });
+    }
+
+    /** The first day, or the next where the hospital's clock is past midnight already: no film is asked for yesterday. */
+    private LocalDate dayAt(DemoTeam team, LocalDate firstDay) {
+        var today = sites.today(team.site());
+        return today.isAfter(firstDay) ? today : firstDay;
     }
 
     private void tell(Visit visit, LocalDate firstDay, int place) {

@@ -37,6 +37,7 @@ class DemoLoader {
     private final DemoStock stock;
     private final DemoCosts costs;
     private final DemoFamilies families;
+    private final DemoOpinions opinions;
     private final Path folder;
     private final Clock clock;
     private volatile boolean closing;
@@ -49,6 +50,7 @@ class DemoLoader {
             DemoStock stock,
             DemoCosts costs,
             DemoFamilies families,
+            DemoOpinions opinions,
             @Value("${espalier.data}") Path folder,
             Clock clock) {
         this.house = house;
@@ -57,6 +59,7 @@ class DemoLoader {
         this.stock = stock;
         this.costs = costs;
         this.families = families;
+        this.opinions = opinions;
         this.folder = folder;
         this.clock = clock;
     }
@@ -114,8 +117,24 @@ class DemoLoader {
                 }
             }
         }
+        ask(stories, teams, firstDay, state);
         for (DemoStory story : DemoStories.mistyped()) {
             mistype(story, team(teams, story), firstDay, state);
+        }
+    }
+
+    /** One child at one hospital is asked about at another. */
+    private void ask(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        for (DemoStory story : stories) {
+            var others = teams.entrySet().stream()
+                    .filter(team -> team.getKey() != story.hospital())
+                    .sorted(Map.Entry.comparingByKey())
+                    .map(Map.Entry::getValue)
+                    .toList();
+            if (story.visits().size() > 1 && !others.isEmpty()) {
+                once(state, "opinion", () -> opinions.tell(story, team(teams, story), others.getFirst(), firstDay));
+                return;
+            }
         }
     }
 

@@ -9,6 +9,7 @@
             "film",
             "followup",
             "kit",
+            "opinion",
             "patient",
             "platform",
             "reading",

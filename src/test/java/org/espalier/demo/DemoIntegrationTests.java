@@ -20,6 +20,7 @@ import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffMember;
 import org.espalier.access.StaffService;
 import org.espalier.film.FilmService;
+import org.espalier.opinion.OpinionService;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Caller;
@@ -64,6 +65,12 @@ class DemoIntegrationTests {
 
     @Autowired
     private DemoStock demoStock;
+
+    @Autowired
+    private DemoOpinions demoOpinions;
+
+    @Autowired
+    private OpinionService opinions;
 
     @Autowired
     private StockOverviewService overview;
@@ -155,6 +162,30 @@ class DemoIntegrationTests {
             Thread.sleep(200);
         }
         assertThat(Callers.callAs(surgeon, () -> patients.open(child, "test"))).isPresent();
+    }
+
+    @Test
+    void letsASurgeonAskAnotherWhoSeesNoName() throws InterruptedException {
+        DemoStory story = DemoStories.all().get(1);
+        var teams = house.open(state);
+        DemoTeam team = Objects.requireNonNull(teams.get(story.hospital()));
+        DemoTeam other = teams.entrySet().stream()
+                .filter(one -> one.getKey() != story.hospital())
+                .map(java.util.Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow();
+        Instant patience = Instant.now().plus(Duration.ofMinutes(2));
+        Caller surgeon = new Caller.Staff(team.surgeon().value());
+        ChildId child = new ChildId(DemoIds.of("child", story.number()));
+        while (Callers.callAs(surgeon, () -> patients.open(child, "test")).isEmpty()) {
+            assertThat(Instant.now()).isBefore(patience);
+            Thread.sleep(200);
+        }
+        demoOpinions.tell(
+                story, team, other, LocalDate.parse(state.find("first-day").orElseThrow()));
+        var asked = Callers.callAs(new Caller.Staff(other.surgeon().value()), opinions::mine);
+        assertThat(asked).anySatisfy(line -> assertThat(line.answered()).isTrue());
+        assertThat(asked.toString()).doesNotContain(story.familyName(), story.number());
     }
 
     @Test

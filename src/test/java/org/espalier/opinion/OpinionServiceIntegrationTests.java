@@ -9,12 +9,14 @@ import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
 import org.espalier.access.StaffId;
 import org.espalier.film.FilmId;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
 import org.espalier.reading.TestReader;
+import org.espalier.today.TodayService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -42,6 +44,12 @@ class OpinionServiceIntegrationTests {
 
     @Autowired
     PanelService panels;
+
+    @Autowired
+    TodayService today;
+
+    @Autowired
+    TestNetwork network;
 
     @Autowired
     Ids ids;
@@ -159,6 +167,40 @@ class OpinionServiceIntegrationTests {
         assertThat(colleague.does(opinions::mine))
                 .extracting(ThreadLine::reminded)
                 .containsExactly(true);
+    }
+
+    @Test
+    void standsOnTodayUntilItIsAnsweredAndAgainWhenSomethingIsNew() {
+        var thread = world.asked(asker, child, List.of(film), colleague);
+        assertThat(colleague.does(today::askedOfMe)).extracting(ThreadLine::id).containsExactly(thread);
+        assertThat(asker.does(today::askedOfMe)).isEmpty();
+        colleague.does(() -> opinions.advise(thread, ids.next(), TestOpinion.advice(Advice.WATCH)));
+        assertThat(colleague.does(today::askedOfMe)).isEmpty();
+        asker.does(() -> opinions.say(thread, ids.next(), "And the other side?", Optional.empty()));
+        assertThat(colleague.does(today::askedOfMe)).extracting(ThreadLine::id).containsExactly(thread);
+    }
+
+    @Test
+    void asksWhatCameOfItAYearAfterClosing() {
+        var thread = world.asked(asker, child, List.of(film), colleague);
+        asker.does(() -> closings.close(thread, Advice.PLATE, "Plated in spring.", "the team"));
+        assertThat(asker.does(opinions::mine))
+                .extracting(ThreadLine::outcomeDue)
+                .containsExactly(false);
+        network.owner().sql("alter table opinion_close disable trigger user").update();
+        network.owner()
+                .sql("update opinion_close set closed_at = closed_at - interval '13 months' where thread_id = ?")
+                .param(thread.value())
+                .update();
+        network.owner().sql("alter table opinion_close enable trigger user").update();
+        assertThat(asker.does(opinions::mine))
+                .extracting(ThreadLine::outcomeDue)
+                .containsExactly(true);
+        var year = new Outcome(Outcome.Horizon.YEAR, Advice.PLATE, Outcome.Result.STRAIGHT, "", 13);
+        asker.does(() -> closings.outcome(thread, ids.next(), year));
+        assertThat(asker.does(opinions::mine))
+                .extracting(ThreadLine::outcomeDue)
+                .containsExactly(false);
     }
 
     @Test
