@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
+import org.espalier.followup.RecallCommand;
 import org.espalier.interchange.ExportCommand;
 import org.espalier.interchange.ForecastCommand;
 import org.espalier.interchange.ImportCommand;
@@ -33,6 +34,7 @@ public class Espalier {
             case "forecast" -> System.exit(ForecastCommand.run(rest, System.out, System.err));
             case "import" -> System.exit(ImportCommand.run(rest, Espalier.class, System.out, System.err));
             case "export" -> System.exit(ExportCommand.run(rest, Espalier.class, System.out, System.err));
+            case "recall-rebuild" -> System.exit(RecallCommand.run(rest, Espalier.class, System.out, System.err));
             case "backup" -> System.exit(BackupCommand.run(rest, System.out, System.err));
             case "restore" -> System.exit(RestoreCommand.run(rest, System.out, System.err));
             default -> throw new IllegalArgumentException("there is no command " + command);

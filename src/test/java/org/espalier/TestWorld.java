@@ -350,6 +350,9 @@ public class TestWorld {
         var coming = reader.child(elsewhere, CHILD.birthDate());
         var leaves = surgeon.does(() -> transfers.ask(moving, elsewhere.site(), "the family moved"));
         var comes = elsewhere.does(() -> transfers.ask(coming, surgeon.site(), "the family moved"));
+        var moved = reader.child(surgeon, CHILD.birthDate());
+        var handed = surgeon.does(() -> transfers.ask(moved, elsewhere.site(), "the family moved"));
+        elsewhere.does(() -> transfers.accept(handed.id()));
         Fact<?> kept =
                 surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
         var methods = new HashMap<String, Object[]>(treated);

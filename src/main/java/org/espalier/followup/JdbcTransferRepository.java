@@ -25,12 +25,17 @@ class JdbcTransferRepository {
             """;
     private static final String COLUMNS = """
             select t.id, t.child_id, t.from_site, t.to_site, t.child_name, t.birth_date, t.why, t.state,
-                cast(t.asked_at at time zone s.time_zone as date) as asked_on
+                cast(t.asked_at at time zone s.time_zone as date) as asked_on,
+                cast(t.answered_at at time zone s.time_zone as date) as answered_on
             from transfer t join site s on s.id = t.from_site
             """;
     private static final String OPEN = COLUMNS + """
             where t.state = 'ASKED' and (t.from_site = any(cast(:sites as uuid[])) or t.to_site = any(cast(:sites as uuid[])))
             order by t.asked_at limit 200
+            """;
+    private static final String HANDED_OVER = COLUMNS + """
+            where t.state = 'ACCEPTED' and t.from_site = any(cast(:sites as uuid[])) and t.answered_at > :since
+            order by t.answered_at desc limit 50
             """;
     private static final String OF_CHILD = COLUMNS + "where t.child_id = :child and t.state = 'ASKED'";
     private static final String ACCEPT = "select accept_transfer(:id, :at)";
@@ -63,6 +68,15 @@ class JdbcTransferRepository {
     List<Transfer> open(List<SiteId> sites) {
         return jdbc.sql(OPEN)
                 .param("sites", sites.stream().map(SiteId::value).toArray(UUID[]::new))
+                .query(JdbcTransferRepository::toTransfer)
+                .list();
+    }
+
+    /** Those that other hospitals accepted from any of these since, the latest first. */
+    List<Transfer> handedOver(List<SiteId> sites, Instant since) {
+        return jdbc.sql(HANDED_OVER)
+                .param("sites", sites.stream().map(SiteId::value).toArray(UUID[]::new))
+                .param("since", since.atOffset(ZoneOffset.UTC))
                 .query(JdbcTransferRepository::toTransfer)
                 .list();
     }
@@ -105,6 +119,7 @@ class JdbcTransferRepository {
                 row.getObject("birth_date", LocalDate.class),
                 row.getString("why"),
                 Transfer.State.valueOf(row.getString("state")),
-                row.getObject("asked_on", LocalDate.class));
+                row.getObject("asked_on", LocalDate.class),
+                Optional.ofNullable(row.getObject("answered_on", LocalDate.class)));
     }
 }

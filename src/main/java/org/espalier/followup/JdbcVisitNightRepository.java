@@ -36,6 +36,11 @@ class JdbcVisitNightRepository {
             where site_id = :site and closed_at is null and recall_from <= :night and id > :after order by id limit :most
             """;
 
+    private static final String ALL = """
+            select id, child_id from visit
+            where site_id = :site and closed_at is null and id > :after order by id limit :most
+            """;
+
     private final JdbcClient jdbc;
 
     JdbcVisitNightRepository(JdbcClient jdbc) {
@@ -75,6 +80,17 @@ class JdbcVisitNightRepository {
         return jdbc.sql(NEXT)
                 .param("site", site.value())
                 .param("night", night)
+                .param("after", after)
+                .param("most", most)
+                .query((row, number) -> new Waiting(
+                        row.getObject("id", UUID.class), new ChildId(row.getObject("child_id", UUID.class))))
+                .list();
+    }
+
+    /** The next open visits, whether they are in the recall or not, by id. */
+    List<Waiting> all(SiteId site, UUID after, int most) {
+        return jdbc.sql(ALL)
+                .param("site", site.value())
                 .param("after", after)
                 .param("most", most)
                 .query((row, number) -> new Waiting(

@@ -21,9 +21,11 @@ import org.springframework.transaction.support.TransactionTemplate;
 class RecallNight {
 
     static final String PURPOSE = "recall-nightly";
+    static final int CHUNK = 500;
+
+    private static final String REBUILD = "recall-rebuild";
 
     private static final Logger LOG = LoggerFactory.getLogger(RecallNight.class);
-    private static final int CHUNK = 500;
     private static final UUID BEFORE_ALL = new UUID(0, 0);
 
     private final JdbcVisitNightRepository nights;
@@ -57,6 +59,33 @@ class RecallNight {
             night = step(site);
         }
         return night;
+    }
+
+    /** Works out anew everything that is kept beside the facts of every open visit, at all sites; how many there were. */
+    int rebuild() {
+        int rebuilt = 0;
+        for (var site : nights.sites()) {
+            rebuilt += Callers.callAs(new Caller.SystemAtSite(site.value(), REBUILD), () -> rebuild(site));
+        }
+        return rebuilt;
+    }
+
+    private int rebuild(SiteId site) {
+        int rebuilt = 0;
+        var next = rebuild(site, BEFORE_ALL);
+        while (!next.isEmpty()) {
+            rebuilt += next.size();
+            next = rebuild(site, next.getLast().visit());
+        }
+        return rebuilt;
+    }
+
+    private List<JdbcVisitNightRepository.Waiting> rebuild(SiteId site, UUID after) {
+        return Objects.requireNonNull(transactions.execute(status -> {
+            var next = nights.all(site, after, CHUNK);
+            next.forEach(waiting -> dueBy.renew(waiting.child()));
+            return next;
+        }));
     }
 
     private Night step(SiteId site) {

@@ -1,11 +1,16 @@
 package org.espalier.followup;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
 
-/** A child on its way to another hospital of the network; until that one accepts, the old one has care. */
+/**
+ * A child on its way to another hospital of the network; until that one accepts, the old one has care.
+ *
+ * @param answeredOn the day it was accepted, declined or taken back; empty while it is asked
+ */
 public record Transfer(
         UUID id,
         ChildId child,
@@ -15,7 +20,8 @@ public record Transfer(
         LocalDate birthDate,
         String why,
         State state,
-        LocalDate askedOn) {
+        LocalDate askedOn,
+        Optional<LocalDate> answeredOn) {
 
     /** How far it is. */
     public enum State {

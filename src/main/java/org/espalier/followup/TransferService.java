@@ -1,9 +1,12 @@
 package org.espalier.followup;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.access.AccessLog;
+import org.espalier.access.ChildRef;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Site;
 import org.espalier.access.SiteId;
@@ -24,10 +27,13 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class TransferService {
 
+    private static final Duration SHOWN = Duration.ofDays(183);
+
     private final JdbcTransferRepository transfers;
     private final PatientService patients;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
+    private final AccessLog log;
     private final Ids ids;
     private final Clock clock;
 
@@ -36,12 +42,14 @@ public class TransferService {
             PatientService patients,
             SiteService sites,
             CurrentStaff currentStaff,
+            AccessLog log,
             Ids ids,
             Clock clock) {
         this.transfers = transfers;
         this.patients = patients;
         this.sites = sites;
         this.currentStaff = currentStaff;
+        this.log = log;
         this.ids = ids;
         this.clock = clock;
     }
@@ -62,7 +70,8 @@ public class TransferService {
                 named.birthDate(),
                 why,
                 Transfer.State.ASKED,
-                sites.today(child.site()));
+                sites.today(child.site()),
+                Optional.empty());
         transfers.ask(transfer, currentStaff.find().orElse(null), clock.instant());
         return transfer;
     }
@@ -70,6 +79,18 @@ public class TransferService {
     /** Those not answered yet from or to the caller's hospitals, the oldest first. */
     public List<Transfer> open() {
         return transfers.open(sites.mine().stream().map(Site::id).toList());
+    }
+
+    /** Children that other hospitals took over from the caller's in the last half year, the latest first. */
+    public List<Transfer> handedOver() {
+        var mine = sites.mine().stream().map(Site::id).toList();
+        var handed = transfers.handedOver(mine, clock.instant().minus(SHOWN));
+        log.listed(
+                "handed over",
+                handed.stream()
+                        .map(one -> new ChildRef(one.from(), one.child().value()))
+                        .toList());
+        return handed;
     }
 
     /** The one of the child that is not answered yet. */

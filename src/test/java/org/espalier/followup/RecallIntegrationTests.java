@@ -14,13 +14,20 @@ import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
+import org.espalier.treatment.CareStep;
+import org.espalier.treatment.LimbCondition;
+import org.espalier.treatment.TreatmentFactService;
+import org.espalier.treatment.TreatmentService;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 @IntegrationTest
 class RecallIntegrationTests {
@@ -44,6 +51,15 @@ class RecallIntegrationTests {
 
     @Autowired
     TransferService transfers;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    TreatmentFactService facts;
+
+    @Autowired
+    JdbcClient jdbc;
 
     @Autowired
     SiteService sites;
@@ -194,6 +210,43 @@ class RecallIntegrationTests {
         assertThat(network.as(colleague, () -> transfers.accept(asked.id())))
                 .as("accepted once")
                 .isEmpty();
+        assertThat(network.as(nurse, () -> transfers.handedOver()))
+                .as("the old hospital is told where the child is")
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.to()).isEqualTo(there);
+                    assertThat(one.answeredOn()).hasValue(today);
+                });
+        assertThat(network.as(colleague, () -> transfers.handedOver())).isEmpty();
+        assertThat(careSteps(nurse, child)).as("its own word").containsExactly("LEFT TRANSFERRED", "RIGHT TRANSFERRED");
+        assertThat(network.as(colleague, () -> treatments.of(child)).limbs())
+                .as("taken up, so in care as before")
+                .allSatisfy(limb -> assertThat(limb.conditions()).isEmpty());
+    }
+
+    @Test
+    void aLimbLetGoStaysLetGoAtTheOtherHospital() {
+        var child = child();
+        var step = new CareStep(today, Side.LEFT, CareStep.Step.ENDED, CareStep.EndReason.STRAIGHT, null);
+        network.as(nurse, () -> facts.record(child, new FactId(ids.next()), step));
+        var there = new SiteId(network.site());
+        var colleague = network.staff(there.value(), "NURSE");
+        var asked = network.as(nurse, () -> transfers.ask(child, there, "moved to the coast"));
+        network.as(colleague, () -> transfers.accept(asked.id()));
+        assertThat(careSteps(nurse, child)).containsExactly("LEFT ENDED", "RIGHT TRANSFERRED");
+        assertThat(network.as(colleague, () -> treatments.of(child))
+                        .limb(Side.LEFT)
+                        .conditions())
+                .containsOnlyKeys(LimbCondition.ENDED);
+    }
+
+    /** What the database tells this person of the child's care. */
+    private List<String> careSteps(UUID staff, ChildId child) {
+        return network.as(
+                staff, () -> jdbc.sql("select side || ' ' || step from care_step where child_id = ? order by 1")
+                        .param(child.value())
+                        .query(String.class)
+                        .list());
     }
 
     @Test

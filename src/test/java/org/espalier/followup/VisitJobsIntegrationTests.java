@@ -8,6 +8,8 @@ import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetupTest;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
@@ -20,6 +22,10 @@ import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -46,6 +52,9 @@ class VisitJobsIntegrationTests {
 
     @Autowired
     VisitService visits;
+
+    @Autowired
+    TreatmentService treatments;
 
     @Autowired
     RecallNight night;
@@ -129,6 +138,46 @@ class VisitJobsIntegrationTests {
             assertThat(again.finished()).isTrue();
             assertThat(again.renewed()).isEqualTo(1);
         });
+    }
+
+    @Test
+    void whatIsKeptBesideTheFactsIsWhatTheyGiveAnew() {
+        var plated = new ChildId(ids.next());
+        var data = new ChildData("Invented", "Plated", LocalDate.of(2016, 7, 14), Sex.FEMALE, "N-2");
+        var surgeon = network.staff(site.value(), "SURGEON");
+        var today = network.as(nurse, () -> sites.today(site));
+        network.as(surgeon, () -> {
+            patients.register(site, plated, data);
+            var plate = TestTreatment.plate(
+                    today.minusMonths(5), TestTreatment.TIBIA, PlateSide.LATERAL, TestTreatment.implant());
+            return treatments.record(plated, new ProcedureId(ids.next()), plate);
+        });
+        var asked = new Visit.Asked(today.plusDays(20), "a lump at the scar");
+        network.as(
+                nurse,
+                () -> visits.record(
+                        visits.of(child).open().orElseThrow(), new Happening.Arrived(today, Optional.of(asked))));
+        var kept = derived();
+
+        assertThat(night.rebuild()).isGreaterThanOrEqualTo(2);
+        assertThat(derived()).as("rebuilding changes nothing that was right").isEqualTo(kept);
+
+        network.owner()
+                .sql("update visit set harm = 77, look_by = look_by + 400, rule = 'FIRST_LOOK', film = not film,"
+                        + " risk = 'NOT_KNOWN' where site_id = ? and closed_at is null")
+                .param(site.value())
+                .update();
+        assertThat(derived()).isNotEqualTo(kept);
+        night.rebuild();
+        assertThat(derived()).as("what was spoiled is as the facts give it").isEqualTo(kept);
+    }
+
+    /** All that is worked out of each open visit of the hospital. */
+    private List<String> derived() {
+        return network.owner().sql("""
+                        select (to_jsonb(v) - 'version')::text from visit v
+                        where site_id = ? and closed_at is null order by id
+                        """).param(site.value()).query(String.class).list();
     }
 
     private JdbcVisitNightRepository.Night aNight() {

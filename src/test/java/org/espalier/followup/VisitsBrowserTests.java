@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.assertj.core.api.Assertions;
+import org.awaitility.Awaitility;
 import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
@@ -107,6 +108,34 @@ class VisitsBrowserTests {
             person.open("recall");
             assertThat(page.locator(".recall-lines > li")).hasCount(0);
             person.picture("recall-empty-" + screen).assertAccessible().assertFits();
+        }
+    }
+
+    @Test
+    void whatIsTypedOfAnAttemptIsThereAfterTheWindowWasLost() {
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.page();
+            person.open("recall");
+            button(page, "Write a letter").click();
+            var dialog = page.getByRole(AriaRole.DIALOG);
+            dialog.getByLabel("Note").fill("the aunt answers after six");
+            Awaitility.await().until(() -> network.owner()
+                    .sql("select exists (select from draft where staff_id = ? and content ->> 'note' like '%six')")
+                    .param(nurse)
+                    .query(Boolean.class)
+                    .single());
+            person.open("recall");
+            button(page, "Write a letter").click();
+            assertThat(dialog.getByText("Here is what you typed before")).isVisible();
+            assertThat(dialog.getByLabel("Note")).hasValue("the aunt answers after six");
+            person.settle().picture("recall-attempt-draft").assertAccessible();
+            dialog.getByLabel("What came of it").click();
+            page.getByRole(
+                            AriaRole.OPTION,
+                            new Page.GetByRoleOptions().setName("sent").setExact(true))
+                    .click();
+            button(dialog, "Write down").click();
+            assertThat(page.locator(".recall-lines > li").first()).containsText("Letter: sent");
         }
     }
 

@@ -17,6 +17,7 @@ import org.espalier.followup.Attempt;
 import org.espalier.followup.RecallLine;
 import org.espalier.followup.Visit;
 import org.espalier.kit.Texts;
+import org.espalier.platform.Drafts;
 
 /** The recall, the worst harm of waiting first. The arrow keys go from child to child. */
 final class RecallList extends Composite<Div> {
@@ -24,10 +25,12 @@ final class RecallList extends Composite<Div> {
     private final OrderedList list = new OrderedList();
     private final Div empty = new Div(Texts.text("followup.recall.empty"));
     private final List<RecallRow> rows = new ArrayList<>();
+    private final transient Drafts drafts;
     private final transient BiConsumer<Visit, Attempt> record;
     private int current = -1;
 
-    RecallList(BiConsumer<Visit, Attempt> record) {
+    RecallList(Drafts drafts, BiConsumer<Visit, Attempt> record) {
+        this.drafts = drafts;
         this.record = record;
         list.addClassName("recall-lines");
         empty.addClassName("empty");
@@ -48,7 +51,7 @@ final class RecallList extends Composite<Div> {
         for (var line : lines) {
             int place = rows.size();
             var row =
-                    new RecallRow(line, sites.size() > 1 ? byId.get(line.visit().site()) : null, record, () -> {
+                    new RecallRow(line, sites.size() > 1 ? byId.get(line.visit().site()) : null, drafts, record, () -> {
                         current = place;
                     });
             rows.add(row);

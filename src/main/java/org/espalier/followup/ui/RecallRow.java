@@ -18,6 +18,8 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.platform.Drafts;
+import org.espalier.platform.FormDraft;
 import org.jspecify.annotations.Nullable;
 
 /** One child of the recall: who, why, what was tried, what is next. */
@@ -25,7 +27,8 @@ final class RecallRow extends Composite<ListItem> {
 
     private final Anchor link;
 
-    RecallRow(RecallLine line, @Nullable Site site, BiConsumer<Visit, Attempt> record, Runnable onFocus) {
+    RecallRow(
+            RecallLine line, @Nullable Site site, Drafts drafts, BiConsumer<Visit, Attempt> record, Runnable onFocus) {
         var child = line.child();
         var name = new Span(IdentityBanner.name(child.who()));
         name.addClassName("name");
@@ -38,7 +41,12 @@ final class RecallRow extends Composite<ListItem> {
             link.add(span("label", site.name()));
         }
         var tryNow = new Button(Texts.text("followup.try." + line.proposed().name()), click -> new AttemptDialog(
-                        line.proposed(), line.family(), line.today(), attempt -> record.accept(line.visit(), attempt))
+                        line.proposed(),
+                        line.family(),
+                        line.today(),
+                        new FormDraft<>(
+                                drafts, AttemptDialog.DRAFT, line.visit().id().value(), TypedAttempt.class),
+                        attempt -> record.accept(line.visit(), attempt))
                 .open());
         tryNow.addClassName("no-print");
         getContent().add(link, why(line), tried(line), reach(line), tryNow);

@@ -24,6 +24,7 @@ import org.espalier.followup.TransferService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.platform.Drafts;
 
 /** Who is late, who has no date, what was tried, what is next? The hospital stands in the address; without one, all. */
 @Route(Urls.RECALL)
@@ -42,12 +43,13 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private List<Site> shownSites = List.of();
     private int shown;
 
-    RecallView(RecallService recall, TransferService transfers, SiteService siteService, CareSites sites) {
+    RecallView(
+            RecallService recall, TransferService transfers, SiteService siteService, CareSites sites, Drafts drafts) {
         this.recall = recall;
         this.transfers = transfers;
         this.siteService = siteService;
         this.sites = sites;
-        list = new RecallList((visit, attempt) -> {
+        list = new RecallList(drafts, (visit, attempt) -> {
             recall.tried(visit, attempt);
             show();
         });

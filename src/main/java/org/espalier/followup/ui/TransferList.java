@@ -16,7 +16,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
-/** Children on their way between hospitals: to be taken over, or waiting to be. */
+/** Children on their way between hospitals: to be taken over, waiting to be, and lately handed over. */
 final class TransferList extends Composite<Section> {
 
     private final transient TransferService service;
@@ -38,7 +38,22 @@ final class TransferList extends Composite<Section> {
         list.removeAll();
         var open = service.open();
         open.forEach(transfer -> list.add(item(transfer)));
-        setVisible(!open.isEmpty());
+        var handed = service.handedOver();
+        handed.forEach(transfer -> list.add(handedOver(transfer)));
+        setVisible(!open.isEmpty() || !handed.isEmpty());
+    }
+
+    private ListItem handedOver(Transfer transfer) {
+        var who = new Span(transfer.childName());
+        who.addClassName("name");
+        var born = new Span(Texts.text("kit.born") + " " + DateText.of(transfer.birthDate()));
+        return new ListItem(
+                who,
+                born,
+                new Span(Texts.text(
+                        "followup.transfer.handed-over",
+                        sites.get(transfer.to()).name(),
+                        DateText.of(transfer.answeredOn().orElseThrow()))));
     }
 
     private ListItem item(Transfer transfer) {

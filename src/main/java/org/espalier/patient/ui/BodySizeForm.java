@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.BodySize;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Weight;

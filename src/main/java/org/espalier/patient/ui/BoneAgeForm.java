@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.BoneAge;
 import org.espalier.patient.BoneAgeMethod;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 
 /** Bone age with the method it was read by. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.BoneDisease;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 
 /** Since when a disease of bone is under control, or is not. */

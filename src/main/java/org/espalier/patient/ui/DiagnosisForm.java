@@ -10,6 +10,7 @@ import org.espalier.patient.AffectedSides;
 import org.espalier.patient.Diagnosis;
 import org.espalier.patient.DiagnosisKind;
 import org.espalier.patient.Onset;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 
 /** A diagnosis with side and onset. */

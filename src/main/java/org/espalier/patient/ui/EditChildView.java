@@ -22,6 +22,7 @@ import org.espalier.patient.ChildData;
 import org.espalier.patient.PatientService;
 import org.espalier.patient.SaveOutcome;
 import org.espalier.platform.Drafts;
+import org.espalier.platform.FormDraft;
 
 /** Changes who a child is. When somebody else was faster, theirs stands beside mine. */
 @Route("child/:child/edit")

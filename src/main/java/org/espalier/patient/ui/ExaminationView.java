@@ -30,6 +30,7 @@ import org.espalier.patient.ImagingReport;
 import org.espalier.patient.LabResult;
 import org.espalier.patient.TibiaVaraStage;
 import org.espalier.platform.Drafts;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.espalier.science.growth.BmiReference;
 import org.springframework.beans.factory.ObjectProvider;

@@ -23,6 +23,7 @@ import org.espalier.kit.Texts;
 import org.espalier.patient.Fact;
 import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.jspecify.annotations.Nullable;
 

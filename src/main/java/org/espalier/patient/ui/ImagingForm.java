@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.AffectedSides;
 import org.espalier.patient.ImagingReport;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 
 /** A report of magnetic resonance or computed tomography with its key values. */

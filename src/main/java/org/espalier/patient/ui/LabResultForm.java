@@ -12,6 +12,7 @@ import org.espalier.kit.Texts;
 import org.espalier.patient.LabAnalyte;
 import org.espalier.patient.LabResult;
 import org.espalier.patient.LabUnit;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.jspecify.annotations.Nullable;
 

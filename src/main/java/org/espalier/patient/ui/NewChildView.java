@@ -29,6 +29,7 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.patient.SaveOutcome;
 import org.espalier.platform.Drafts;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.jspecify.annotations.Nullable;
 

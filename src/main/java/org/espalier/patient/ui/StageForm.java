@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.espalier.kit.Texts;
 import org.espalier.patient.TibiaVaraStage;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Side;
 

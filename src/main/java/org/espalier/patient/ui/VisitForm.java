@@ -20,6 +20,7 @@ import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
 import org.espalier.patient.HeavyChildRule;
 import org.espalier.patient.SleepSymptoms;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Side;

@@ -1,14 +1,12 @@
-package org.espalier.patient.ui;
+package org.espalier.platform;
 
 import java.util.Optional;
 import java.util.UUID;
-import org.espalier.platform.Draft;
-import org.espalier.platform.Drafts;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What is being typed into one form, kept at every change so that nothing typed is lost. */
-final class FormDraft<T> {
+public final class FormDraft<T> {
 
     private static final JsonMapper JSON = JsonMapper.builder()
             .disable(
@@ -27,7 +25,7 @@ final class FormDraft<T> {
      * @param subject what the form is about
      * @param type what is typed, a record of texts
      */
-    FormDraft(Drafts drafts, String kind, UUID subject, Class<T> type) {
+    public FormDraft(Drafts drafts, String kind, UUID subject, Class<T> type) {
         this.drafts = drafts;
         this.kind = kind;
         this.subject = subject;
@@ -35,16 +33,18 @@ final class FormDraft<T> {
         kept = drafts.find(kind, subject);
     }
 
-    Optional<Draft> kept() {
+    /** The draft as it is kept; empty before anything was typed. */
+    public Optional<Draft> kept() {
         return kept;
     }
 
-    Optional<T> typed() {
+    /** What was typed so far. */
+    public Optional<T> typed() {
         return kept.map(draft -> read(draft, type));
     }
 
     /** Whether it is kept; not when the same form is being filled in another window. */
-    boolean keep(T typed) {
+    public boolean keep(T typed) {
         var json = JSON.writeValueAsString(typed);
         var draft = kept.orElseGet(() -> drafts.start(kind, subject, json));
         boolean saved = drafts.save(draft.id(), draft.revision() + 1, json);
@@ -54,12 +54,14 @@ final class FormDraft<T> {
         return saved;
     }
 
-    void discard() {
+    /** Forgets what was typed, once it is saved or given up. */
+    public void discard() {
         kept.ifPresent(draft -> drafts.discard(draft.id()));
         kept = Optional.empty();
     }
 
-    static <T> T read(Draft draft, Class<T> type) {
+    /** What a draft of a form holds. */
+    public static <T> T read(Draft draft, Class<T> type) {
         return JSON.readValue(draft.content(), type);
     }
 }

@@ -1,0 +1,52 @@
+package org.espalier.followup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.espalier.followup.DoomedRecall.Life;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house that is killed amid its night's recall: finished by itself at the next start, nothing twice. */
+class KilledRecallIntegrationTests {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aNightCutShortIsFinishedAtTheNextStart() throws Exception {
+        assertThat(run(Life.KILLED_AMID_THE_NIGHT)).isEqualTo(DoomedRecall.KILLED);
+        assertThat(run(Life.THE_NEXT_START)).isZero();
+        assertThat(said(Life.THE_NEXT_START))
+                .containsExactly(
+                        "found amid, unfinished",
+                        "left " + DoomedRecall.CHILDREN + ", finished",
+                        "open visits " + DoomedRecall.CHILDREN + ", of as many children, harm worked out of all");
+    }
+
+    private int run(Life life) throws Exception {
+        var process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-Xmx768m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        DoomedRecall.class.getName(),
+                        folder.toString(),
+                        life.name())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve(life + ".log").toFile())
+                .start();
+        assertThat(process.waitFor(240, TimeUnit.SECONDS))
+                .as(life + " took too long")
+                .isTrue();
+        return process.exitValue();
+    }
+
+    private List<String> said(Life life) throws Exception {
+        return Files.readAllLines(folder.resolve(life + ".said"));
+    }
+}
