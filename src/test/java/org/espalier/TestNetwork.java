@@ -2,6 +2,7 @@ package org.espalier;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
@@ -10,6 +11,7 @@ import org.espalier.access.SignedInStaff;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffId;
+import org.espalier.access.TokenScope;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
@@ -99,7 +101,13 @@ public class TestNetwork {
 
     /** The secret of a new token for the site's archive, to be sent as {@code Authorization: Bearer}. */
     public String token(UUID site) {
-        return Callers.callAs(new Caller.Staff(operator()), () -> tokens.issue(new SiteId(site), "Test archive"))
+        return token(site, TokenScope.all());
+    }
+
+    /** The same, of a token for these purposes alone. */
+    public String token(UUID site, Set<TokenScope> scopes) {
+        return Callers.callAs(
+                        new Caller.Staff(operator()), () -> tokens.issue(new SiteId(site), "Test archive", scopes))
                 .value();
     }
 

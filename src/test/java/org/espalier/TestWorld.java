@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.access.EmergencyService;
 import org.espalier.access.Membership;
 import org.espalier.access.Role;
 import org.espalier.access.SiteData;
@@ -36,6 +37,7 @@ import org.espalier.followup.LetterService;
 import org.espalier.followup.Letterhead;
 import org.espalier.followup.Limits;
 import org.espalier.followup.RecallService;
+import org.espalier.followup.SharedCareService;
 import org.espalier.followup.TransferService;
 import org.espalier.followup.Visit;
 import org.espalier.followup.VisitService;
@@ -99,6 +101,8 @@ public class TestWorld {
     private final RecallService recall;
     private final LetterService letters;
     private final TransferService transfers;
+    private final SharedCareService sharedCare;
+    private final EmergencyService emergencies;
     private final SiteService sites;
     private final TestTreatment treatment;
     private final TestOrders orders;
@@ -123,6 +127,8 @@ public class TestWorld {
             RecallService recall,
             LetterService letters,
             TransferService transfers,
+            SharedCareService sharedCare,
+            EmergencyService emergencies,
             SiteService sites,
             TestTreatment treatment,
             TestOrders orders,
@@ -145,6 +151,8 @@ public class TestWorld {
         this.recall = recall;
         this.letters = letters;
         this.transfers = transfers;
+        this.sharedCare = sharedCare;
+        this.emergencies = emergencies;
         this.sites = sites;
         this.treatment = treatment;
         this.orders = orders;
@@ -281,6 +289,16 @@ public class TestWorld {
         return "number,booking,date,time,outcome\n" + CHILD.localNumber() + ",B-1," + today + ",09:30,\n";
     }
 
+    /** An emergency in which somebody of another hospital opened the child. */
+    private UUID taken(Sender surgeon, ChildId child) {
+        var elsewhere = reader.surgeon();
+        var who = surgeon.does(
+                () -> patients.open(child, "course").orElseThrow().data().orElseThrow());
+        var why = "bleeding, no record at hand";
+        elsewhere.does(() -> emergencies.take(surgeon.site(), String.valueOf(who.localNumber()), who.birthDate(), why));
+        return surgeon.does(() -> emergencies.told().getFirst().id());
+    }
+
     /** A child of the hospital whose care ended. */
     private ChildId endedChild(Sender surgeon, LocalDate today) {
         var child = reader.child(surgeon, CHILD.birthDate());
@@ -296,6 +314,7 @@ public class TestWorld {
         values.put(UUID.class, UUID.randomUUID());
         values.put(ChildId.class, child);
         values.put(ChildData.class, data);
+        values.put(java.util.Set.class, java.util.Set.of());
         values.put(ChildOrder.class, ChildOrder.NAME);
         values.put(FilmId.class, film);
         values.put(ReadingId.class, signed);
@@ -353,6 +372,8 @@ public class TestWorld {
         var moved = reader.child(surgeon, CHILD.birthDate());
         var handed = surgeon.does(() -> transfers.ask(moved, elsewhere.site(), "the family moved"));
         elsewhere.does(() -> transfers.accept(handed.id()));
+        var shares = surgeon.does(() -> sharedCare.ask(moving, elsewhere.site(), "seen there, too"));
+        var offered = elsewhere.does(() -> sharedCare.ask(coming, surgeon.site(), "seen there, too"));
         Fact<?> kept =
                 surgeon.does(() -> examinations.of(child)).sizes().standing().getFirst();
         var methods = new HashMap<String, Object[]>(treated);
@@ -366,6 +387,7 @@ public class TestWorld {
                 Map.entry("ExaminationService.withdraw", new Object[] {child, kept, new FactId(ids.next()), "not theirs"
                 }),
                 Map.entry("AccessLogService.whoSaw", new Object[] {child.value()}),
+                Map.entry("PatientService.open", new Object[] {child, "course"}),
                 Map.entry("PatientService.all", new Object[] {surgeon.site(), java.util.List.of(child), "course"}),
                 Map.entry(
                         "PatientService.match", new Object[] {surgeon.site(), CHILD.localNumber(), CHILD.birthDate()}),
@@ -387,6 +409,12 @@ public class TestWorld {
                 Map.entry("FamilyService.save", new Object[] {surgeon.site(), child, Family.UNKNOWN}),
                 Map.entry("RecallService.late", new Object[] {List.of(surgeon.site()), 0}),
                 Map.entry("RecallService.tried", new Object[] {visit, call}),
+                Map.entry("EmergencyService.review", new Object[] {taken(surgeon, child), true, "it was right"}),
+                Map.entry("SharedCareService.ask", new Object[] {child, elsewhere.site(), "seen there, too"}),
+                Map.entry("SharedCareService.of", new Object[] {moving}),
+                Map.entry("SharedCareService.accept", new Object[] {offered.id()}),
+                Map.entry("SharedCareService.decline", new Object[] {offered.id(), "no place"}),
+                Map.entry("SharedCareService.end", new Object[] {shares.id(), "seen here alone"}),
                 Map.entry("TransferService.ask", new Object[] {child, elsewhere.site(), "the family moved"}),
                 Map.entry("TransferService.of", new Object[] {moving}),
                 Map.entry("TransferService.accept", new Object[] {comes.id()}),

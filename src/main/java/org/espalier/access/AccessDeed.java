@@ -8,5 +8,7 @@ public enum AccessDeed {
     DENIED,
     SIGNED_IN,
     SIGN_IN_FAILED,
-    MANAGED
+    MANAGED,
+    EMERGENCY,
+    REVIEWED
 }

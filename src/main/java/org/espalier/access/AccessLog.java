@@ -95,6 +95,22 @@ public class AccessLog {
         add(AccessDeed.MANAGED, site, subject, List.of(), null, about);
     }
 
+    /**
+     * Somebody of another hospital asked for a child in an emergency; the hospital asked about reads it.
+     *
+     * @param children the one that was opened; empty when nobody was found
+     */
+    @Transactional
+    void emergency(SiteId site, List<UUID> children, String subject) {
+        add(AccessDeed.EMERGENCY, site, subject, children, null);
+    }
+
+    /** A privacy officer reviewed what somebody did with a child. */
+    @Transactional
+    void reviewed(ChildRef child, StaffId about) {
+        add(AccessDeed.REVIEWED, child.site(), "emergency access", List.of(child.child()), null, about);
+    }
+
     /** Seals all entries whose transactions are over, and says how many. */
     @Transactional
     public long seal() {

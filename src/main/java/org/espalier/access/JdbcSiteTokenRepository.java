@@ -6,7 +6,10 @@ import java.sql.Timestamp;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -14,15 +17,15 @@ import org.springframework.stereotype.Repository;
 class JdbcSiteTokenRepository {
 
     private static final String ALL =
-            "select id, site_id, label, issued_at, revoked_at from site_token order by issued_at desc, id desc";
+            "select id, site_id, label, scopes, issued_at, revoked_at from site_token order by issued_at desc, id desc";
     private static final String ADD_ARCHIVE =
             "insert into staff (id, login, name, kind) values (:id, :login, :name, 'archive')";
     private static final String ADD_MEMBERSHIP = """
             insert into membership (staff_id, site_id, role, valid)
             values (:id, :site, 'ARCHIVE', daterange(current_date, null))""";
     private static final String ADD = """
-            insert into site_token (id, staff_id, site_id, label, secret_sha256, issued_at, issued_by)
-            values (:id, :archive, :site, :label, :hash, :at, current_staff())""";
+            insert into site_token (id, staff_id, site_id, label, scopes, secret_sha256, issued_at, issued_by)
+            values (:id, :archive, :site, :label, :scopes, :hash, :at, current_staff())""";
     private static final String REVOKE = """
             update site_token set revoked_at = :at where id = :id and revoked_at is null returning staff_id, site_id""";
 
@@ -51,14 +54,15 @@ class JdbcSiteTokenRepository {
                 .update();
     }
 
-    void add(UUID id, StaffId archive, SiteId site, String label, SiteTokenSecret secret, Instant at) {
+    void add(SiteToken token, StaffId archive, SiteTokenSecret secret) {
         jdbc.sql(ADD)
-                .param("id", id)
+                .param("id", token.id())
                 .param("archive", archive.value())
-                .param("site", site.value())
-                .param("label", label)
+                .param("site", token.site().value())
+                .param("label", token.label())
+                .param("scopes", token.scopes().stream().map(TokenScope::name).toArray(String[]::new))
                 .param("hash", secret.sha256())
-                .param("at", Timestamp.from(at))
+                .param("at", Timestamp.from(token.issued()))
                 .update();
     }
 
@@ -78,7 +82,14 @@ class JdbcSiteTokenRepository {
                 row.getObject("id", UUID.class),
                 new SiteId(row.getObject("site_id", UUID.class)),
                 row.getString("label"),
+                toScopes(row),
                 row.getTimestamp("issued_at").toInstant(),
                 revoked == null ? null : revoked.toInstant());
+    }
+
+    private static Set<TokenScope> toScopes(ResultSet row) throws SQLException {
+        return Stream.of((String[]) row.getArray("scopes").getArray())
+                .map(TokenScope::valueOf)
+                .collect(Collectors.toUnmodifiableSet());
     }
 }

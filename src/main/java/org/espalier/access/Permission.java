@@ -24,7 +24,10 @@ record Permission(Kind kind, String name, Set<String> keys) {
     /** Whoever is signed in with a password that must be changed before anything else. */
     static final String NEWCOMER = "NEWCOMER";
 
-    private static final Set<String> WORDS = Set.of(PUBLIC, ANY, OPERATOR, NEWCOMER);
+    /** Whoever gave a password and must still give a second factor. */
+    static final String HALFWAY = "HALFWAY";
+
+    private static final Set<String> WORDS = Set.of(PUBLIC, ANY, OPERATOR, NEWCOMER, HALFWAY);
     private static final Set<String> ROLES =
             EnumSet.allOf(Role.class).stream().map(Role::name).collect(Collectors.toSet());
 
@@ -62,6 +65,10 @@ record Permission(Kind kind, String name, Set<String> keys) {
 
     boolean isForNewcomers() {
         return keys.contains(NEWCOMER);
+    }
+
+    boolean isForHalfway() {
+        return keys.contains(HALFWAY);
     }
 
     boolean opensTo(Standing standing) {

@@ -1,5 +1,6 @@
 package org.espalier.access;
 
+import java.util.Optional;
 import org.espalier.platform.CallerPrincipal;
 
 /** The principal of a session or of a request with a site token. */
@@ -9,4 +10,9 @@ public interface SignedInStaff extends CallerPrincipal {
 
     /** Whether a new password must be chosen before anything else. */
     boolean mustChangePassword();
+
+    /** What must follow the password of this person; a passkey or a code given in the session does away with it. */
+    default Optional<SecondStep.Kind> secondStep() {
+        return Optional.empty();
+    }
 }

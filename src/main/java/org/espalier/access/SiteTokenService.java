@@ -2,6 +2,7 @@ package org.espalier.access;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.espalier.platform.Ids;
 import org.springframework.stereotype.Service;
@@ -31,11 +32,11 @@ public class SiteTokenService {
 
     /** Issues a key; its secret is told here and never again. */
     @Transactional
-    public SiteTokenSecret issue(SiteId site, String label) {
+    public SiteTokenSecret issue(SiteId site, String label, Set<TokenScope> scopes) {
         var secret = SiteTokenSecret.fresh();
         var archive = new StaffId(ids.next());
         tokens.addArchive(archive, site, label);
-        tokens.add(ids.next(), archive, site, label, secret, clock.instant());
+        tokens.add(new SiteToken(ids.next(), site, label, scopes, clock.instant(), null), archive, secret);
         log.managed("token issued", site, archive);
         return secret;
     }

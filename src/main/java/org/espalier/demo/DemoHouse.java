@@ -20,6 +20,7 @@ import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffId;
 import org.espalier.access.StaffMember;
 import org.espalier.access.StaffService;
+import org.espalier.access.TokenScope;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.springframework.context.annotation.Profile;
@@ -83,7 +84,8 @@ class DemoHouse {
         for (DemoPerson person : DemoPerson.values()) {
             people.put(person, hire(person, places, state));
         }
-        state.get(TOKEN, () -> tokens.issue(place(places, DemoHospital.HARBOUR), "Archive of the demonstration")
+        state.get(TOKEN, () -> tokens.issue(
+                        place(places, DemoHospital.HARBOUR), "Archive of the demonstration", TokenScope.all())
                 .value());
         Map<DemoHospital, DemoTeam> teams = new EnumMap<>(DemoHospital.class);
         for (DemoHospital hospital : DemoHospital.values()) {

@@ -1,10 +1,14 @@
 package org.espalier.followup;
 
+import com.github.kagkarlsson.scheduler.SchedulerClient;
+import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
+import java.time.Clock;
 import java.time.LocalTime;
 import org.espalier.access.SiteService;
+import org.espalier.platform.Ids;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
@@ -44,5 +48,25 @@ class VisitJobs {
     RecurringTask<Void> recallMailDaily(RecallMail mail) {
         return Tasks.recurring("recall-mail", Schedules.daily(IN_THE_MORNING))
                 .execute((instance, context) -> mail.run());
+    }
+
+    @Bean
+    @ConditionalOnProperty(MAIL_SERVER)
+    EmergencyMail emergencyMail(
+            JavaMailSender sender,
+            @Value("${espalier.mail.from}") String from,
+            JdbcLetterheadRepository letterheads,
+            SiteService sites,
+            TransactionTemplate transactions,
+            SchedulerClient jobs,
+            Ids ids,
+            Clock clock) {
+        return new EmergencyMail(sender, from, letterheads, sites, transactions, jobs, ids, clock);
+    }
+
+    @Bean
+    @ConditionalOnProperty(MAIL_SERVER)
+    OneTimeTask<String> emergencyMailTask(EmergencyMail mail) {
+        return Tasks.oneTime(EmergencyMail.TASK).execute((job, context) -> mail.send(job.getData()));
     }
 }

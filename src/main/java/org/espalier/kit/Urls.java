@@ -38,6 +38,8 @@ public final class Urls {
     public static final String COSTS_BUDGET = "costs/budget";
     public static final String COSTS_ACCOUNT = "costs/account";
     public static final String ADMINISTRATION = "admin";
+    public static final String EMERGENCY = "emergency";
+    public static final String EMERGENCIES = "admin/emergencies";
     public static final String THEATRE = "theatre";
     public static final String LOGIN = "login";
 

@@ -14,6 +14,8 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.spring.security.AuthenticationContext;
 import org.espalier.access.PasswordProblem;
 import org.espalier.access.PasswordService;
+import org.espalier.access.SecondFactorService;
+import org.espalier.access.SignAgain;
 import org.espalier.access.SignedInStaff;
 import org.espalier.kit.Texts;
 
@@ -24,13 +26,22 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
     private static final long serialVersionUID = 1;
 
     private final transient PasswordService passwords;
+    private final transient SecondFactorService factors;
+    private final transient SignAgain signAgain;
     private final transient AuthenticationContext authentication;
     private final PasswordField current = field("shell.account.current", "current-password");
     private final PasswordField fresh = field("shell.account.fresh", "new-password");
+    private final Section codes = new Section();
     private final PasswordField again = field("shell.account.again", "new-password");
 
-    AccountView(PasswordService passwords, AuthenticationContext authentication) {
+    AccountView(
+            PasswordService passwords,
+            SecondFactorService factors,
+            SignAgain signAgain,
+            AuthenticationContext authentication) {
         this.passwords = passwords;
+        this.factors = factors;
+        this.signAgain = signAgain;
         this.authentication = authentication;
         fresh.setHelperText(Texts.text("shell.account.rule"));
         getContent().setClassName("screen account");
@@ -44,7 +55,8 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
         }
         getContent().add(password());
         if (!newcomer) {
-            getContent().add(passkeys());
+            getContent().add(passkeys(), codes);
+            showCodes();
         }
     }
 
@@ -67,6 +79,29 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
                         Texts.text("shell.account.passkey-add"),
                         Texts.text("shell.account.passkey-added"),
                         Texts.text("shell.account.passkey-failed")));
+    }
+
+    private void showCodes() {
+        var state = factors.state();
+        var panel = new SecondFactorPanel(factors, signAgain, factors::confirm, this::showCodes);
+        codes.removeAll();
+        codes.add(
+                new H2(Texts.text("shell.factor")),
+                new Paragraph(
+                        state.on()
+                                ? Texts.text("shell.factor.on", state.recoveryCodes())
+                                : Texts.text("shell.factor.off")),
+                panel);
+        if (state.on()) {
+            codes.add(new Button(Texts.text("shell.factor.remove"), click -> {
+                if (signAgain.isNeeded()) {
+                    panel.askToSignAgain();
+                } else {
+                    factors.remove();
+                    showCodes();
+                }
+            }));
+        }
     }
 
     private void change() {

@@ -2,6 +2,7 @@ package org.espalier.shell;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
@@ -12,7 +13,9 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Location;
 import com.vaadin.flow.router.Route;
+import org.espalier.access.SingleSignOn;
 import org.espalier.kit.Texts;
+import org.springframework.beans.factory.ObjectProvider;
 
 /** The way in: name and password, or a passkey. */
 @Route(value = "login", autoLayout = false)
@@ -24,7 +27,7 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
     private final LoginForm form = new LoginForm();
     private final Paragraph refusal = new Paragraph();
 
-    LoginView(DemoNotice notice) {
+    LoginView(DemoNotice notice, ObjectProvider<SingleSignOn> provider) {
         getContent().setClassName("login");
         form.setAction("login");
         form.setForgotPasswordButtonVisible(false);
@@ -40,8 +43,9 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
                         refusal,
                         form,
                         PasskeyButton.signIn(
-                                Texts.text("shell.login.passkey"), Texts.text("shell.login.passkey-failed")),
-                        help());
+                                Texts.text("shell.login.passkey"), Texts.text("shell.login.passkey-failed")));
+        provider.ifAvailable(one -> getContent().add(signOn(one)));
+        getContent().add(help());
     }
 
     @Override
@@ -60,9 +64,20 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
         asked.getSingleParameter("wait")
                 .filter(wait -> wait.matches("[0-9]{1,5}"))
                 .ifPresent(wait -> refuse(Texts.text("shell.login.wait", Integer.valueOf(wait))));
+        if (asked.getParameters().containsKey("sign-on")) {
+            refuse(Texts.text("shell.login.sign-on-refused"));
+        }
         if (asked.getParameters().containsKey("again")) {
             refuse(Texts.text("shell.login.again"));
         }
+    }
+
+    /** Leaves the page, for the provider answers elsewhere. */
+    private static Anchor signOn(SingleSignOn provider) {
+        var link = new Anchor(provider.start(), Texts.text("shell.login.sign-on", provider.name()));
+        link.setRouterIgnore(true);
+        link.setClassName("act");
+        return link;
     }
 
     private void refuse(String why) {

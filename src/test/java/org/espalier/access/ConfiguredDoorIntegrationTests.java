@@ -26,7 +26,12 @@ import tools.jackson.databind.json.JsonMapper;
  * The door as an operator sets it: with an idle time, and behind a proxy. A page left open keeps beating but keeps nobody signed in; what was drawn on it is there after signing in again.
  */
 @IntegrationTest
-@TestPropertySource(properties = {"espalier.access.session.idle=3s", "server.forward-headers-strategy=native"})
+@TestPropertySource(
+        properties = {
+            "espalier.access.session.idle=3s",
+            "server.forward-headers-strategy=native",
+            "server.servlet.session.cookie.name=__Host-espalier"
+        })
 class ConfiguredDoorIntegrationTests {
 
     private static final Duration BEAT = Duration.ofMillis(400);
@@ -93,7 +98,10 @@ class ConfiguredDoorIntegrationTests {
                 session.send(HttpRequest.newBuilder(session.address("login")).header("X-Forwarded-Proto", "https"));
         assertThat(proxied.headers().firstValue("Strict-Transport-Security"))
                 .hasValueSatisfying(policy -> assertThat(policy).contains("max-age=31536000"));
-        assertThat(proxied.headers().firstValue("Set-Cookie").orElse("")).contains("Secure", "HttpOnly");
+        assertThat(proxied.headers().firstValue("Set-Cookie").orElse(""))
+                .startsWith("__Host-espalier=")
+                .contains("Secure", "HttpOnly", "Path=/")
+                .doesNotContain("Domain");
     }
 
     private TestSession signedIn() {

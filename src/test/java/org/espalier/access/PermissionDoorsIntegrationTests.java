@@ -84,6 +84,9 @@ class PermissionDoorsIntegrationTests {
         }
 
         boolean opensTo(Caller caller) {
+            if (caller.key().equals("HALFWAY")) {
+                return keys.contains("HALFWAY") || keys.contains("PUBLIC") && !kind.equals("route");
+            }
             return keys.contains("PUBLIC") && !(caller.key().equals("NEWCOMER") && kind.equals("route"))
                     || caller.key().equals("NEWCOMER") && keys.contains("NEWCOMER")
                     || keys.contains(caller.key()) && caller.hasKeyFor(path())
@@ -219,7 +222,7 @@ class PermissionDoorsIntegrationTests {
                 }
             }
             if (caller.isPerson()
-                    && !caller.key().equals("NEWCOMER")
+                    && !Set.of("NEWCOMER", "HALFWAY").contains(caller.key())
                     && !new TestScreens(caller.session()).open("nothing-here").contains(NOT_THERE)) {
                 wrong.add("a screen that is not there is shown to " + caller);
             }
@@ -261,7 +264,10 @@ class PermissionDoorsIntegrationTests {
         boolean ledToTheAccount = caller.key().equals("NEWCOMER")
                 && !row.path().equals("/account")
                 && screen.contains(Texts.text("shell.account.newcomer"));
-        return !ledToTheAccount && !screen.contains(NOT_THERE);
+        boolean ledToTheCode = caller.key().equals("HALFWAY")
+                && !row.path().equals("/login/code")
+                && screen.contains("\"login/code\"");
+        return !ledToTheAccount && !ledToTheCode && !screen.contains(NOT_THERE);
     }
 
     private List<Caller> callers() {
@@ -282,6 +288,7 @@ class PermissionDoorsIntegrationTests {
         callers.add(person("OPERATOR", false, network.operator()));
         callers.add(person("NO ROLE", false, network.staff(hospital.site().value())));
         callers.add(newcomer());
+        callers.add(halfway());
         callers.add(new Caller("NOBODY", false, new TestSession(port), null));
         return callers;
     }
@@ -299,6 +306,16 @@ class PermissionDoorsIntegrationTests {
                 .param(staff)
                 .update();
         return new Caller("NEWCOMER", false, new TestSession(port).signIn(network.login(staff), password), null);
+    }
+
+    /** A surgeon of the child's hospital whose password was right and whose code is not given yet. */
+    private Caller halfway() {
+        var staff = network.staff(hospital.site().value(), "SURGEON");
+        network.owner()
+                .sql("insert into second_factor (staff_id, secret, set_at) values (?, 'unread', current_timestamp)")
+                .param(staff)
+                .update();
+        return person("HALFWAY", false, staff);
     }
 
     private Caller archive(UUID site, boolean here) {

@@ -2,37 +2,24 @@ package org.espalier.access;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.awaitility.Awaitility;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.TestWorld;
-import org.espalier.platform.Caller;
-import org.espalier.platform.Callers;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.aop.support.AopUtils;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.ApplicationContext;
-import org.springframework.security.access.AccessDeniedException;
-import org.springframework.stereotype.Service;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Every service method, asked by every role at the hospital of a child and at another one, over the real database. The table
@@ -46,7 +33,7 @@ class PermissionMatrixIntegrationTests {
      * Methods about the network, the caller, or what the caller hands in; and what serves a blind second
      * reading, which the first reader is refused: the readings' own tests ask for it from elsewhere.
      */
-    private static final Set<String> ABOUT_NO_CHILD = Set.of(
+    static final Set<String> ABOUT_NO_CHILD = Set.of(
             "AccessLogService.check",
             "AccessLogService.lastCheck",
             "AskService.colleagues",
@@ -66,6 +53,8 @@ class PermissionMatrixIntegrationTests {
             "CatalogueService.searchLots",
             "DraftService.answer",
             "DraftService.readBlind",
+            "EmergencyService.mine",
+            "EmergencyService.take",
             "LabelService.read",
             "LabelService.readTogether",
             "OpinionService.calls",
@@ -90,6 +79,20 @@ class PermissionMatrixIntegrationTests {
             "SafetyService.notice",
             "SafetyService.open",
             "SafetyService.progress",
+            "SecondFactorService.begin",
+            "SecondFactorService.confirm",
+            "SecondFactorService.demandAt",
+            "SecondFactorService.demandOfOperators",
+            "SecondFactorService.demandedAt",
+            "SecondFactorService.isDemandedOfOperators",
+            "SecondFactorService.remove",
+            "SecondFactorService.reset",
+            "SecondFactorService.state",
+            "SecondFactorService.use",
+            "SignOnService.isOffered",
+            "SignOnService.link",
+            "SignOnService.subjectOf",
+            "SignOnService.unlink",
             "SiteService.add",
             "SiteService.all",
             "SiteService.change",
@@ -111,7 +114,7 @@ class PermissionMatrixIntegrationTests {
             "TodayService.askedOfMe");
 
     @Autowired
-    ApplicationContext context;
+    ServiceCalls services;
 
     @Autowired
     PermissionTable table;
@@ -122,37 +125,11 @@ class PermissionMatrixIntegrationTests {
     @Autowired
     TestWorld world;
 
-    @Autowired
-    TransactionTemplate transactions;
-
-    Map<String, Call> calls = new TreeMap<>();
-
-    private record Call(Object service, Method method) {}
-
-    /** What came of a call: whether the guard refused it, and whether it told or did anything. */
-    private record Outcome(boolean refused, boolean told) {}
+    Map<String, ServiceCalls.Call> calls = Map.of();
 
     @BeforeEach
     void services() {
-        context.getBeansWithAnnotation(Service.class).values().stream()
-                .filter(service -> isModuleRoot(AopUtils.getTargetClass(service)))
-                .forEach(service -> publicMethods(AopUtils.getTargetClass(service))
-                        .forEach(method -> calls.put(name(method), new Call(service, method))));
-    }
-
-    private static boolean isModuleRoot(Class<?> type) {
-        return type.getPackageName().matches("org\\.espalier\\.[a-z]+");
-    }
-
-    private static List<Method> publicMethods(Class<?> type) {
-        return Arrays.stream(type.getDeclaredMethods())
-                .filter(method -> Modifier.isPublic(method.getModifiers()))
-                .filter(method -> !Modifier.isStatic(method.getModifiers()) && !method.isSynthetic())
-                .toList();
-    }
-
-    private static String name(Method method) {
-        return method.getDeclaringClass().getSimpleName() + "." + method.getName();
+        calls = services.all();
     }
 
     @Test
@@ -170,8 +147,8 @@ class PermissionMatrixIntegrationTests {
         var wrong = new ArrayList<String>();
         callers(site)
                 .forEach((who, staff) -> calls.forEach((name, call) -> {
-                    boolean expected = isExpected(name, who);
-                    var outcome = ask(staff, call, nothings(call.method()), true, List.of());
+                    boolean expected = ServiceCalls.isExpected(name, who);
+                    var outcome = services.ask(staff, call, nothings(call.method()), true, List.of());
                     if (outcome.refused() == expected) {
                         wrong.add(name + " by " + who + " should be " + (expected ? "allowed" : "denied"));
                     }
@@ -195,22 +172,22 @@ class PermissionMatrixIntegrationTests {
             var arguments = hospital.argumentsOf(call.method());
             boolean toldHere = false;
             for (var caller : here.entrySet()) {
-                toldHere |= isExpected(name, caller.getKey())
-                        && ask(caller.getValue(), call, arguments, true, List.of())
+                toldHere |= ServiceCalls.isExpected(name, caller.getKey())
+                        && services.ask(caller.getValue(), call, arguments, true, List.of())
                                 .told();
             }
             if (!toldHere) {
                 silent.add(name);
             }
-            var before = contents(hospital.site().value());
+            var before = services.contents(hospital.site().value());
             for (var caller : elsewhere.entrySet()) {
-                if (isExpected(name, caller.getKey())
-                        && ask(caller.getValue(), call, arguments, false, hospital.secrets())
+                if (ServiceCalls.isExpected(name, caller.getKey())
+                        && services.ask(caller.getValue(), call, arguments, false, hospital.secrets())
                                 .told()) {
                     leaking.add(name + " by " + caller.getKey());
                 }
             }
-            if (!contents(hospital.site().value()).equals(before)) {
+            if (!services.contents(hospital.site().value()).equals(before)) {
                 leaking.add(name + " changed rows");
             }
         });
@@ -228,9 +205,8 @@ class PermissionMatrixIntegrationTests {
 
     /** Arguments that no method can work with: only the guard's answer counts. */
     private static @Nullable Object[] nothings(Method method) {
-        return Arrays.stream(method.getParameterTypes())
-                .map(type -> type == int.class ? (Object) 0 : type == long.class ? (Object) 0L : null)
-                .toArray();
+        Map<Class<?>, Object> primitives = Map.of(int.class, 0, long.class, 0L, boolean.class, false);
+        return Arrays.stream(method.getParameterTypes()).map(primitives::get).toArray();
     }
 
     /** Everybody who may ask at a site: each role, nobody's role, the operator, and nobody at all. */
@@ -243,99 +219,5 @@ class PermissionMatrixIntegrationTests {
         callers.put("NO ROLE", network.staff(site));
         callers.put("NOBODY", null);
         return callers;
-    }
-
-    /** Reads the file itself, so that a mistake in the code that reads it for the guard does not hide. */
-    private boolean isExpected(String name, String who) {
-        return rows().stream()
-                .filter(row -> row[0].equals("service") && row[1].equals(name))
-                .map(row -> List.of(row[2].split(" ")))
-                .anyMatch(keys ->
-                        keys.contains(who) || keys.contains("PUBLIC") || keys.contains("ANY") && !who.equals("NOBODY"));
-    }
-
-    private static List<String[]> rows() {
-        try (var file = Permission.class.getResourceAsStream("permissions.csv")) {
-            return new String(
-                            java.util.Objects.requireNonNull(file).readAllBytes(),
-                            java.nio.charset.StandardCharsets.UTF_8)
-                    .lines()
-                    .map(line -> line.split(","))
-                    .toList();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
-
-    private Outcome ask(@Nullable UUID staff, Call call, Object[] arguments, boolean undo, List<String> secrets) {
-        return staff == null
-                ? ask(call, arguments, undo, secrets)
-                : Callers.callAs(new Caller.Staff(staff), () -> ask(call, arguments, undo, secrets));
-    }
-
-    private Outcome ask(Call call, Object[] arguments, boolean undo, List<String> secrets) {
-        var outcome = new Outcome[1];
-        try {
-            transactions.executeWithoutResult(status -> {
-                if (undo) {
-                    status.setRollbackOnly();
-                }
-                outcome[0] = invoke(call, arguments, undo, secrets);
-            });
-        } catch (RuntimeException e) {
-            return outcome[0] == null ? new Outcome(false, false) : outcome[0];
-        }
-        return outcome[0];
-    }
-
-    /** A method without an answer that did not complain counts as told where it may work; elsewhere the rows say. */
-    private static Outcome invoke(Call call, Object[] arguments, boolean mayWork, List<String> secrets) {
-        try {
-            var result = call.method().invoke(call.service(), arguments);
-            boolean silent = call.method().getReturnType() == void.class;
-            return new Outcome(false, silent ? mayWork : tells(result, secrets));
-        } catch (InvocationTargetException e) {
-            boolean guard = e.getCause() instanceof AccessDeniedException denied
-                    && name(call.method()).equals(denied.getMessage());
-            return new Outcome(guard, false);
-        } catch (IllegalAccessException | IllegalArgumentException e) {
-            return new Outcome(false, false);
-        }
-    }
-
-    /** A report or an answer in words tells when it names what is secret; any other result when there is one. */
-    private static boolean tells(@Nullable Object result, List<String> secrets) {
-        return switch (result) {
-            case null -> false;
-            case Boolean truth -> truth;
-            case Optional<?> optional ->
-                optional.filter(one -> tells(one, secrets)).isPresent();
-            case Collection<?> collection -> collection.stream().anyMatch(one -> tells(one, secrets));
-            case Record words when !secrets.isEmpty() -> secrets.stream().anyMatch(words.toString()::contains);
-            default -> true;
-        };
-    }
-
-    /** A digest of all rows of the site, the log of accesses apart: a refusal belongs there. */
-    private String contents(UUID site) {
-        return network.owner()
-                .sql(contentsOfASite())
-                .param("site", site)
-                .query(String.class)
-                .list()
-                .toString();
-    }
-
-    private String contentsOfASite() {
-        return network
-                .owner()
-                .sql("select table_name from information_schema.columns where table_schema = 'espalier'"
-                        + " and column_name = 'site_id' and table_name <> 'access_entry' order by table_name")
-                .query(String.class)
-                .list()
-                .stream()
-                .map(name -> "select coalesce(md5(string_agg(t::text, ',' order by t::text)), '') from " + name
-                        + " t where site_id = :site")
-                .collect(Collectors.joining(" union all "));
     }
 }

@@ -1,12 +1,21 @@
 package org.espalier.access.internal;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.espalier.access.SecondStep;
 import org.espalier.access.StaffId;
+import org.espalier.access.TokenScope;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,9 +25,13 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(propagation = Propagation.REQUIRES_NEW)
 class JdbcSignInRepository {
 
-    private static final String BY_LOGIN = "select staff_id, name, hash, must_change from sign_in_of(:login)";
-    private static final String BY_STAFF = "select login, name, must_change from sign_in_by_staff(:staff)";
-    private static final String BY_TOKEN = "select staff_id, name from site_token_holder(:hash)";
+    private static final String BY_LOGIN =
+            "select staff_id, name, hash, must_change, second_step_of(staff_id) as step from sign_in_of(:login)";
+    private static final String BY_STAFF =
+            "select login, name, must_change, second_step_of(:staff) as step from sign_in_by_staff(:staff)";
+    private static final String BY_SUBJECT =
+            "select staff_id from staff_by_subject(:issuer, :subject) as staff_id where staff_id is not null";
+    private static final String BY_TOKEN = "select staff_id, name, scopes from site_token_holder(:hash)";
     private static final String BEGIN = "select begin_sign_in(:account, :source, :at)";
     private static final String END = "select end_sign_in(:account, :source)";
     private static final String LOG = "select log_sign_in(:login, :succeeded, :at)";
@@ -37,6 +50,7 @@ class JdbcSignInRepository {
                         login,
                         row.getString("name"),
                         row.getBoolean("must_change"),
+                        toStep(row.getString("step")),
                         row.getString("hash")))
                 .optional();
     }
@@ -49,20 +63,37 @@ class JdbcSignInRepository {
                         row.getString("login"),
                         row.getString("name"),
                         row.getBoolean("must_change"),
+                        toStep(row.getString("step")),
                         null))
                 .optional();
     }
 
-    Optional<StaffPrincipal> byToken(byte[] secretHash) {
+    Optional<StaffPrincipal> bySubject(String issuer, String subject) {
+        return jdbc.sql(BY_SUBJECT)
+                .param("issuer", issuer)
+                .param("subject", subject)
+                .query(UUID.class)
+                .optional()
+                .flatMap(this::byStaff);
+    }
+
+    /** The archive that holds the key, with what the key is for as authorities. */
+    Optional<Authentication> byToken(byte[] secretHash) {
         return jdbc.sql(BY_TOKEN)
                 .param("hash", secretHash)
-                .query((row, number) -> new StaffPrincipal(
-                        new StaffId(row.getObject("staff_id", UUID.class)),
-                        row.getString("name"),
-                        row.getString("name"),
-                        false,
-                        null))
+                .query((row, number) -> toArchive(row))
                 .optional();
+    }
+
+    private static Authentication toArchive(ResultSet row) throws SQLException {
+        var name = row.getString("name");
+        var archive =
+                new StaffPrincipal(new StaffId(row.getObject("staff_id", UUID.class)), name, name, false, null, null);
+        var scopes = Stream.of((String[]) row.getArray("scopes").getArray())
+                .map(scope ->
+                        new SimpleGrantedAuthority(TokenScope.valueOf(scope).authority()))
+                .toList();
+        return UsernamePasswordAuthenticationToken.authenticated(archive, null, scopes);
     }
 
     /** Counts an attempt; more than zero is how long to wait, and then nothing was counted. */
@@ -91,5 +122,9 @@ class JdbcSignInRepository {
                 .param("at", Timestamp.from(at))
                 .query((row, number) -> number)
                 .single();
+    }
+
+    private static SecondStep.@Nullable Kind toStep(String step) {
+        return step.equals("NONE") ? null : SecondStep.Kind.valueOf(step);
     }
 }

@@ -6,10 +6,14 @@ import com.vaadin.flow.router.ListenerPriority;
 import com.vaadin.flow.server.ServiceInitEvent;
 import com.vaadin.flow.server.VaadinServiceInitListener;
 import org.espalier.access.SignedInStaff;
+import org.espalier.access.StepsLeft;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 
-/** Leads somebody who still has a first password to the only screen they may see, before the guard refuses the others. */
+/**
+ * Leads somebody who still has a first password, or must still give a second factor, to the only screen they may see,
+ * before the guard refuses the others.
+ */
 @Component
 @ListenerPriority(NewcomerForward.BEFORE_THE_GUARD)
 class NewcomerForward implements VaadinServiceInitListener, BeforeEnterListener {
@@ -18,6 +22,7 @@ class NewcomerForward implements VaadinServiceInitListener, BeforeEnterListener 
 
     private static final long serialVersionUID = 1;
     private static final String ACCOUNT = "account";
+    private static final String SECOND_STEP = "login/code";
 
     @Override
     public void serviceInit(ServiceInitEvent event) {
@@ -26,7 +31,11 @@ class NewcomerForward implements VaadinServiceInitListener, BeforeEnterListener 
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        if (isNewcomer() && !event.getLocation().getPath().equals(ACCOUNT)) {
+        if (StepsLeft.ofCaller().isPresent()) {
+            if (!event.getLocation().getPath().equals(SECOND_STEP)) {
+                event.forwardTo(SECOND_STEP);
+            }
+        } else if (isNewcomer() && !event.getLocation().getPath().equals(ACCOUNT)) {
             event.forwardTo(ACCOUNT);
         }
     }

@@ -8,6 +8,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import org.espalier.access.AccessLog;
 import org.espalier.access.Permissions;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -27,13 +28,19 @@ import org.springframework.security.core.context.SecurityContextHolderStrategy;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.oauth2.client.oidc.userinfo.OidcUserRequest;
+import org.springframework.security.oauth2.client.userinfo.OAuth2UserService;
+import org.springframework.security.oauth2.core.oidc.user.OidcUser;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.access.intercept.RequestMatcherDelegatingAuthorizationManager;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.header.HeaderWriterFilter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
@@ -81,12 +88,16 @@ class SecurityConfiguration {
             RequestUtil screens,
             AccessProperties properties,
             SecurityContextHolderStrategy holder,
+            ObjectProvider<OAuth2UserService<OidcUserRequest, OidcUser>> staffBySubject,
             Clock clock)
             throws Exception {
         SecurityContextHolder.setContextHolderStrategy(holder);
         var passwords = new DaoAuthenticationProvider(staffByLogin(signIns));
         passwords.setPasswordEncoder(encoder);
         http.getSharedObject(AuthenticationManagerBuilder.class).parentAuthenticationManager(null);
+        staffBySubject.ifAvailable(staff -> http.oauth2Login(signOn -> signOn.loginPage(LOGIN)
+                .failureHandler(new SignInRefusal(LOGIN))
+                .userInfoEndpoint(people -> people.oidcUserService(staff))));
         return http.authenticationProvider(new ThrottledSignIn(passwords, signIns, clock))
                 .addFilterBefore(new SessionLimits(properties.session(), clock), SecurityContextHolderFilter.class)
                 .addFilterBefore(new AuthorizationFilter(passkeys(guard)), AuthorizationFilter.class)
@@ -104,6 +115,8 @@ class SecurityConfiguration {
                         .enableCsrfConfiguration(false))
                 .csrf(csrf -> csrf.ignoringRequestMatchers(screens::isFrameworkInternalRequest))
                 .formLogin(form -> form.failureHandler(new SignInRefusal(LOGIN)))
+                .logout(logout -> logout.addLogoutHandler(new HeaderWriterLogoutHandler(
+                        new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
                 .headers(SecurityConfiguration::headers)
                 .build();
     }

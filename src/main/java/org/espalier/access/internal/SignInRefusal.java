@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.oauth2.core.OAuth2AuthenticationException;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 
 /** Leads back to the login page, which says only that it failed, or how long to wait. */
@@ -15,7 +16,7 @@ record SignInRefusal(String login) implements AuthenticationFailureHandler {
             throws IOException {
         var why = refusal instanceof TooManyAttempts attempts
                 ? "wait=" + Math.max(1, attempts.left().toSeconds())
-                : "error";
+                : refusal instanceof OAuth2AuthenticationException ? "sign-on" : "error";
         response.sendRedirect(request.getContextPath() + login + "?" + why);
     }
 }

@@ -5,11 +5,10 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import org.espalier.access.SiteTokenSecret;
 import org.springframework.http.HttpHeaders;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
@@ -29,13 +28,13 @@ final class SiteTokenFilter extends OncePerRequestFilter {
             throws ServletException, IOException {
         archive(request).ifPresent(archive -> {
             var context = SecurityContextHolder.createEmptyContext();
-            context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(archive, null, List.of()));
+            context.setAuthentication(archive);
             SecurityContextHolder.setContext(context);
         });
         chain.doFilter(request, response);
     }
 
-    private Optional<StaffPrincipal> archive(HttpServletRequest request) {
+    private Optional<Authentication> archive(HttpServletRequest request) {
         return Optional.ofNullable(request.getHeader(HttpHeaders.AUTHORIZATION))
                 .filter(header -> header.regionMatches(true, 0, SCHEME, 0, SCHEME.length()))
                 .map(header -> header.substring(SCHEME.length()).strip())

@@ -3,7 +3,9 @@ package org.espalier.access.internal;
 import java.nio.ByteBuffer;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.espalier.access.SecondStep;
 import org.espalier.access.SignedInStaff;
 import org.espalier.access.StaffId;
 import org.espalier.platform.Caller;
@@ -25,13 +27,21 @@ final class StaffPrincipal implements UserDetails, PublicKeyCredentialUserEntity
     private final String login;
     private final String displayName;
     private final boolean mustChangePassword;
+    private final SecondStep.@Nullable Kind secondStep;
     private @Nullable String hash;
 
-    StaffPrincipal(StaffId staff, String login, String displayName, boolean mustChangePassword, @Nullable String hash) {
+    StaffPrincipal(
+            StaffId staff,
+            String login,
+            String displayName,
+            boolean mustChangePassword,
+            SecondStep.@Nullable Kind secondStep,
+            @Nullable String hash) {
         this.staff = staff.value();
         this.login = login;
         this.displayName = displayName;
         this.mustChangePassword = mustChangePassword;
+        this.secondStep = secondStep;
         this.hash = hash;
     }
 
@@ -56,6 +66,11 @@ final class StaffPrincipal implements UserDetails, PublicKeyCredentialUserEntity
     @Override
     public boolean mustChangePassword() {
         return mustChangePassword;
+    }
+
+    @Override
+    public Optional<SecondStep.Kind> secondStep() {
+        return Optional.ofNullable(secondStep);
     }
 
     @Override

@@ -48,7 +48,7 @@ final class ThrottledSignIn implements AuthenticationProvider {
         return UsernamePasswordAuthenticationToken.class.isAssignableFrom(authentication);
     }
 
-    private static String key(String text) {
+    static String key(String text) {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
             return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));

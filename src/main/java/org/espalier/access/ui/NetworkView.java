@@ -8,6 +8,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
+import org.espalier.access.SecondFactorService;
+import org.espalier.access.SignOnService;
 import org.espalier.access.SiteService;
 import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffService;
@@ -19,12 +21,17 @@ import org.espalier.kit.Texts;
 @StyleSheet("themes/admin.css")
 class NetworkView extends Composite<Div> implements HasDynamicTitle {
 
-    NetworkView(SiteService sites, StaffService staff, SiteTokenService tokens) {
+    NetworkView(
+            SiteService sites,
+            StaffService staff,
+            SiteTokenService tokens,
+            SecondFactorService factors,
+            SignOnService signOn) {
         var question = new Paragraph(Texts.text("access.network.question"));
         question.addClassName("question");
-        var staffPanel = new StaffPanel(staff, sites);
+        var staffPanel = new StaffPanel(staff, sites, factors, signOn);
         var tokenPanel = new TokenPanel(tokens, sites);
-        var sitePanel = new SitePanel(sites, () -> {
+        var sitePanel = new SitePanel(sites, factors, () -> {
             staffPanel.refresh();
             tokenPanel.refresh();
         });

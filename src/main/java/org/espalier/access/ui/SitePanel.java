@@ -11,6 +11,8 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.espalier.access.SecondFactorService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteData;
 import org.espalier.access.SiteService;
@@ -21,14 +23,16 @@ import org.springframework.dao.DuplicateKeyException;
 final class SitePanel extends Composite<Section> {
 
     private final SiteService sites;
+    private final SecondFactorService factors;
     private final Runnable changed;
     private final UnorderedList list = new UnorderedList();
     private final TextField code = new TextField(Texts.text("access.site.code"));
     private final TextField name = new TextField(Texts.text("access.site.name"));
     private final TextField zone = new TextField(Texts.text("access.site.zone"));
 
-    SitePanel(SiteService sites, Runnable changed) {
+    SitePanel(SiteService sites, SecondFactorService factors, Runnable changed) {
         this.sites = sites;
+        this.factors = factors;
         this.changed = changed;
         code.setHelperText(Texts.text("access.site.code.help"));
         zone.setHelperText(Texts.text("access.site.zone.help"));
@@ -47,10 +51,19 @@ final class SitePanel extends Composite<Section> {
         sites.all().forEach(site -> list.add(line(site)));
     }
 
-    private static ListItem line(Site site) {
+    private ListItem line(Site site) {
         var name = new Span(site.name());
         name.addClassName("name");
-        return new ListItem(name, new Span(site.code()), new Span(site.zone().getId()));
+        var demanded = factors.demandedAt(site.id());
+        var factor = new Button(
+                Texts.text("access.factor.change"),
+                click -> new SecondFactorDialog(factors, site, this::refresh).open());
+        factor.setAriaLabel(Texts.text("access.factor.of", site.name()));
+        var words = demanded.isEmpty()
+                ? Texts.text("access.factor.none")
+                : Texts.text(
+                        "access.factor.roles", demanded.stream().map(Texts::of).collect(Collectors.joining(", ")));
+        return new ListItem(name, new Span(site.code()), new Span(site.zone().getId()), new Span(words), factor);
     }
 
     private void add() {

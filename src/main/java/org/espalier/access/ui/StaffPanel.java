@@ -13,6 +13,8 @@ import com.vaadin.flow.component.textfield.TextField;
 import java.util.stream.Collectors;
 import org.espalier.access.FirstPassword;
 import org.espalier.access.Membership;
+import org.espalier.access.SecondFactorService;
+import org.espalier.access.SignOnService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.access.StaffMember;
@@ -26,13 +28,17 @@ final class StaffPanel extends Composite<Section> {
 
     private final StaffService staff;
     private final SiteService sites;
+    private final SecondFactorService factors;
+    private final SignOnService signOn;
     private final UnorderedList list = new UnorderedList();
     private final TextField login = new TextField(Texts.text("access.staff.login"));
     private final TextField name = new TextField(Texts.text("access.staff.name"));
     private final Paragraph told = new Paragraph();
 
-    StaffPanel(StaffService staff, SiteService sites) {
+    StaffPanel(StaffService staff, SiteService sites, SecondFactorService factors, SignOnService signOn) {
         this.staff = staff;
+        this.factors = factors;
+        this.signOn = signOn;
         this.sites = sites;
         login.setHelperText(Texts.text("access.staff.login.help"));
         list.addClassName("admin-list");
@@ -107,7 +113,20 @@ final class StaffPanel extends Composite<Section> {
             refresh();
         });
         out.setEnabled(!member.operator());
-        return new Div(give, renew, out);
+        var reset = new Button(Texts.text("access.factor.reset"), click -> {
+            factors.reset(member.id());
+            told.setText(Texts.text("access.factor.was-reset", member.name()));
+            told.setVisible(true);
+        });
+        reset.setAriaLabel(Texts.text("access.factor.reset.of", member.name()));
+        var deeds = new Div(give, renew, reset, out);
+        if (signOn.isOffered()) {
+            var link = new Button(
+                    Texts.text("access.sign-on"), click -> new SignOnDialog(signOn, member, this::refresh).open());
+            link.setAriaLabel(Texts.text("access.sign-on.of", member.name()));
+            deeds.add(link);
+        }
+        return deeds;
     }
 
     private void add() {

@@ -2,6 +2,7 @@ package org.espalier.access.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
@@ -13,10 +14,14 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.access.SiteToken;
 import org.espalier.access.SiteTokenService;
+import org.espalier.access.TokenScope;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 
@@ -29,6 +34,8 @@ final class TokenPanel extends Composite<Section> {
     private final Div empty = new Div();
     private final Select<Site> site = new Select<>();
     private final TextField label = new TextField(Texts.text("access.token.label"));
+    private final Checkbox send = new Checkbox(Texts.of(TokenScope.SEND));
+    private final Checkbox fetch = new Checkbox(Texts.of(TokenScope.FETCH));
     private final Paragraph told = new Paragraph();
 
     TokenPanel(SiteTokenService tokens, SiteService sites) {
@@ -44,7 +51,9 @@ final class TokenPanel extends Composite<Section> {
         told.setVisible(false);
         var order = new Paragraph(Texts.text("access.newest-first"));
         order.addClassName("small");
-        var form = new Div(site, label, new Button(Texts.text("access.token.issue"), click -> issue()));
+        send.setValue(true);
+        fetch.setValue(true);
+        var form = new Div(site, label, send, fetch, new Button(Texts.text("access.token.issue"), click -> issue()));
         form.addClassName("admin-form");
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("access.tokens")), order, told, list, empty, form);
@@ -67,6 +76,7 @@ final class TokenPanel extends Composite<Section> {
         var line = new ListItem(
                 name,
                 new Span(sites.get(token.site()).name()),
+                new Span(token.scopes().stream().sorted().map(Texts::of).collect(Collectors.joining(", "))),
                 new Span(Texts.text("access.token.issued", day(token.issued()))));
         var revoked = token.revoked();
         if (revoked == null) {
@@ -86,11 +96,26 @@ final class TokenPanel extends Composite<Section> {
         return DateText.of(at.atZone(ZoneOffset.UTC).toLocalDate());
     }
 
+    private Set<TokenScope> scopes() {
+        var scopes = EnumSet.noneOf(TokenScope.class);
+        if (send.getValue()) {
+            scopes.add(TokenScope.SEND);
+        }
+        if (fetch.getValue()) {
+            scopes.add(TokenScope.FETCH);
+        }
+        return scopes;
+    }
+
     private void issue() {
         boolean siteFits = Fields.check(site, !site.isEmpty(), "access.site.missing");
         boolean labelFits = Fields.check(label, !label.getValue().isBlank(), "access.token.label.missing");
-        if (siteFits && labelFits) {
-            var secret = tokens.issue(site.getValue().id(), label.getValue().strip());
+        var scopes = scopes();
+        if (scopes.isEmpty()) {
+            told.setText(Texts.text("access.token.scope.missing"));
+            told.setVisible(true);
+        } else if (siteFits && labelFits) {
+            var secret = tokens.issue(site.getValue().id(), label.getValue().strip(), scopes);
             told.setText(Texts.text("access.token.secret", secret.value()));
             told.setVisible(true);
             label.clear();

@@ -20,6 +20,7 @@ import java.util.List;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.followup.RecallService;
+import org.espalier.followup.SharedCareService;
 import org.espalier.followup.TransferService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -35,6 +36,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     private final RecallService recall;
     private final TransferService transfers;
+    private final SharedCareService sharedCare;
     private final SiteService siteService;
     private final CareSites sites;
     private final RecallList list;
@@ -44,9 +46,15 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private int shown;
 
     RecallView(
-            RecallService recall, TransferService transfers, SiteService siteService, CareSites sites, Drafts drafts) {
+            RecallService recall,
+            TransferService transfers,
+            SharedCareService sharedCare,
+            SiteService siteService,
+            CareSites sites,
+            Drafts drafts) {
         this.recall = recall;
         this.transfers = transfers;
+        this.sharedCare = sharedCare;
         this.siteService = siteService;
         this.sites = sites;
         list = new RecallList(drafts, (visit, attempt) -> {
@@ -72,7 +80,10 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             getContent().add(places(asked.flatMap(sites::of).map(Site::code).orElse("")));
         }
         getContent().add(list, more);
-        getContent().add(new TransferList(transfers, siteService, sites));
+        getContent()
+                .add(
+                        new TransferList(transfers, siteService, sites),
+                        new SharedCareList(sharedCare, siteService, sites));
         shownSites.forEach(site -> getContent().add(new ReminderList(recall, site, siteService.today(site.id()))));
         var caution = new Paragraph(Texts.text("followup.recall.caution"));
         caution.addClassName("caution");

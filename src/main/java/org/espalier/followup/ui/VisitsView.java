@@ -11,6 +11,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.SiteService;
 import org.espalier.followup.DueByService;
 import org.espalier.followup.FamilyService;
+import org.espalier.followup.SharedCareService;
 import org.espalier.followup.TransferService;
 import org.espalier.followup.VisitService;
 import org.espalier.kit.ChildHeader;
@@ -29,6 +30,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final DueByService dueBy;
     private final FamilyService families;
     private final TransferService transfers;
+    private final SharedCareService sharedCare;
     private final SiteService sites;
     private final CareSites careSites;
 
@@ -38,6 +40,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             DueByService dueBy,
             FamilyService families,
             TransferService transfers,
+            SharedCareService sharedCare,
             SiteService sites,
             CareSites careSites) {
         this.patients = patients;
@@ -45,6 +48,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         this.dueBy = dueBy;
         this.families = families;
         this.transfers = transfers;
+        this.sharedCare = sharedCare;
         this.sites = sites;
         this.careSites = careSites;
     }
@@ -71,6 +75,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             parts.add(
                     new FamilyForm(child, families),
                     new LetterPanel(child, families.of(child.id()).language()),
+                    new SharedCarePanel(child, sharedCare, sites),
                     new TransferPanel(child, transfers, sites));
         }
         var body = new Div(new H1(Texts.text("followup.visits")), parts);

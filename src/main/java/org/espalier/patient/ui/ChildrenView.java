@@ -19,6 +19,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.espalier.access.Permissions;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
@@ -48,7 +49,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     private final Button more = new Button(Texts.text("patient.more"), click -> showMore());
     private int shown;
 
-    ChildrenView(PatientService patients, SiteService siteService, ClinicalSites sites) {
+    ChildrenView(PatientService patients, SiteService siteService, ClinicalSites sites, Permissions permissions) {
         this.patients = patients;
         this.siteService = siteService;
         this.sites = sites;
@@ -61,10 +62,12 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         register.addClassName("act");
         var head = new Div(new H1(Texts.text("patient.children")), register);
         head.addClassName("screen-head");
+        var elsewhere = new Anchor(Urls.EMERGENCY, Texts.text("patient.elsewhere"));
+        elsewhere.setVisible(permissions.allowsRoute(Urls.EMERGENCY));
         var fields = new Div(wanted, hospital, order);
         fields.addClassName("find-fields");
         getContent().addClassNames("screen", "children");
-        getContent().add(head, fields, said, list, empty, more);
+        getContent().add(head, fields, said, list, empty, more, elsewhere);
     }
 
     @Override

@@ -32,10 +32,12 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
 
     private final TodayService service;
     private final Permissions permissions;
+    private final EmergencyLines emergencies;
 
-    TodayView(TodayService service, Permissions permissions) {
+    TodayView(TodayService service, Permissions permissions, EmergencyLines emergencies) {
         this.service = service;
         this.permissions = permissions;
+        this.emergencies = emergencies;
         getContent().addClassNames("screen", "today");
     }
 
@@ -50,7 +52,9 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
             }
         }
         var sites = service.open();
-        if (sites.isEmpty()) {
+        var told = emergencies.list();
+        getContent().add(told);
+        if (sites.isEmpty() && !told.isVisible()) {
             getContent().add(paragraph("empty", Texts.text("today.nobody")));
         }
         sites.forEach(site -> show(site, sites.size() > 1));

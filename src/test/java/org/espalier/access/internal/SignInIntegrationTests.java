@@ -1,13 +1,16 @@
 package org.espalier.access.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.Set;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.TestSession;
+import org.espalier.access.TokenScope;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,6 +148,41 @@ class SignInIntegrationTests {
                 .GET());
         assertThat(unlisted.statusCode()).isEqualTo(403);
         assertThat(unlisted.headers().map()).doesNotContainKey("set-cookie");
+    }
+
+    @Test
+    void opensToAKeyWhatItWasIssuedForAlone() {
+        var sends = network.token(site, Set.of(TokenScope.SEND));
+        var fetches = network.token(site, Set.of(TokenScope.FETCH));
+        assertThat(archiveAsks("GET", sends)).isEqualTo(403);
+        assertThat(archiveAsks("GET", fetches)).isNotIn(401, 403);
+        assertThat(archiveAsks("POST", fetches)).isEqualTo(403);
+        assertThat(archiveAsks("POST", sends)).isNotIn(401, 403);
+    }
+
+    private int archiveAsks(String method, String token) {
+        var session = session();
+        return session.send(HttpRequest.newBuilder(session.address("dicom-web/studies"))
+                        .header("Authorization", "Bearer " + token)
+                        .header("Content-Type", "multipart/related; type=\"application/dicom\"; boundary=x")
+                        .method(method, HttpRequest.BodyPublishers.ofString("")))
+                .statusCode();
+    }
+
+    @Test
+    void showsAKeyOnceAndKeepsItsHashAlone() {
+        var token = network.token(site);
+        var kept = network.owner()
+                .sql("select string_agg(t::text, ' ') from site_token t where site_id = ?")
+                .param(site)
+                .query(String.class)
+                .single();
+        assertThat(kept).doesNotContain(token);
+        assertThatThrownBy(() -> network.as(network.operator(), () -> jdbc.sql("select secret_sha256 from site_token")
+                        .query()
+                        .listOfRows()))
+                .rootCause()
+                .hasMessageContaining("permission denied");
     }
 
     @Test

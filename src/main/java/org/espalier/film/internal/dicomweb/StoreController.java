@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.fileupload2.core.FileUploadSizeException;
 import org.apache.commons.fileupload2.core.MultipartInput;
 import org.espalier.access.SiteId;
 import org.espalier.film.FilmId;
@@ -92,8 +93,8 @@ class StoreController {
         report.stored(instances.find(film.value()).orElseThrow());
     }
 
-    @ExceptionHandler
-    ProblemDetail notOfItsForm(MultipartInput.MalformedStreamException refused) {
+    @ExceptionHandler({MultipartInput.MalformedStreamException.class, FileUploadSizeException.class})
+    ProblemDetail notOfItsForm() {
         return ProblemDetail.forStatusAndDetail(
                 HttpStatus.BAD_REQUEST, "The request is not a whole multipart/related of application/dicom parts.");
     }
