@@ -19,6 +19,8 @@ import org.espalier.access.SiteService;
 import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffMember;
 import org.espalier.access.StaffService;
+import org.espalier.cost.TariffItem;
+import org.espalier.cost.TariffService;
 import org.espalier.film.FilmService;
 import org.espalier.opinion.OpinionService;
 import org.espalier.patient.ChildId;
@@ -71,6 +73,12 @@ class DemoIntegrationTests {
 
     @Autowired
     private OpinionService opinions;
+
+    @Autowired
+    private DemoCosts demoCosts;
+
+    @Autowired
+    private TariffService tariffs;
 
     @Autowired
     private StockOverviewService overview;
@@ -197,6 +205,21 @@ class DemoIntegrationTests {
         var before = lying(harbour);
         demoStock.fill(teams, firstDay);
         assertThat(before).isPositive().isEqualTo(lying(harbour));
+    }
+
+    @Test
+    void setsWhatEachThingCostsAndChangesIt() {
+        var teams = house.open(state);
+        var firstDay = LocalDate.parse(state.find("first-day").orElseThrow());
+        demoCosts.set(teams, firstDay);
+        demoCosts.set(teams, firstDay);
+        var moor = Objects.requireNonNull(teams.get(DemoHospital.MOOR));
+        var all = Callers.callAs(new Caller.Staff(moor.surgeon().value()), () -> tariffs.all(moor.site()));
+        assertThat(all.stream().filter(one -> one.holdsOn(firstDay)))
+                .hasSize(TariffItem.values().length)
+                .allMatch(one -> one.data().source().contains("Invented"));
+        assertThat(all.stream().filter(one -> one.holdsOn(firstDay.minusYears(2))))
+                .hasSize(TariffItem.values().length);
     }
 
     private int lying(DemoTeam team) {
