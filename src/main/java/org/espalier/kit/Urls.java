@@ -87,7 +87,12 @@ public final class Urls {
 
     /** A sheet of the planning desk for one limb. */
     public static String planSheet(UUID child, String sheet, String limb) {
-        return plan(child) + "/" + sheet + "?limb=" + limb;
+        return planPage(child, sheet) + "?limb=" + limb;
+    }
+
+    /** The same without saying which limb. */
+    public static String planPage(UUID child, String sheet) {
+        return plan(child) + "/" + sheet;
     }
 
     /** Two films of one child side by side. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -32,7 +33,7 @@ final class OptionWords {
         lines.put(Column.TAKES, words.takes());
         lines.put(Column.REBOUND, words.rebound());
         lines.put(Column.COMPLICATIONS, claims(option.option(), Claim.Aspect.COMPLICATION));
-        lines.put(Column.COST, List.of(Texts.text("plan.cost.none")));
+        lines.put(Column.COST, words.cost());
         lines.put(Column.LENGTH, words.length());
         lines.put(Column.FLAGS, option.flags().stream().map(Texts::of).toList());
         lines.put(Column.EVIDENCE, claims(option.option(), Claim.Aspect.COURSE));
@@ -152,6 +153,22 @@ final class OptionWords {
         return resting.isParked()
                 ? Texts.text("plan.rebound.parked", returns, PlanText.chance(resting.chanceOfGoingOn()))
                 : returns;
+    }
+
+    private List<String> cost() {
+        var estimate = options.costs().get(option.option());
+        if (estimate == null) {
+            return List.of(Texts.text("plan.cost.not-told"));
+        }
+        var total = estimate.total()
+                .map(money -> Texts.text(
+                        "plan.cost.total", money.amount(), money.currency().getCurrencyCode()))
+                .orElseGet(() -> Texts.text("plan.cost.none"));
+        var missing = estimate.missing().stream()
+                .map(item -> Texts.text("plan.cost.item." + item.name()))
+                .sorted()
+                .collect(Collectors.joining(", "));
+        return missing.isEmpty() ? List.of(total) : List.of(total, Texts.text("plan.cost.missing", missing));
     }
 
     private List<String> length() {

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -42,7 +43,7 @@ final class OptionsReckoning {
 
     Options options() {
         return new Options(
-                ahead, limb, Arrays.stream(Option.values()).map(this::outlook).toList());
+                ahead, limb, Arrays.stream(Option.values()).map(this::outlook).toList(), Map.of());
     }
 
     private OptionOutlook outlook(Option option) {

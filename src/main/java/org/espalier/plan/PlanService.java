@@ -2,10 +2,13 @@ package org.espalier.plan;
 
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
+import org.espalier.cost.CostEstimate;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.prognosis.Ahead;
@@ -24,6 +27,7 @@ public class PlanService {
     private final PrognosisService prognoses;
     private final PatientService patients;
     private final JdbcComparisonRepository comparisons;
+    private final OptionCosts costs;
     private final CurrentStaff staff;
     private final Clock clock;
 
@@ -31,11 +35,13 @@ public class PlanService {
             PrognosisService prognoses,
             PatientService patients,
             JdbcComparisonRepository comparisons,
+            OptionCosts costs,
             CurrentStaff staff,
             Clock clock) {
         this.prognoses = prognoses;
         this.patients = patients;
         this.comparisons = comparisons;
+        this.costs = costs;
         this.staff = staff;
         this.clock = clock;
     }
@@ -75,8 +81,17 @@ public class PlanService {
                         clock.instant().truncatedTo(ChronoUnit.MICROS)));
     }
 
-    private static Optional<Options> options(Ahead ahead, Side side) {
-        return ahead.limb(side).map(limb -> new OptionsReckoning(ahead, limb).options());
+    private Optional<Options> options(Ahead ahead, Side side) {
+        return ahead.limb(side)
+                .map(limb -> new OptionsReckoning(ahead, limb).options())
+                .map(this::priced);
+    }
+
+    private Options priced(Options options) {
+        var site = options.ahead().prognosis().child().site();
+        Map<Option, CostEstimate> reckoned = new EnumMap<>(Option.class);
+        options.open().forEach(option -> costs.of(site, option).ifPresent(cost -> reckoned.put(option.option(), cost)));
+        return options.with(reckoned);
     }
 
     private static List<OptionCells> words(Options options) {

@@ -5,6 +5,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "access",
+            "cost",
             "film",
             "kit",
             "kit::paper",

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
+import org.espalier.cost.TariffItem;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
 import org.espalier.prognosis.Forecast;
@@ -159,6 +160,17 @@ class PlanIntegrationTests {
                         .param(id.value())
                         .update())
                 .hasMessageContaining("is a fact");
+    }
+
+    @Test
+    void tellsCostsByTheHospitalsTariffsAndWhatHasNone() {
+        var options = right(watched());
+        assertThat(options.costs()).containsKey(Option.WATCH).hasEntrySatisfying(Option.PLATE_TIBIA, cost -> assertThat(
+                        cost.missing())
+                .contains(TariffItem.VISIT, TariffItem.FILM, TariffItem.IMPLANT));
+        assertThat(options.inWords(of(options, Option.PLATE_TIBIA)).of(OptionCells.Column.COST))
+                .contains("No tariffs entered at this hospital")
+                .anyMatch(line -> line.startsWith("Without a tariff and not counted: film, implant"));
     }
 
     @Test

@@ -83,6 +83,16 @@ public class TestReader {
                 .id();
     }
 
+    /** The same, large enough to hold both limbs of the reference geometry. */
+    public FilmId wholeFilm(TestDoor.Sender surgeon, ChildId child, LocalDate takenOn) {
+        var bytes = TestFilm.of(2400, 2300).text(0x00181164, "DS", "0.2\\0.2").bytes();
+        var id = TestDoor.taken(door.send(surgeon, bytes, "legs.dcm"));
+        var settled = door.settled(surgeon, id);
+        return surgeon.does(() -> films.assign(id, settled.version(), child, takenOn, null))
+                .orElseThrow()
+                .id();
+    }
+
     /** A film in the tray. */
     public FilmId filmOfNobody(TestDoor.Sender surgeon) {
         var id = TestDoor.taken(door.send(surgeon, TestFilm.of(60, 80).bytes(), "legs.dcm"));

@@ -17,7 +17,11 @@ class DeskLinks extends Composite<Nav> {
 
     /** A page of the desk. */
     enum Page {
-        OPTIONS;
+        OPTIONS,
+        BOW,
+        GROWTH,
+        OSTEOTOMY,
+        LENGTH;
 
         private String url(ChildId child, Side side) {
             return this == OPTIONS

@@ -1,0 +1,212 @@
+package org.espalier.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
+import org.espalier.patient.Dated;
+import org.espalier.patient.LegAngle;
+import org.espalier.patient.LegSign;
+import org.espalier.prognosis.Ahead;
+import org.espalier.prognosis.FilmAngle;
+import org.espalier.prognosis.LengthOutlook;
+import org.espalier.science.alignment.Quantity;
+import org.espalier.science.growth.Arrest;
+import org.espalier.science.growth.CorrectionGeometry;
+import org.espalier.science.growth.GrowthPlate;
+import org.espalier.science.growth.LegMultiplier;
+import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Length;
+import org.espalier.science.quantity.Side;
+
+/** Length and torsion: the difference now and at maturity, what straightening gains and tethers cost, and signs over time. */
+final class LengthSheet {
+
+    private static final int YEARS = 8;
+
+    private final Ahead ahead;
+    private final Side side;
+    private final LimbMeasures measures;
+
+    LengthSheet(Ahead ahead, Side side) {
+        this.ahead = ahead;
+        this.side = side;
+        measures = new LimbMeasures(ahead, side);
+    }
+
+    Sheet sheet() {
+        var parts = new ArrayList<Sheet.Part>();
+        parts.add(difference());
+        parts.add(arrest());
+        parts.add(overTime());
+        return new Sheet(
+                SheetKind.LENGTH,
+                ahead.prognosis().child().who(),
+                ahead.today(),
+                side,
+                Texts.text("plan.length.title", Texts.of(side)),
+                parts,
+                IntStream.rangeClosed(1, 4)
+                        .mapToObj(i -> Texts.text("plan.length.caution." + i))
+                        .toList());
+    }
+
+    private Sheet.Part difference() {
+        var facts = new Sheet.Gathered();
+        ahead.prognosis()
+                .lengths()
+                .ifPresentOrElse(
+                        lengths -> differences(facts, lengths),
+                        () -> facts.with("plan.length.now", Texts.text("plan.length.unread")));
+        gained().ifPresent(
+                        gain -> facts.with("plan.length.gain", Texts.text("plan.length.gain.mm", gain.millimetres())));
+        ahead.limb(side).stream()
+                .flatMap(limb -> Stream.of(limb.femur(), limb.tibia()))
+                .forEach(physis -> physis.left()
+                        .flatMap(bend -> physis.last()
+                                .map(film -> bend.degreesLeft(physis.site(), new Angle(film.value()), physis.target())))
+                        .flatMap(left -> measures.width(physis.site())
+                                .map(width ->
+                                        CorrectionGeometry.lengthLost(new Angle(Math.max(0, left)), width.length())))
+                        .ifPresent(lost -> facts.with(
+                                "plan.length.tether",
+                                Texts.text(
+                                        "plan.length.tether.mm", PlanText.site(physis.site()), lost.millimetres()))));
+        return facts.under("plan.length.difference");
+    }
+
+    private static void differences(Sheet.Gathered facts, LengthOutlook lengths) {
+        facts.with(
+                "plan.length.now",
+                Texts.text(
+                        "plan.length.on",
+                        difference(lengths.now().difference(), lengths.now().halfWidth95()),
+                        DateText.of(lengths.on())));
+        facts.with(
+                "plan.length.kept",
+                difference(
+                        lengths.sinceBirth().difference(), lengths.sinceBirth().halfWidth95()));
+        lengths.acquired()
+                .ifPresent(one -> facts.with("plan.length.acquired", difference(one.difference(), one.halfWidth95())));
+    }
+
+    /** @param difference right less left */
+    private static String difference(Length difference, Length halfWidth) {
+        double millimetres = difference.millimetres();
+        if (Math.round(millimetres) == 0) {
+            return Texts.text("plan.length.equal", halfWidth.millimetres());
+        }
+        return Texts.text(
+                millimetres >= 0 ? "plan.length.right-longer" : "plan.length.left-longer",
+                Math.abs(millimetres),
+                halfWidth.millimetres());
+    }
+
+    private Optional<Length> gained() {
+        return measures.hka().flatMap(hka -> measures.femur().flatMap(femur -> measures.tibia()
+                .map(tibia -> CorrectionGeometry.straighteningGain(hka.abs(), femur, tibia))));
+    }
+
+    /** What closing growth plates of the other, longer leg would take off it, by the day it is done. */
+    private Sheet.Part arrest() {
+        List<List<String>> rows = ahead.prognosis().age().stream()
+                .flatMap(age -> legLength().stream().flatMap(leg -> IntStream.rangeClosed(0, 2 * YEARS)
+                        .mapToObj(half -> ahead.today().plusMonths(6L * half))
+                        .flatMap(day -> arrest(day, leg).stream())))
+                .toList();
+        return new Sheet.Table(
+                Texts.text("plan.length.arrest"),
+                List.of(
+                        Texts.text("plan.growth.day"),
+                        Texts.text("plan.site.DISTAL_FEMUR"),
+                        Texts.text("plan.site.PROXIMAL_TIBIA"),
+                        Texts.text("plan.length.both")),
+                rows);
+    }
+
+    private Optional<Length> legLength() {
+        return measures.femur().flatMap(femur -> measures.tibia().map(femur::plus));
+    }
+
+    private Optional<List<String>> arrest(LocalDate day, Length leg) {
+        return ahead.prognosis().age().flatMap(age -> {
+            double now = LegMultiplier.at(age.sex(), age.age());
+            double years =
+                    age.age().decimalYears() + java.time.temporal.ChronoUnit.DAYS.between(ahead.today(), day) / 365.25;
+            double then = LegMultiplier.at(age.sex(), org.espalier.science.quantity.Age.ofDecimalYears(years));
+            double atMaturity = leg.millimetres() * now;
+            var left = new Length(atMaturity * (1 - 1 / then));
+            return left.millimetres() < 1
+                    ? Optional.empty()
+                    : Optional.of(List.of(
+                            DateText.of(day),
+                            shortening(left, EnumSet.of(GrowthPlate.DISTAL_FEMUR)),
+                            shortening(left, EnumSet.of(GrowthPlate.PROXIMAL_TIBIA)),
+                            shortening(left, EnumSet.of(GrowthPlate.DISTAL_FEMUR, GrowthPlate.PROXIMAL_TIBIA))));
+        });
+    }
+
+    private static String shortening(Length left, Set<GrowthPlate> plates) {
+        return Texts.text(
+                "plan.length.shortening", Arrest.shortening(left, plates).millimetres());
+    }
+
+    /** Torsion, thrust and laxity beside the angles, by day. */
+    private Sheet.Part overTime() {
+        var examination = ahead.examination();
+        var torsion = examination.angles(side, LegAngle.THIGH_FOOT);
+        var thrust = examination.answers(side, LegSign.THRUST);
+        var laxity = examination.answers(side, LegSign.LATERAL_LAXITY);
+        var films = ahead.films().of(side, Quantity.HKA);
+        var days = new TreeSet<LocalDate>();
+        torsion.forEach(one -> days.add(one.on()));
+        thrust.forEach(one -> days.add(one.on()));
+        laxity.forEach(one -> days.add(one.on()));
+        films.forEach(film -> days.add(film.on()));
+        var rows = days.descendingSet().stream()
+                .map(day -> List.of(
+                        DateText.of(day),
+                        films.stream()
+                                .filter(film -> film.on().equals(day))
+                                .findFirst()
+                                .map(FilmAngle::value)
+                                .map(PlanText::deviation)
+                                .orElse(""),
+                        on(torsion, day).map(LengthSheet::torsion).orElse(""),
+                        on(thrust, day)
+                                .map(one -> Texts.text("plan.answer." + one.name()))
+                                .orElse(""),
+                        on(laxity, day)
+                                .map(one -> Texts.text("plan.answer." + one.name()))
+                                .orElse("")))
+                .toList();
+        return new Sheet.Table(
+                Texts.text("plan.length.time"),
+                List.of(
+                        Texts.text("plan.growth.day"),
+                        Texts.text("plan.length.hka"),
+                        Texts.text("plan.length.thigh-foot"),
+                        Texts.text("plan.length.thrust"),
+                        Texts.text("plan.length.laxity")),
+                rows);
+    }
+
+    private static <T> Optional<T> on(List<Dated<T>> series, LocalDate day) {
+        return series.stream()
+                .filter(one -> one.on().equals(day))
+                .map(Dated::value)
+                .findFirst();
+    }
+
+    private static String torsion(Angle angle) {
+        return Texts.text(
+                angle.degrees() >= 0 ? "plan.length.outward" : "plan.length.inward", Math.abs(angle.degrees()));
+    }
+}

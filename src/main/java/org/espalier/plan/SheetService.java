@@ -1,0 +1,44 @@
+package org.espalier.plan;
+
+import java.util.Optional;
+import org.espalier.patient.ChildId;
+import org.espalier.prognosis.Ahead;
+import org.espalier.prognosis.PrognosisService;
+import org.espalier.science.quantity.Side;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The sheets of the desk, reckoned from the facts and from what was typed. */
+@Service
+@Transactional
+public class SheetService {
+
+    private final PrognosisService prognoses;
+    private final FilmCuts cuts;
+
+    SheetService(PrognosisService prognoses, FilmCuts cuts) {
+        this.prognoses = prognoses;
+        this.cuts = cuts;
+    }
+
+    /** Empty when there is no such child that the caller may see. */
+    public Optional<Sheet> sheet(ChildId child, Side side, SheetKind kind, SheetInputs inputs) {
+        return prognoses.ahead(child).map(ahead -> sheet(ahead, side, kind, inputs));
+    }
+
+    private Sheet sheet(Ahead ahead, Side side, SheetKind kind, SheetInputs inputs) {
+        return switch (kind) {
+            case BOW -> new BowSheet(ahead, side).sheet();
+            case GROWTH -> new GrowthSheet(ahead, side, inputs).sheet();
+            case OSTEOTOMY -> new OsteotomySheet(ahead, side, inputs, cut(ahead, side, inputs)).sheet();
+            case LENGTH -> new LengthSheet(ahead, side).sheet();
+        };
+    }
+
+    /** The film as it was cut on the screen; empty until it was turned. */
+    private Optional<FilmCut> cut(Ahead ahead, Side side, SheetInputs inputs) {
+        return FilmPlace.of(inputs).filter(place -> place.outwards() != 0).flatMap(place -> cuts.film(
+                        ahead.prognosis().child().id(), side)
+                .map(film -> cuts.cut(film.film(), place.request(side))));
+    }
+}

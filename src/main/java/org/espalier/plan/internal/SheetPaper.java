@@ -1,0 +1,179 @@
+package org.espalier.plan.internal;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.espalier.kit.DateText;
+import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.Texts;
+import org.espalier.kit.Who;
+import org.espalier.kit.paper.Markup;
+import org.espalier.kit.paper.PaperPrinter;
+import org.espalier.plan.Sheet;
+import org.w3c.dom.Document;
+
+/** A sheet of the desk on paper; its cautions stand on every page. */
+final class SheetPaper {
+
+    private static final String INK = "#1f2a24";
+    private static final String QUIET = "#4a564f";
+    private static final String RULE = "#c9c0ad";
+
+    private static final List<String> NAMES_AND_FACTS = List.of("28%", "72%");
+
+    private final Sheet sheet;
+    private final LocalDateTime now;
+
+    private SheetPaper(Sheet sheet, LocalDateTime now) {
+        this.sheet = sheet;
+        this.now = now;
+    }
+
+    static Document of(Sheet sheet, PaperSize size, LocalDateTime now) {
+        var paper = new SheetPaper(sheet, now);
+        var root = Markup.document()
+                .with("font-family", PaperPrinter.FACE)
+                .with("font-size", "9pt")
+                .with("color", INK);
+        var master = root.fo("layout-master-set")
+                .fo("simple-page-master")
+                .with("master-name", "page")
+                .with("page-width", size.width())
+                .with("page-height", size.height())
+                .with("margin", "12mm 14mm");
+        master.fo("region-body").with("margin-bottom", foot(sheet));
+        master.fo("region-after").with("extent", foot(sheet));
+        paper.page(root);
+        return root.whole();
+    }
+
+    private static String foot(Sheet sheet) {
+        return 12 + 4 * sheet.cautions().size() + "mm";
+    }
+
+    private void page(Markup root) {
+        var sequence = root.fo("page-sequence").with("master-reference", "page");
+        foot(sequence.fo("static-content").with("flow-name", "xsl-region-after"));
+        var body = sequence.fo("flow").with("flow-name", "xsl-region-body");
+        banner(body);
+        block(body, sheet.title())
+                .with("font-size", "13pt")
+                .with("font-weight", "600")
+                .with("space-before", "3mm");
+        sheet.parts().forEach(part -> part(body, part));
+    }
+
+    private void banner(Markup body) {
+        var banner = block(body, IdentityBanner.name(sheet.who()))
+                .with("font-size", "13pt")
+                .with("font-weight", "600")
+                .with("border-bottom", "0.5pt solid " + RULE)
+                .with("padding-bottom", "1.5mm");
+        facts(sheet.who()).forEach(fact -> banner.fo("inline")
+                .with("font-size", "9pt")
+                .with("font-weight", "400")
+                .text("\u2003" + fact));
+    }
+
+    private Stream<String> facts(Who who) {
+        var sex = Optional.ofNullable(who.sex()).map(Texts::of).orElseGet(() -> Texts.text("kit.not-known"));
+        return switch (who) {
+            case Who.Named named ->
+                Stream.of(
+                        Texts.text("kit.born") + " " + DateText.born(named.birthDate(), sheet.today()),
+                        Texts.text("kit.sex") + " " + sex,
+                        Texts.text("kit.number") + " "
+                                + Optional.ofNullable(named.localNumber())
+                                        .orElseGet(() -> Texts.text("kit.not-known")));
+            case Who.Initialled initialled ->
+                Stream.of(Texts.text("kit.age") + " " + DateText.of(initialled.ageOn(sheet.today())));
+        };
+    }
+
+    private static void part(Markup body, Sheet.Part part) {
+        switch (part) {
+            case Sheet.Facts(var heading, var facts) -> {
+                heading(body, heading);
+                table(
+                        body,
+                        List.of(),
+                        NAMES_AND_FACTS,
+                        facts.stream()
+                                .map(fact -> List.of(fact.name(), fact.value()))
+                                .toList());
+            }
+            case Sheet.Table(var heading, var head, var rows) -> {
+                heading(body, heading);
+                table(body, head, List.of(), rows);
+            }
+            case Sheet.Note(var text) -> block(body, text).with("space-before", "1.5mm");
+            case Sheet.Drawing(var heading, var words, var draw) -> {
+                heading(body, heading);
+                draw.accept(body.fo("block")
+                        .with("space-before", "1.5mm")
+                        .fo("instream-foreign-object")
+                        .with("content-width", "scale-down-to-fit")
+                        .with("width", "100%"));
+                block(body, words).with("font-size", "8pt").with("color", QUIET);
+            }
+        }
+    }
+
+    private static void heading(Markup body, String heading) {
+        block(body, heading)
+                .with("font-size", "10.5pt")
+                .with("font-weight", "600")
+                .with("space-before", "3.5mm")
+                .with("keep-with-next.within-page", "always");
+    }
+
+    /** @param widths of the columns; empty for even ones */
+    private static void table(Markup body, List<String> head, List<String> widths, List<List<String>> rows) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        var table = body.fo("table")
+                .with("table-layout", "fixed")
+                .with("width", "100%")
+                .with("space-before", "1mm")
+                .with("font-size", "8.5pt");
+        widths.forEach(width -> table.fo("table-column").with("column-width", width));
+        if (!head.isEmpty()) {
+            var row = table.fo("table-header").fo("table-row");
+            head.forEach(text -> cell(row, text).with("font-weight", "600"));
+        }
+        var lines = table.fo("table-body");
+        rows.forEach(cells -> {
+            var row = lines.fo("table-row").with("keep-together.within-page", "always");
+            cells.forEach(text -> cell(row, text));
+        });
+    }
+
+    private static Markup cell(Markup row, String text) {
+        var cell = row.fo("table-cell")
+                .with("padding", "0.6mm 1.5mm 0.6mm 0")
+                .with("border-bottom", "0.4pt solid " + RULE);
+        cell.fo("block").text(text);
+        return cell;
+    }
+
+    private void foot(Markup area) {
+        var foot = area.fo("block")
+                .with("font-size", "7.5pt")
+                .with("color", QUIET)
+                .with("border-top", "0.5pt solid " + RULE)
+                .with("padding-top", "1mm");
+        sheet.cautions().forEach(caution -> block(foot, caution));
+        var time = DateTimeFormatter.ofPattern("HH:mm", Texts.language()).format(now);
+        block(foot, Texts.text("plan.paper.made", DateText.of(now.toLocalDate()), time));
+        var whose =
+                block(foot, Texts.text("plan.paper.whose", IdentityBanner.name(sheet.who()), sheet.title()) + "\u2003");
+        whose.with("font-weight", "600").fo("page-number");
+    }
+
+    private static Markup block(Markup parent, String text) {
+        return parent.fo("block").text(text);
+    }
+}

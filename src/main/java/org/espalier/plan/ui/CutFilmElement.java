@@ -1,0 +1,70 @@
+package org.espalier.plan.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.ComponentEvent;
+import com.vaadin.flow.component.ComponentEventListener;
+import com.vaadin.flow.component.DomEvent;
+import com.vaadin.flow.component.EventData;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.component.dependency.JsModule;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.espalier.film.FilmId;
+import org.espalier.kit.Texts;
+import org.espalier.plan.CutRequest;
+
+/**
+ * A film that is cut and moved: {@code frontend/cut-film/cut-film.ts}. While a hand moves it asks the server past this component; a
+ * cut that is let go of is told here.
+ */
+@Tag("cut-film")
+@JsModule("./cut-film/cut-film.ts")
+class CutFilmElement extends Component {
+
+    private static final List<String> WORDS = List.of(
+            "film",
+            "start",
+            "end",
+            "hinge",
+            "turn",
+            "turn-help",
+            "number",
+            "before",
+            "after",
+            "failed",
+            "closer",
+            "farther",
+            "help");
+
+    CutFilmElement(FilmId film, CutRequest start) {
+        getElement().setProperty("film", film.value().toString());
+        getElement().setPropertyBean("cut", start);
+        getElement()
+                .setPropertyMap(
+                        "texts",
+                        WORDS.stream()
+                                .collect(Collectors.<String, String, Object>toMap(
+                                        word -> word, word -> Texts.text("plan.film." + word))));
+    }
+
+    void onKept(ComponentEventListener<Kept> listener) {
+        addListener(Kept.class, listener);
+    }
+
+    /** A cut was let go of. */
+    @DomEvent("cut-kept")
+    public static class Kept extends ComponentEvent<CutFilmElement> {
+
+        private final String place;
+
+        /** @param place its numbers, as the address of a sheet holds them */
+        public Kept(CutFilmElement source, boolean fromClient, @EventData("event.detail") String place) {
+            super(source, fromClient);
+            this.place = place;
+        }
+
+        String place() {
+            return place;
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package org.espalier.plan.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.html.DescriptionList;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Image;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.NativeTableCell;
+import com.vaadin.flow.component.html.NativeTableHeaderCell;
+import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import java.util.List;
+import org.espalier.plan.Sheet;
+import org.espalier.plan.internal.Drawings;
+
+/** A sheet on the screen. */
+class SheetBody extends Composite<Div> {
+
+    SheetBody(Sheet sheet) {
+        getContent().addClassName("plan-sheet");
+        sheet.parts().forEach(part -> getContent().add(part(part)));
+        var cautions = new Section();
+        cautions.addClassNames("caution");
+        sheet.cautions().forEach(caution -> cautions.add(new Paragraph(caution)));
+        getContent().add(cautions);
+    }
+
+    private static Component part(Sheet.Part part) {
+        return switch (part) {
+            case Sheet.Facts(var heading, var facts) -> {
+                var list = new DescriptionList();
+                facts.forEach(fact ->
+                        list.add(new DescriptionList.Term(fact.name()), new DescriptionList.Description(fact.value())));
+                yield facts.isEmpty() ? new H2(heading) : new Section(new H2(heading), list);
+            }
+            case Sheet.Table(var heading, var head, var rows) -> table(heading, head, rows);
+            case Sheet.Note(var text) -> new Paragraph(text);
+            case Sheet.Drawing(var heading, var words, var draw) -> {
+                var picture = new Image(Drawings.address(draw), words);
+                picture.addClassName("plan-drawing");
+                yield new Section(new H2(heading), scrolled(heading, picture), new Paragraph(words));
+            }
+        };
+    }
+
+    private static Component table(String heading, List<String> head, List<List<String>> rows) {
+        var table = new NativeTable();
+        table.addClassName("plan-table");
+        if (!head.isEmpty()) {
+            var row = new NativeTableRow();
+            head.forEach(text -> row.add(header(text, "col")));
+            table.add(row);
+        }
+        rows.forEach(cells -> {
+            var row = new NativeTableRow();
+            row.add(cells.size() > 1 ? header(cells.getFirst(), "row") : new NativeTableCell(cells.getFirst()));
+            cells.stream().skip(1).forEach(text -> row.add(new NativeTableCell(text)));
+            table.add(row);
+        });
+        return new Section(new H2(heading), scrolled(heading, table));
+    }
+
+    private static Component scrolled(String name, Component wide) {
+        var scroll = new Div(wide);
+        scroll.addClassName("plan-scroll");
+        scroll.getElement().setAttribute("tabindex", "0");
+        scroll.getElement().setAttribute("role", "group");
+        scroll.getElement().setAttribute("aria-label", name);
+        return scroll;
+    }
+
+    private static NativeTableHeaderCell header(String text, String scope) {
+        var header = new NativeTableHeaderCell(text);
+        header.getElement().setAttribute("scope", scope);
+        return header;
+    }
+}

@@ -1,0 +1,215 @@
+package org.espalier.plan;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import org.espalier.Browser;
+import org.espalier.Browser.Person;
+import org.espalier.Browser.Screen;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.ChildId;
+import org.espalier.prognosis.TestCourse;
+import org.espalier.reading.TestReader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class SheetBrowserTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TestCourse courses;
+
+    @Autowired
+    TestNetwork network;
+
+    Sender surgeon;
+
+    @BeforeEach
+    void surgeon() {
+        surgeon = reader.surgeon();
+    }
+
+    private ChildId filmed() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        reader.signed(surgeon, reader.wholeFilm(surgeon, child, LocalDate.of(2026, 8, 3)));
+        return child;
+    }
+
+    /** The axis as drawn after the cut agrees with the number beside it; both within a tenth of a degree. */
+    @Test
+    void cutsTheFilmByMouseAndDrawsTheAxisAgain() {
+        var child = filmed();
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.open("child/" + child.value() + "/plan/osteotomy?limb=right")
+                    .page();
+            settled(page);
+            var before = hka(row(page, 1));
+            assertThat(before).isCloseTo(22, within(0.1));
+            page.getByLabel("Turn of the lower part").fill("12");
+            page.getByLabel("Turn of the lower part").press("Enter");
+            page.getByLabel("Turn of the lower part").press("Tab");
+            settled(page);
+            drag(page, handle(page, "Hinge"), 25, 6);
+            drag(page, handle(page, "Other end of the cut"), 4, 12);
+            settled(page);
+            assertThat(hka(row(page, 2))).isCloseTo(drawn(page, "after"), within(0.1));
+            assertThat(hka(row(page, 1))).isCloseTo(drawn(page, "before"), within(0.1));
+            assertThat(hka(row(page, 2))).isLessThan(before - 8);
+            person.settle();
+            assertThat(page.getByText("The film turned 12.0\u00b0 outwards below the cut"))
+                    .isVisible();
+            assertThat(page.url()).contains("cut=");
+            person.assertAccessible().assertFits().picture("plan-cut");
+        }
+    }
+
+    @Test
+    void cutsTheFilmByKeysAlone() {
+        var child = filmed();
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.open("child/" + child.value() + "/plan/osteotomy?limb=left")
+                    .page();
+            settled(page);
+            page.getByLabel("Turn of the lower part").fill("10");
+            page.getByLabel("Turn of the lower part").press("Enter");
+            page.getByLabel("Turn of the lower part").press("Tab");
+            settled(page);
+            var middle = row(page, 2);
+            var hinge = handle(page, "Hinge");
+            hinge.focus();
+            for (int i = 0; i < 5; i++) {
+                page.keyboard().press("Shift+ArrowDown");
+            }
+            page.keyboard().press("ArrowLeft");
+            settled(page);
+            assertThat(row(page, 2)).isNotEqualTo(middle);
+            assertThat(hka(row(page, 2))).isCloseTo(drawn(page, "after"), within(0.1));
+        }
+    }
+
+    @Test
+    void asksWhichFragmentWasTrueBeforeItShowsAnObliqueCut() {
+        var child = filmed();
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.open("child/" + child.value() + "/plan/osteotomy").page();
+            page.getByLabel("Varus in degrees").fill("20");
+            page.getByLabel("Procurvatum in degrees").fill("0");
+            page.getByLabel("Internal torsion in degrees").fill("25");
+            page.getByLabel("Diameter of the bone there").fill("25");
+            reckon(person);
+            assertThat(page.getByText("An oblique cut is shown once it is said"))
+                    .isVisible();
+            page.getByLabel("Which fragment was true on the film?").press("Enter");
+            page.keyboard().press("ArrowDown");
+            page.keyboard().press("Enter");
+            reckon(person);
+            assertThat(page.getByText("50.8\u00b0 to the shaft")).isVisible();
+            assertThat(page.getByAltText("From the front 10.0\u00b0, falls towards lateral"))
+                    .isVisible();
+            person.assertAccessible().assertFits().picture("plan-oblique");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void showsTheSheets(Screen screen) {
+        var child = filmed();
+        var young = courses.youngBow(surgeon);
+        try (var person = signedIn(screen)) {
+            var page = person.open("child/" + child.value() + "/plan/growth?core=3.1&material=STEEL&exposed=3")
+                    .page();
+            assertThat(page.getByText("no chance of breakage")).isVisible();
+            person.assertAccessible().assertFits().picture("plan-growth-" + screen);
+            page = person.open("child/" + young.value() + "/plan/bow").page();
+            assertThat(page.getByText("What the studies leave open")).isVisible();
+            person.assertAccessible().assertFits().picture("plan-bow-" + screen);
+            page = person.open("child/" + child.value() + "/plan/length").page();
+            assertThat(page.getByText("Difference of leg length")).isVisible();
+            person.assertAccessible().assertFits().picture("plan-length-" + screen);
+            person.open("child/" + child.value() + "/plan/osteotomy?varus=20&procurvatum=10&torsion=25&width=40");
+            settled(page);
+            person.assertAccessible().assertFits().picture("plan-osteotomy-" + screen);
+        }
+    }
+
+    private static void reckon(Person person) {
+        person.page()
+                .getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Reckon"))
+                .press("Enter");
+        person.settle();
+    }
+
+    private static void settled(Page page) {
+        page.waitForFunction("() => { const cut = document.querySelector('cut-film');"
+                + " return cut?.dataset.answered && cut.dataset.answered === cut.dataset.sent; }");
+    }
+
+    private static Locator handle(Page page, String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name));
+    }
+
+    private static void drag(Page page, Locator handle, double across, double down) {
+        handle.scrollIntoViewIfNeeded();
+        var box = handle.boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x + across / 2, y + down / 2);
+        page.mouse().move(x + across, y + down);
+        page.mouse().up();
+    }
+
+    /** The cell of the row of HKA: 1 before, 2 after. */
+    private static String row(Page page, int cell) {
+        return page.locator("cut-film tr")
+                .filter(new Locator.FilterOptions().setHasText(Pattern.compile("^\\s*HKA\\b")))
+                .locator("td")
+                .nth(cell - 1)
+                .innerText();
+    }
+
+    private static double hka(String words) {
+        var number = Double.parseDouble(words.replaceAll("[^0-9.].*", ""));
+        return words.contains("valgus") ? -number : number;
+    }
+
+    /** HKA by the lines as they stand on the screen, + varus: a right limb has lateral on the left. */
+    private static double drawn(Page page, String kind) {
+        var lines = page.locator("cut-film polyline[data-kind='" + kind + "']");
+        double femur = slope(lines.nth(0).getAttribute("points"));
+        double tibia = slope(lines.nth(1).getAttribute("points"));
+        boolean left = page.url().contains("limb=left");
+        return left ? femur - tibia : tibia - femur;
+    }
+
+    private static double slope(String points) {
+        var at = Arrays.stream(points.trim().split("[ ,]+"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        return Math.toDegrees(Math.atan2(at[2] - at[0], at[3] - at[1]));
+    }
+
+    private Person signedIn(Screen screen) {
+        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+    }
+}

@@ -1,0 +1,185 @@
+package org.espalier.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.TestSession;
+import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.ChildId;
+import org.espalier.prognosis.TestCourse;
+import org.espalier.reading.TestReader;
+import org.espalier.science.quantity.Side;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+@IntegrationTest
+class SheetIntegrationTests {
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    SheetService sheets;
+
+    @Autowired
+    CutService cuts;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TestCourse courses;
+
+    @Autowired
+    TestNetwork network;
+
+    Sender surgeon;
+
+    @BeforeEach
+    void surgeon() {
+        surgeon = reader.surgeon();
+    }
+
+    private String words(ChildId child, SheetKind kind, Map<String, String> inputs) {
+        var sheet = surgeon.does(() -> sheets.sheet(child, Side.RIGHT, kind, new SheetInputs(inputs)))
+                .orElseThrow();
+        return sheet.parts().stream().flatMap(SheetIntegrationTests::words).collect(Collectors.joining("\n"));
+    }
+
+    private static Stream<String> words(Sheet.Part part) {
+        return switch (part) {
+            case Sheet.Facts(var heading, var facts) ->
+                Stream.concat(Stream.of(heading), facts.stream().map(fact -> fact.name() + ": " + fact.value()));
+            case Sheet.Table(var heading, var head, var rows) ->
+                Stream.concat(Stream.of(heading), rows.stream().map(row -> String.join(" | ", row)));
+            case Sheet.Note(var text) -> Stream.of(text);
+            case Sheet.Drawing(var heading, var inWords, var draw) -> Stream.of(heading, inWords);
+        };
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheetKind.class)
+    void everySheetStatesItsCautionsAndNamesNoDoseAndNoProduct(SheetKind kind) {
+        var child = courses.underWay(surgeon);
+        var sheet = surgeon.does(() -> sheets.sheet(child, Side.RIGHT, kind, SheetInputs.NONE))
+                .orElseThrow();
+        assertThat(sheet.cautions()).isNotEmpty();
+        assertThat(sheet.cautions().getFirst()).contains("Decision support").containsIgnoringCase("local protocol");
+        assertThat(words(child, kind, Map.of())).doesNotContainPattern("(?i)\\bmg\\b|\\bIU\\b|\u00ae|\u2122");
+    }
+
+    /** Expected figures: the derived vectors of the reference for 20 degrees of varus and 25 of internal torsion. */
+    @Test
+    void plansASingleObliqueCutByItsVectors() {
+        var child = courses.underWay(surgeon);
+        var typed = Map.of(
+                "varus",
+                "20",
+                "procurvatum",
+                "0",
+                "torsion",
+                "25",
+                "fragment",
+                "PROXIMAL",
+                "width",
+                "40",
+                "diameter",
+                "25",
+                "below",
+                "15");
+        var words = words(child, SheetKind.OSTEOTOMY, typed);
+        assertThat(words)
+                .contains("50.8\u00b0 to the shaft, 39.2\u00b0 to the plane across it")
+                .contains("10.0\u00b0, falls towards lateral")
+                .contains("38.5\u00b0, rises towards the back")
+                .contains("31.9\u00b0, foot outwards")
+                .contains("15 mm below the tubercle")
+                .contains("inclination 5\u00b0 steeper | 1.9\u00b0 varus | 1.2\u00b0 recurvatum | 1.6\u00b0 external")
+                .contains("turned 5\u00b0 further | 3.1\u00b0 valgus | 0.8\u00b0 procurvatum | 3.9\u00b0 external");
+    }
+
+    /** 10 degrees over 45 mm by each formula: the table of the reference. */
+    @Test
+    void namesEachFormulaOfAWedgeAndRefusesAMillimetreForADegree() {
+        var child = courses.underWay(surgeon);
+        var words = words(
+                child, SheetKind.OSTEOTOMY, Map.of("varus", "10", "procurvatum", "0", "torsion", "0", "width", "45"));
+        assertThat(words)
+                .contains("2 w sin(\u03b8/2) | 7.8 mm")
+                .contains("w tan \u03b8 | 7.9 mm")
+                .contains("2 w tan(\u03b8/2) | 7.9 mm")
+                .contains("not offered")
+                .contains("which fragment was true on the film");
+        assertThat(words(child, SheetKind.OSTEOTOMY, Map.of("varus", "10")))
+                .contains("What was not measured is not taken for 0");
+    }
+
+    @Test
+    void setsGrowthAgainstDegreesForBothPhysesOfBothLimbs() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
+        var words = words(child, SheetKind.GROWTH, Map.of());
+        assertThat(words)
+                .contains("Growth left: By mean lengths by age")
+                .contains("By multiplier")
+                .contains("Growth needed: 15.0\u00b0")
+                .contains("lateral side, against varus")
+                .contains("Left proximal tibia")
+                .contains("Type core diameter");
+        assertThat(words(
+                        child,
+                        SheetKind.GROWTH,
+                        Map.of("core", "3.1", "bore", "0", "material", "STEEL", "exposed", "2")))
+                .contains("as typed | 2.0 mm | 1.6 to")
+                .contains("no chance of breakage");
+    }
+
+    @Test
+    void printsEverySheetOnBothPapers() {
+        var child = courses.underWay(surgeon);
+        var session = new TestSession(port).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        for (var kind : SheetKind.values()) {
+            for (var paper : new String[] {"A4", "LETTER"}) {
+                var answer = session.bytes("api/children/" + child.value() + "/plan?sheet=" + kind.word()
+                        + "&paper=" + paper + "&varus=20&procurvatum=10&torsion=25&fragment=PROXIMAL&width=40"
+                        + "&diameter=25&below=15&core=3.1&material=STEEL&exposed=3");
+                assertThat(answer.statusCode()).isEqualTo(200);
+                assertThat(new String(answer.body(), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+                        .isEqualTo("%PDF-");
+                assertThat(answer.headers().firstValue("Content-Disposition").orElse(""))
+                        .doesNotContain(child.value().toString());
+                assertThat(SheetPictures.keep(kind.word() + "-" + paper, answer.body()))
+                        .contains("Decision support for licensed clinicians")
+                        .contains("INVENTED");
+            }
+        }
+    }
+
+    @Test
+    void cutsTheFilmOfTheReadingThatCounts() {
+        var child = courses.underWay(surgeon);
+        var film = surgeon.does(() -> cuts.film(child, Side.RIGHT)).orElseThrow();
+        assertThat(film.takenOn()).isEqualTo(LocalDate.of(2026, 8, 3));
+        var start = film.start();
+        var turned = new CutRequest(
+                7, Side.RIGHT, start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy(), 6);
+        var answer = surgeon.does(() -> cuts.move(film.film(), turned));
+        assertThat(answer.seq()).isEqualTo(7);
+        assertThat(answer.numbers()).extracting(CutAnswer.Number::label).contains("HKA", "mMPTA");
+        var stranger = reader.surgeon();
+        assertThat(stranger.does(() -> cuts.film(child, Side.RIGHT))).isEmpty();
+        var place =
+                "%s,%s,%s,%s,%s,%s,6".formatted(start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy());
+        assertThat(words(child, SheetKind.OSTEOTOMY, Map.of("cut", place)))
+                .contains("The film turned 6.0\u00b0 outwards below the cut");
+    }
+}
