@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.EmergencyService;
@@ -45,6 +46,7 @@ import org.espalier.interchange.ClinicFolder;
 import org.espalier.interchange.Portion;
 import org.espalier.interchange.TestRecords;
 import org.espalier.opinion.TestOpinion;
+import org.espalier.opinion.ThreadId;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
@@ -176,7 +178,8 @@ public class TestWorld {
      * @param who who the child is
      * @param byType an argument for each type of parameter
      * @param byMethod arguments that a type does not settle, by {@code Service.method}
-     * @param byPlace what stands in an address: by the name of the place, {@code {child}}, or by the word before a star
+     * @param byPlace what stands in an address: by the name of the place, {@code {child}}, or by the word before a star; for
+     *     one address alone with the address before it
      */
     public record Hospital(
             SiteId site,
@@ -204,7 +207,9 @@ public class TestWorld {
             for (int at = 0; at < parts.length; at++) {
                 if (parts[at].matches("[*]|[{].+[}]")) {
                     var place = parts[at].equals("*") ? parts[at - 1] : parts[at].replaceAll("[{}]", "");
-                    parts[at] = byPlace.getOrDefault(place, child.value()).toString();
+                    var usual = byPlace.getOrDefault(place, child.value());
+                    parts[at] =
+                            byPlace.getOrDefault(template + " " + place, usual).toString();
                 }
             }
             return String.join("/", parts).replace("/**", "");
@@ -279,12 +284,30 @@ public class TestWorld {
                 film,
                 types,
                 byMethod(surgeon, child, fact, draft, film, treated),
-                Map.of(
-                        "film", film.value(),
-                        "films", film.value(),
-                        "other", begun.value(),
-                        "pictures", clip.picture().value(),
-                        "readings", draft.id().value()));
+                places(
+                        Map.of(
+                                "film", film.value(),
+                                "films", film.value(),
+                                "other", begun.value(),
+                                "pictures", clip.picture().value(),
+                                "readings", draft.id().value()),
+                        treated));
+    }
+
+    /** With the discussion that is open, its film, and the one that has a summary. */
+    private static Map<String, UUID> places(Map<String, UUID> usual, Map<String, Object[]> arguments) {
+        var places = new HashMap<>(usual);
+        var open = Objects.requireNonNull(arguments.get("OpinionFilmService.open"));
+        var closed = Objects.requireNonNull(arguments.get("ClosingService.summary"));
+        var thread = ((ThreadId) open[0]).value();
+        places.put("thread", thread);
+        places.put("opinions", thread);
+        places.put("/opinion/{thread}/film/{film} film", (UUID) open[1]);
+        for (var of : List.of("info", "rendered", "thumbnail", "dicom")) {
+            places.put("/api/opinions/*/films/*/" + of + " films", (UUID) open[1]);
+        }
+        places.put("/api/opinions/*/summary opinions", ((ThreadId) closed[0]).value());
+        return places;
     }
 
     /** A row about the child, as the booking system writes it, by a number nobody elsewhere has. */

@@ -107,7 +107,14 @@ public class TestStock {
         var surgeon = network.staff(site.value(), "SURGEON");
         var holder = ids.next();
         var use = new Use(ids.next(), stocked.store(), stocked.plate().id(), Optional.of(lot.id()), 1, holder);
-        network.as(surgeon, () -> uses.use(use));
+        var piece = new Use(ids.next(), stocked.store(), stocked.plate().id(), Optional.of(lot.id()), 1, holder);
+        var out = new Explant(
+                ids.next(), site, stocked.plate().id(), List.of(lot.id()), 1, holder, Explant.Fate.ANALYSIS);
+        network.as(surgeon, () -> {
+            uses.use(piece);
+            uses.explant(out);
+            return uses.use(use);
+        });
         var shelf = as(stocked, () -> stock.shelf(stocked.store())).orElseThrow();
         var empty = as(stocked, () -> {
             var id = stock.addShelf(site, new ShelfData(ShelfKind.STORE, "Spare", null, null));
