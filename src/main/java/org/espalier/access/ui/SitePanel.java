@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.espalier.access.SecondFactorService;
@@ -22,10 +23,15 @@ import org.springframework.dao.DuplicateKeyException;
 /** The hospitals of the network, by name, and a line to add one. */
 final class SitePanel extends Composite<Section> {
 
+    /** So many stand there at once; the others are found by a part of their name or code. */
+    private static final int SHOWN = 25;
+
     private final SiteService sites;
     private final SecondFactorService factors;
     private final Runnable changed;
+    private final TextField find = new TextField(Texts.text("access.site.find"));
     private final UnorderedList list = new UnorderedList();
+    private final Paragraph others = new Paragraph();
     private final TextField code = new TextField(Texts.text("access.site.code"));
     private final TextField name = new TextField(Texts.text("access.site.name"));
     private final TextField zone = new TextField(Texts.text("access.site.zone"));
@@ -37,18 +43,29 @@ final class SitePanel extends Composite<Section> {
         code.setHelperText(Texts.text("access.site.code.help"));
         zone.setHelperText(Texts.text("access.site.zone.help"));
         list.addClassName("admin-list");
+        find.setValueChangeMode(ValueChangeMode.LAZY);
+        find.addValueChangeListener(change -> refresh());
+        others.addClassName("small");
         var order = new Paragraph(Texts.text("access.by-name"));
         order.addClassName("small");
         var form = new Div(code, name, zone, new Button(Texts.text("access.site.add"), click -> add()));
         form.addClassName("admin-form");
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("access.sites")), order, list, form);
+        getContent().add(new H2(Texts.text("access.sites")), order, find, list, others, form);
         refresh();
     }
 
     private void refresh() {
         list.removeAll();
-        sites.all().forEach(site -> list.add(line(site)));
+        var found = sites.all().stream().filter(this::isSought).toList();
+        others.setText(Texts.text("access.site.others", Math.max(0, found.size() - SHOWN)));
+        others.setVisible(found.size() > SHOWN);
+        found.stream().limit(SHOWN).forEach(site -> list.add(line(site)));
+    }
+
+    private boolean isSought(Site site) {
+        var part = find.getValue().strip().toLowerCase(Locale.ROOT);
+        return (site.name() + " " + site.code()).toLowerCase(Locale.ROOT).contains(part);
     }
 
     private ListItem line(Site site) {

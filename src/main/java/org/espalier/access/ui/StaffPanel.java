@@ -10,6 +10,8 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.data.value.ValueChangeMode;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.espalier.access.FirstPassword;
 import org.espalier.access.Membership;
@@ -26,11 +28,16 @@ import org.springframework.dao.DuplicateKeyException;
 /** Who is in the network, by name, what they are where and until when; and a line to add somebody. */
 final class StaffPanel extends Composite<Section> {
 
+    /** So many stand there at once; the others are found by a part of their name. */
+    private static final int SHOWN = 25;
+
     private final StaffService staff;
     private final SiteService sites;
     private final SecondFactorService factors;
     private final SignOnService signOn;
+    private final TextField find = new TextField(Texts.text("access.staff.find"));
     private final UnorderedList list = new UnorderedList();
+    private final Paragraph others = new Paragraph();
     private final TextField login = new TextField(Texts.text("access.staff.login"));
     private final TextField name = new TextField(Texts.text("access.staff.name"));
     private final Paragraph told = new Paragraph();
@@ -45,23 +52,35 @@ final class StaffPanel extends Composite<Section> {
         told.addClassName("notice");
         told.getElement().setAttribute("role", "status");
         told.setVisible(false);
+        find.setValueChangeMode(ValueChangeMode.LAZY);
+        find.addValueChangeListener(change -> refresh());
+        others.addClassName("small");
         var order = new Paragraph(Texts.text("access.by-name"));
         order.addClassName("small");
         var form = new Div(login, name, new Button(Texts.text("access.staff.add"), click -> add()));
         form.addClassName("admin-form");
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("access.staff")), order, told, list, form);
+        getContent().add(new H2(Texts.text("access.staff")), order, told, find, list, others, form);
         refresh();
     }
 
     void refresh() {
         var names = sites.all().stream().collect(Collectors.toMap(Site::id, Site::name));
         list.removeAll();
-        staff.all().forEach(member -> {
+        var found = staff.all().stream().filter(this::isSought).toList();
+        others.setText(Texts.text("access.staff.others", Math.max(0, found.size() - SHOWN)));
+        others.setVisible(found.size() > SHOWN);
+        found.stream().limit(SHOWN).forEach(member -> {
             var roles = new UnorderedList();
             member.memberships().forEach(held -> roles.add(role(member, held, names.getOrDefault(held.site(), ""))));
             list.add(new ListItem(who(member), roles, deeds(member)));
         });
+    }
+
+    private boolean isSought(StaffMember member) {
+        var part = find.getValue().strip().toLowerCase(Locale.ROOT);
+        return member.name().toLowerCase(Locale.ROOT).contains(part)
+                || member.login().toLowerCase(Locale.ROOT).contains(part);
     }
 
     private static Div who(StaffMember member) {
