@@ -9,6 +9,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
@@ -26,8 +27,6 @@ import org.espalier.treatment.TestTreatment;
 import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -64,8 +63,7 @@ class CourseBrowserTests {
         child = reader.child(surgeon, LocalDate.of(2016, 5, 20));
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void saysWhatToDoWhenNothingWasReadYet(Screen screen) {
         try (var person = signedIn(screen)) {
             person.open("course/" + child.value());
@@ -74,8 +72,7 @@ class CourseBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsEveryLimbOverTimeAndTheSameAsAList(Screen screen) {
         var first = reader.film(surgeon, child, LocalDate.of(2023, 6, 1));
         var signed = reader.signed(surgeon, first);

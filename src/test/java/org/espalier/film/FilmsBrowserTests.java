@@ -14,6 +14,7 @@ import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
@@ -23,8 +24,6 @@ import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -63,8 +62,7 @@ class FilmsBrowserTests {
                         new ChildData("Quillfeather", "Ottoline", LocalDate.of(2017, 2, 3), Sex.FEMALE, "F-5501")));
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void bringsFilmsAndGivesOneToItsChild(Screen screen) {
         var film = TestFilm.of(300, 700).of("F-5510", "20170203").bytes();
         try (var person = Browser.person(port, screen)) {

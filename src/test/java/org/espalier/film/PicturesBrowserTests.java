@@ -12,14 +12,13 @@ import java.util.Base64;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -60,8 +59,7 @@ class PicturesBrowserTests {
     @Autowired
     Ids ids;
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void keepsAndPlaysAClipThatABrowserRecorded(Screen screen) {
         var site = network.site();
         var surgeon = network.staff(site, "SURGEON");

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
@@ -17,8 +18,6 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -37,8 +36,7 @@ class WorklistBrowserTests {
     @Autowired
     Ids ids;
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void carriesAFilmFromTheSurgeonToTheRadiographer(Screen screen) {
         var site = network.site();
         var surgeon = network.staff(site, "SURGEON");

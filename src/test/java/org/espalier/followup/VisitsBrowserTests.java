@@ -14,6 +14,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteService;
 import org.espalier.film.TestDoor;
@@ -29,8 +30,6 @@ import org.espalier.treatment.TestTreatment;
 import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -73,8 +72,7 @@ class VisitsBrowserTests {
         Assertions.assertThat(outcome.isRecorded()).isTrue();
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void whoWasTwiceNotBroughtIsRecalledArrivesIsFilmedAndIsDueLater(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.page();

@@ -18,12 +18,11 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -60,8 +59,7 @@ class BringInBrowserTests {
         nurse = network.staff(hospital.site().value(), "NURSE");
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void looksIsToldWhatToMendMendsAndTakes(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.page();

@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.PseudoLanguage;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
@@ -16,8 +17,6 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -57,8 +56,7 @@ class PseudoLanguageBrowserTests {
     @Autowired
     Ids ids;
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void findsNoWordOutsideABundleAndRunsFromRightToLeft(Screen screen) {
         var site = new SiteId(network.site());
         var surgeon = network.staff(site.value(), "SURGEON");

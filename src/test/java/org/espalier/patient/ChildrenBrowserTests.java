@@ -11,14 +11,13 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -51,8 +50,7 @@ class ChildrenBrowserTests {
         register(elsewhere, colleague, CANARY, "Zara", CANARY);
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void registersFindsAndChangesAChild(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.page();
@@ -109,8 +107,7 @@ class ChildrenBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void listsAPageAtATimeInTheOrderOfTheAddress(Screen screen) {
         for (int number = 100; number < 152; number++) {
             register(site, nurse, "Family" + number, "Given", "N-" + number);
@@ -148,8 +145,7 @@ class ChildrenBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void asksWhetherAChildIsRegisteredAlready(Screen screen) {
         register(site, nurse, "Twin", "Tessa", "T-1");
         try (var person = signedIn(screen)) {
@@ -164,8 +160,7 @@ class ChildrenBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void setsTheirsBesideMine(Screen screen) {
         var child = register(site, nurse, "Shared", "Sam", "S-1");
         try (var person = signedIn(screen)) {
@@ -193,8 +188,7 @@ class ChildrenBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void writesDownCorrectsAndWithdrawsFindings(Screen screen) {
         var child = register(site, nurse, "Measured", "Mia", "M-1");
         try (var person = signedIn(screen)) {

@@ -14,6 +14,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.kit.DateText;
@@ -23,8 +24,6 @@ import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Weight;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -64,8 +63,7 @@ class ExaminationBrowserTests {
         network.as(surgeon, () -> patients.register(site, child, data));
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void examinesBothLegsAtAVisit(Screen screen) {
         try (var person = examining(screen)) {
             var page = person.page();
@@ -119,8 +117,7 @@ class ExaminationBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void asksAHeavyChildForBoneAgeAndSleep(Screen screen) {
         var size = new BodySize(today, Length.ofCentimetres(150), Weight.ofKilograms(80));
         network.as(surgeon, () -> {
@@ -154,8 +151,7 @@ class ExaminationBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void writesDownTheWorkUp(Screen screen) {
         try (var person = examining(screen)) {
             var page = person.page();

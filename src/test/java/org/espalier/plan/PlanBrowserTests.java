@@ -9,14 +9,13 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -42,8 +41,7 @@ class PlanBrowserTests {
         surgeon = reader.surgeon();
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsOptionsSideBySideWithTheirReasons(Screen screen) {
         var child = courses.underWay(surgeon);
         try (var person = signedIn(screen)) {

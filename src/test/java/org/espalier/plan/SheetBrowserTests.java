@@ -14,6 +14,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
@@ -21,8 +22,6 @@ import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -129,8 +128,7 @@ class SheetBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsTheSheets(Screen screen) {
         var child = filmed();
         var young = courses.youngBow(surgeon);

@@ -9,12 +9,11 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.reading.TestReader;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -40,8 +39,7 @@ class PrognosisBrowserTests {
         surgeon = reader.surgeon();
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsWhereBothLimbsAreGoing(Screen screen) {
         var child = courses.underWay(surgeon);
         courses.plate(surgeon, child, LocalDate.of(2026, 8, 10), TestCourse.RIGHT_FEMUR);
@@ -62,8 +60,7 @@ class PrognosisBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsHowAYoungBowGoesByItselfAndWhatComesBack(Screen screen) {
         var child = courses.youngBow(surgeon);
         var released = courses.underWay(surgeon);
@@ -85,8 +82,7 @@ class PrognosisBrowserTests {
         return new Page.GetByRoleOptions().setName(name);
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void switchesToThePublishedRatesForAReason(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.open("rates").page();

@@ -13,6 +13,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmService;
@@ -21,8 +22,6 @@ import org.espalier.patient.ChildId;
 import org.espalier.science.alignment.Landmark;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -77,8 +76,7 @@ class ComparisonBrowserTests {
         read(LocalDate.of(2024, 12, 9));
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsBothFilmsAtOneScaleAndALandmarkOnBoth(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.open("course/" + child.value()).page();

@@ -12,6 +12,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,8 +46,7 @@ class PasskeyBrowserTests {
         nurse = network.staff(network.site(), "NURSE");
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void addsAPasskeyAndSignsInWithIt(Screen screen) {
         try (var person = Browser.person(port, screen)) {
             new Authenticator(person.page());

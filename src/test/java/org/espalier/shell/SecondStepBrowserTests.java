@@ -21,6 +21,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.Role;
 import org.espalier.access.SecondFactorService;
@@ -52,10 +53,7 @@ class SecondStepBrowserTests {
         network.owner().sql("delete from sign_in_throttle").update();
     }
 
-    @ParameterizedTest
-    @EnumSource(
-            value = Screen.class,
-            names = {"DESKTOP", "PHONE"})
+    @OnEachScreen
     void personSetsUpCodesAndIsAskedForOneAtTheNextSignIn(Screen screen) throws Exception {
         var nurse = network.staff(network.site(), "NURSE");
         var login = network.login(nurse);

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
@@ -20,8 +21,6 @@ import org.espalier.science.quantity.Sex;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -52,8 +51,7 @@ class TodayBrowserTests {
         surgeon = network.staff(site.value(), "SURGEON");
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void opensFirstAndLeadsToWhatWaits(Screen screen) {
         try (var person = Browser.person(port, screen)) {
             var page = person.page();

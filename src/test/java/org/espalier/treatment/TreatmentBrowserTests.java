@@ -14,6 +14,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
@@ -24,8 +25,6 @@ import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -67,8 +66,7 @@ class TreatmentBrowserTests {
         today = network.as(surgeon, () -> treatments.of(child)).today();
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void recordsWhatWasPlannedInFewTouchesAndStopsTheWrongSide(Screen screen) {
         plan(FEMUR, PlateSide.LATERAL, Deformity.VARUS);
         try (var person = signedIn(surgeon, screen)) {
@@ -222,8 +220,7 @@ class TreatmentBrowserTests {
         assertThat(treatment().procedures()).hasSize(3);
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void showsTheDayInTheatreLargeAndAsksBeforeAndAfter(Screen screen) {
         var day = today.plusDays(2);
         var plan = Plan.decided(today, ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.LATERAL, Deformity.VARUS)

@@ -16,6 +16,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.followup.VisitService;
@@ -38,8 +39,6 @@ import org.espalier.stock.Use;
 import org.espalier.stock.UseService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -115,8 +114,7 @@ class TreatmentStockBrowserTests {
         actions = 0;
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void recordsAPlateByScannerInUnderAMinute(Screen screen) {
         try (var person = signedIn(surgeon, screen)) {
             var page = person.page();
@@ -216,8 +214,7 @@ class TreatmentStockBrowserTests {
         assertThat(treatment().physis(FEMUR).orElseThrow().state()).isEqualTo(PhysisState.RELEASED);
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void keepsSizesAndASetForBrokenScrewsReadyAndSaysWhatIsMissing(Screen screen) {
         var plan = treatment().waiting().getFirst();
         var day = today.plusDays(6);

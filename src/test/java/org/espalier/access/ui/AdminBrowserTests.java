@@ -8,10 +8,9 @@ import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -24,8 +23,7 @@ class AdminBrowserTests {
     @Autowired
     TestNetwork network;
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void operatorAddsAPersonWhoThenSignsInAndMustChooseAPassword(Screen screen) {
         var login = "newcomer-" + screen.name().toLowerCase(java.util.Locale.ROOT);
         String password;
@@ -81,8 +79,7 @@ class AdminBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void privacyOfficerReadsWhoSawWhatAndChecksTheSeals(Screen screen) {
         var officer = network.staff(network.site(), "PRIVACY_OFFICER");
         try (var person = signedIn(officer, screen)) {

@@ -11,6 +11,7 @@ import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
@@ -20,8 +21,6 @@ import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.reading.TestReader;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -46,10 +45,7 @@ class EmergencyBrowserTests {
     @Autowired
     TestReader reader;
 
-    @ParameterizedTest
-    @EnumSource(
-            value = Screen.class,
-            names = {"DESKTOP", "PHONE"})
+    @OnEachScreen
     void surgeonOpensAChildElsewhereAndItsOfficerReviewsThat(Screen screen) {
         var sender = reader.surgeon();
         var child = reader.child(sender, LocalDate.of(2018, 3, 4));
@@ -102,10 +98,7 @@ class EmergencyBrowserTests {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(
-            value = Screen.class,
-            names = {"DESKTOP", "PHONE"})
+    @OnEachScreen
     void nurseOfTheOtherHospitalSharesTheCareAndOpensTheCourse(Screen screen) {
         var sender = reader.surgeon();
         var child = reader.child(sender, LocalDate.of(2018, 3, 4));

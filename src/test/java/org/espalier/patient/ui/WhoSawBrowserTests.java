@@ -6,11 +6,10 @@ import java.time.LocalDate;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
+import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.patient.PatientService;
 import org.espalier.reading.TestReader;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -29,8 +28,7 @@ class WhoSawBrowserTests {
     @Autowired
     TestReader reader;
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
+    @OnEachScreen
     void nurseReadsWhoOpenedTheRecordAndTheOfficerReadsItWithoutTheName(Screen screen) {
         var sender = reader.surgeon();
         var site = sender.site().value();
