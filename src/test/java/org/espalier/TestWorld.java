@@ -290,6 +290,9 @@ public class TestWorld {
                                 "films", film.value(),
                                 "other", begun.value(),
                                 "pictures", clip.picture().value(),
+                                "/api/pictures/*/info pictures", clip.photo().value(),
+                                "/api/pictures/*/rendered pictures",
+                                        clip.photo().value(),
                                 "readings", draft.id().value()),
                         treated));
     }
@@ -306,6 +309,8 @@ public class TestWorld {
         for (var of : List.of("info", "rendered", "thumbnail", "dicom")) {
             places.put("/api/opinions/*/films/*/" + of + " films", (UUID) open[1]);
         }
+        var clip = Objects.requireNonNull(arguments.get("OpinionFilmService.clip"));
+        places.put("/api/opinions/*/clips/* clips", (UUID) clip[1]);
         places.put("/api/opinions/*/summary opinions", ((ThreadId) closed[0]).value());
         return places;
     }

@@ -77,6 +77,7 @@ class DemoOpinions {
                                 "Invented: the mother agreed, in clinic"),
                         new Invitation(List.of(adviser.surgeon()), null, false, firstDay.plusWeeks(6)),
                         latest(showable),
+                        List.of(),
                         showable.facts().stream().map(ShowableFact::source).collect(Collectors.toSet()))));
     }
 

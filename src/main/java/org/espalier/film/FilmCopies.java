@@ -59,6 +59,24 @@ public class FilmCopies {
         }
     }
 
+    /**
+     * Copies a photo of the child upright, with the rectangles made black in it; nothing that the camera wrote beside the
+     * picture is carried over.
+     */
+    public FilmCopy copy(ClinicalPicture photo, List<Cover> covers) {
+        try {
+            var picture = Photos.read(blobs.path(photo.bytes()));
+            var bytes = colour(Optional.empty(), picture.width(), picture.height(), picture.samples(), covers);
+            return new FilmCopy(
+                    blobs.put(new ByteArrayInputStream(bytes), MOST_BYTES),
+                    new Film.Size(picture.width(), picture.height()),
+                    FilmScale.NONE,
+                    covers.size());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Opens a copy to be looked at. */
     public OpenFilm open(UUID id, SiteId site, FilmCopy copy) {
         var film = new Film(

@@ -30,6 +30,7 @@ public class PictureService {
 
     private final PictureRepository pictures;
     private final PictureDoor door;
+    private final Pyramids pyramids;
     private final PatientService patients;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
@@ -41,6 +42,7 @@ public class PictureService {
     PictureService(
             PictureRepository pictures,
             PictureDoor door,
+            Pyramids pyramids,
             PatientService patients,
             SiteService sites,
             CurrentStaff currentStaff,
@@ -50,6 +52,7 @@ public class PictureService {
             TransactionTemplate transactions) {
         this.pictures = pictures;
         this.door = door;
+        this.pyramids = pyramids;
         this.patients = patients;
         this.sites = sites;
         this.currentStaff = currentStaff;
@@ -93,6 +96,32 @@ public class PictureService {
         found.ifPresent(one ->
                 log.film(new ChildRef(one.site(), one.child().value()), one.id().value()));
         return found.map(one -> new OpenPicture(one, door.file(one.bytes())));
+    }
+
+    /** Opens a photo as films are opened, so that what must not be seen can be covered in a copy; empty for a clip. */
+    @Transactional
+    public Optional<OpenFilm> openLarge(PictureId picture) {
+        return open(picture)
+                .map(OpenPicture::picture)
+                .filter(one -> !one.kind().isClip())
+                .map(one -> new OpenFilm(asFilm(one), pyramids));
+    }
+
+    private static Film asFilm(ClinicalPicture photo) {
+        return new Film(
+                new FilmId(photo.id().value()),
+                photo.site(),
+                Optional.of(photo.child()),
+                1,
+                FilmState.READY,
+                FilmKind.PHOTO,
+                Optional.of(photo.takenOn()),
+                Optional.empty(),
+                Optional.empty(),
+                FilmScale.NONE,
+                Optional.empty(),
+                photo.bytes(),
+                photo.keptAt());
     }
 
     /**

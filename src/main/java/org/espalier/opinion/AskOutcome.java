@@ -16,6 +16,7 @@ public sealed interface AskOutcome {
         DUE_IN_THE_PAST,
         ENDS_BEFORE_DUE,
         NOTHING_SHOWN,
+        CLIP_NOT_UNDERSTOOD,
         CLOSED
     }
 }

@@ -38,6 +38,7 @@ public class AskService {
 
     private final ShowableFacts facts;
     private final FilmCopies copies;
+    private final PicturesShown pictures;
     private final JdbcThreadRepository threads;
     private final JdbcClosingRepository endings;
     private final JdbcMemberRepository members;
@@ -51,6 +52,7 @@ public class AskService {
     AskService(
             ShowableFacts facts,
             FilmCopies copies,
+            PicturesShown pictures,
             JdbcThreadRepository threads,
             JdbcClosingRepository endings,
             JdbcMemberRepository members,
@@ -62,6 +64,7 @@ public class AskService {
             Clock clock) {
         this.facts = facts;
         this.copies = copies;
+        this.pictures = pictures;
         this.threads = threads;
         this.endings = endings;
         this.members = members;
@@ -99,12 +102,17 @@ public class AskService {
         if (refused.isPresent()) {
             return new Refused(refused.get());
         }
+        var copied = pictures.copy(showable, ask.pictures());
+        if (copied.isEmpty()) {
+            return new Refused(Reason.CLIP_NOT_UNDERSTOOD);
+        }
         var at = now();
         var until = end(site, ask.invitation().until());
         threads.add(
                 ask.id(), site, ask.child(), ask.question(), ask.invitation().everybody(), at, until);
         invited.forEach((one, panel) -> members.grant(ask.id(), one, panel.orElse(null), at, until));
         show(ask.id(), showable, ask.films(), withChild(showable, ask.facts()), at);
+        pictures.show(ask.id(), copied.get(), at);
         return new AskOutcome.Asked(ask.id());
     }
 
@@ -117,16 +125,21 @@ public class AskService {
     }
 
     /** Shows more in a thread. */
-    public AskOutcome add(ThreadId thread, List<FilmToShow> films, Set<UUID> more) {
+    public AskOutcome add(ThreadId thread, List<FilmToShow> films, List<PictureToShow> more, Set<UUID> told) {
         var open = leading(thread);
         var addable = open.filter(one -> endings.closing(thread).isEmpty()).flatMap(one -> addable(thread));
         if (addable.isEmpty()) {
             return new Refused(Reason.CLOSED);
         }
-        if (films.isEmpty() && more.isEmpty()) {
+        if (films.isEmpty() && more.isEmpty() && told.isEmpty()) {
             return new Refused(Reason.NOTHING_SHOWN);
         }
-        show(thread, addable.get(), films, more, now());
+        var copied = pictures.copy(addable.get(), more);
+        if (copied.isEmpty()) {
+            return new Refused(Reason.CLIP_NOT_UNDERSTOOD);
+        }
+        show(thread, addable.get(), films, told, now());
+        pictures.show(thread, copied.get(), now());
         talk.say(ids.next(), thread, Message.Kind.FACTS_ADDED, "", Optional.empty(), now());
         return new AskOutcome.Asked(thread);
     }
@@ -140,6 +153,9 @@ public class AskService {
                 all.child(),
                 all.films().stream()
                         .filter(film -> !sources.contains(film.film().id().value()))
+                        .toList(),
+                all.pictures().stream()
+                        .filter(one -> !sources.contains(one.picture().id().value()))
                         .toList(),
                 all.facts().stream()
                         .filter(fact -> !sources.contains(fact.source()))
@@ -156,7 +172,8 @@ public class AskService {
     }
 
     private void show(ThreadId thread, Showable from, List<FilmToShow> films, Set<UUID> chosen, Instant at) {
-        int number = shown.films(thread).size();
+        int number =
+                (int) shown.films(thread).stream().filter(film -> !film.photo()).count();
         for (var wanted : films) {
             var film = from.films().stream()
                     .filter(one -> one.film().id().equals(wanted.film()))
@@ -186,7 +203,9 @@ public class AskService {
         if (ask.invitation().until().isBefore(question.dueBy())) {
             return Optional.of(Reason.ENDS_BEFORE_DUE);
         }
-        return ask.films().isEmpty() && ask.facts().isEmpty() ? Optional.of(Reason.NOTHING_SHOWN) : Optional.empty();
+        boolean nothing =
+                ask.films().isEmpty() && ask.pictures().isEmpty() && ask.facts().isEmpty();
+        return nothing ? Optional.of(Reason.NOTHING_SHOWN) : Optional.empty();
     }
 
     /** Whom to ask, each once, with the panel that names them. */

@@ -106,6 +106,7 @@ public class ClosingService {
                 members.of(id),
                 shown.facts(id),
                 shown.films(id),
+                shown.clips(id),
                 talk.messages(id),
                 talk.opinions(id),
                 List.of(),

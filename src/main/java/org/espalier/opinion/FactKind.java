@@ -12,5 +12,6 @@ public enum FactKind {
     READING,
     PROCEDURE,
     PLAN,
+    COMPARISON,
     FORECAST
 }

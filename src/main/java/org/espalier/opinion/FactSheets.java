@@ -183,7 +183,8 @@ record FactSheets(Identity identity) {
         return Texts.text("opinion.degrees", angle.degrees());
     }
 
-    private Optional<Line> free(String name, @Nullable String text) {
+    /** What was typed freely, unless it names the child. */
+    Optional<Line> free(String name, @Nullable String text) {
         return text == null || text.isBlank()
                 ? Optional.empty()
                 : Optional.of(line(name, identity.isIn(text) ? Texts.text("opinion.left-out") : text));

@@ -3,19 +3,23 @@ package org.espalier.opinion;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.espalier.film.ClipCopy;
 import org.espalier.film.Film;
 import org.espalier.film.FilmCopy;
 import org.espalier.film.FilmScale;
+import org.espalier.film.PictureKind;
 import org.espalier.film.ScaleSource;
 import org.espalier.platform.BlobRef;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.PixelScale;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
@@ -38,18 +42,31 @@ class JdbcShownRepository {
             order by added_at, id""";
 
     private static final String ADD_FILM = """
-            insert into opinion_film (id, thread_id, months, title, sha256, size_bytes, width, height, scale_source,
-                mm_per_px_x, mm_per_px_y, magnification, covered, checked_by, added_at)
-            values (:id, :thread, :months, :title, :sha, :size, :width, :height, :source,
+            insert into opinion_film (id, thread_id, months, title, kind, sha256, size_bytes, width, height,
+                scale_source, mm_per_px_x, mm_per_px_y, magnification, covered, checked_by, added_at)
+            values (:id, :thread, :months, :title, :kind, :sha, :size, :width, :height, :source,
                 :mmX, :mmY, :magnification, :covered, current_staff(), :at)""";
 
     private static final String FILMS = """
-            select id, months, title, sha256, size_bytes, width, height, scale_source, mm_per_px_x, mm_per_px_y,
-                magnification, covered, added_at from opinion_film where thread_id = :thread
+            select id, months, title, kind, sha256, size_bytes, width, height, scale_source, mm_per_px_x,
+                mm_per_px_y, magnification, covered, added_at from opinion_film where thread_id = :thread
             """;
 
-    private static final String IN_ORDER = FILMS + "order by added_at, months nulls last, id";
+    private static final String IN_ORDER = FILMS + "order by added_at, kind, months nulls last, id";
     private static final String ONE = FILMS + "and id = :film";
+
+    private static final String ADD_CLIP = """
+            insert into opinion_clip (id, thread_id, months, title, kind, sha256, size_bytes, length_ms, checked_by, added_at)
+            values (:id, :thread, :months, :title, :kind, :sha, :size, :length, current_staff(), :at)""";
+
+    private static final String CLIPS = """
+            select id, months, title, kind, sha256, size_bytes, length_ms, added_at from opinion_clip
+            where thread_id = :thread order by added_at, months nulls last, id""";
+
+    private static final String ADD_PICTURE =
+            "insert into opinion_picture (copy_id, thread_id, picture_id) values (:copy, :thread, :picture)";
+
+    private static final String PHOTO = "PHOTO";
 
     private final JdbcClient jdbc;
     private final JsonMapper json;
@@ -74,12 +91,51 @@ class JdbcShownRepository {
     }
 
     void add(ThreadId thread, ShowableFilm film, String title, FilmCopy copy, Instant at) {
+        add(ids.next(), thread, film.months(), title, "FILM", copy, at);
+        addSource(thread, film.film().id().value());
+    }
+
+    void addPhoto(ThreadId thread, ShowablePicture photo, String title, FilmCopy copy, Instant at) {
+        var id = ids.next();
+        add(id, thread, photo.months(), title, PHOTO, copy, at);
+        addPicture(thread, id, photo);
+    }
+
+    void addClip(ThreadId thread, ShowablePicture clip, String title, ClipCopy copy, Instant at) {
+        var id = ids.next();
+        jdbc.sql(ADD_CLIP)
+                .param("id", id)
+                .param("thread", thread.value())
+                .param("months", clip.months())
+                .param("title", title)
+                .param("kind", copy.kind().name())
+                .param("sha", copy.bytes().sha256())
+                .param("size", copy.bytes().size())
+                .param("length", copy.length().toMillis())
+                .param("at", Timestamp.from(at))
+                .update();
+        addPicture(thread, id, clip);
+    }
+
+    private void addPicture(ThreadId thread, UUID copy, ShowablePicture picture) {
+        var source = picture.picture().id().value();
+        jdbc.sql(ADD_PICTURE)
+                .param("copy", copy)
+                .param("thread", thread.value())
+                .param("picture", source)
+                .update();
+        addSource(thread, source);
+    }
+
+    private void add(
+            UUID id, ThreadId thread, @Nullable Integer months, String title, String kind, FilmCopy copy, Instant at) {
         var scale = copy.scale();
         jdbc.sql(ADD_FILM)
-                .param("id", ids.next())
+                .param("id", id)
                 .param("thread", thread.value())
-                .param("months", film.months())
+                .param("months", months)
                 .param("title", title)
+                .param("kind", kind)
                 .param("sha", copy.bytes().sha256())
                 .param("size", copy.bytes().size())
                 .param("width", copy.size().width())
@@ -91,7 +147,6 @@ class JdbcShownRepository {
                 .param("covered", copy.covered())
                 .param("at", Timestamp.from(at))
                 .update();
-        addSource(thread, film.film().id().value());
     }
 
     /** What is shown already, by what it was made from. */
@@ -132,6 +187,21 @@ class JdbcShownRepository {
                 .optional();
     }
 
+    List<ShownClip> clips(ThreadId thread) {
+        return jdbc.sql(CLIPS)
+                .param("thread", thread.value())
+                .query((row, number) -> new ShownClip(
+                        row.getObject("id", UUID.class),
+                        row.getObject("months", Integer.class),
+                        row.getString("title"),
+                        new ClipCopy(
+                                PictureKind.valueOf(row.getString("kind")),
+                                new BlobRef(row.getString("sha256"), row.getLong("size_bytes")),
+                                Duration.ofMillis(row.getLong("length_ms"))),
+                        row.getTimestamp("added_at").toInstant()))
+                .list();
+    }
+
     private void addSource(ThreadId thread, UUID source) {
         jdbc.sql(ADD_SOURCE)
                 .param("thread", thread.value())
@@ -144,6 +214,7 @@ class JdbcShownRepository {
                 row.getObject("id", UUID.class),
                 row.getObject("months", Integer.class),
                 row.getString("title"),
+                row.getString("kind").equals(PHOTO),
                 new FilmCopy(
                         new BlobRef(row.getString("sha256"), row.getLong("size_bytes")),
                         new Film.Size(row.getInt("width"), row.getInt("height")),

@@ -10,6 +10,8 @@ import org.espalier.film.OpenFilm;
 import org.espalier.reading.MeasureOutcome;
 import org.espalier.reading.MeasureRequest;
 import org.jspecify.annotations.Nullable;
+import org.springframework.core.io.FileSystemResource;
+import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -25,7 +27,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** Copies of films, their measuring and summaries of threads. What ended for the caller is not there. Nothing is kept by a browser. */
+/** Copies of films, photos and clips, their measuring and summaries of threads. What ended for the caller is not there. Nothing is kept by a browser. */
 @RestController
 @RequestMapping("/api/opinions")
 class OpinionController {
@@ -69,6 +71,17 @@ class OpinionController {
     ResponseEntity<byte[]> dicom(@PathVariable UUID thread, @PathVariable UUID film) {
         return films.file(new ThreadId(thread), film)
                 .map(bytes -> file("copy.dcm", DICOM, bytes))
+                .orElseGet(() -> ResponseEntity.notFound().build());
+    }
+
+    @GetMapping("{thread}/clips/{clip}")
+    ResponseEntity<Resource> clip(@PathVariable UUID thread, @PathVariable UUID clip) {
+        return films.clip(new ThreadId(thread), clip)
+                .map(open -> ResponseEntity.ok()
+                        .cacheControl(TILES)
+                        .header(HttpHeaders.CONTENT_DISPOSITION, "inline")
+                        .contentType(MediaType.parseMediaType(open.mediaType()))
+                        .<Resource>body(new FileSystemResource(open.file())))
                 .orElseGet(() -> ResponseEntity.notFound().build());
     }
 

@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.film.ClipCopies;
 import org.espalier.film.FilmCopies;
 import org.espalier.film.OpenFilm;
 import org.espalier.kit.Texts;
@@ -38,6 +39,7 @@ public class OpinionFilmService {
     private final JdbcShownRepository shown;
     private final JdbcMarkRepository marks;
     private final FilmCopies copies;
+    private final ClipCopies clips;
     private final Drafts drafts;
     private final JsonMapper json;
     private final Ids ids;
@@ -48,6 +50,7 @@ public class OpinionFilmService {
             JdbcShownRepository shown,
             JdbcMarkRepository marks,
             FilmCopies copies,
+            ClipCopies clips,
             Drafts drafts,
             JsonMapper json,
             Ids ids,
@@ -56,6 +59,7 @@ public class OpinionFilmService {
         this.shown = shown;
         this.marks = marks;
         this.copies = copies;
+        this.clips = clips;
         this.drafts = drafts;
         this.json = json;
         this.ids = ids;
@@ -82,6 +86,16 @@ public class OpinionFilmService {
         });
     }
 
+    /** A clip to be played; empty when there is none for the caller. */
+    public Optional<OpenClip> clip(ThreadId thread, UUID clip) {
+        return shown.clips(thread).stream()
+                .filter(one -> one.id().equals(clip))
+                .findFirst()
+                .filter(one -> threads.look(ids.next(), thread, Optional.of(clip), now()))
+                .map(one ->
+                        new OpenClip(clips.file(one.copy()), one.copy().kind().mediaType()));
+    }
+
     /** What each person drew on a copy. */
     public List<Layer> layers(ThreadId thread, UUID film) {
         return look(thread, film)
@@ -106,7 +120,8 @@ public class OpinionFilmService {
 
     /** The caller's blind reading of a copy in the making, begun if need be; empty once it is signed. */
     public Optional<BlindDraft> read(ThreadId thread, UUID film) {
-        boolean mayRead = threads.find(thread).filter(OpinionThread::mayWrite).isPresent();
+        boolean mayRead = threads.find(thread).filter(OpinionThread::mayWrite).isPresent()
+                && shown.film(thread, film).filter(copy -> !copy.photo()).isPresent();
         boolean done = marks.readings(thread, film).stream().anyMatch(BlindReading::mine);
         if (!mayRead || done || look(thread, film).isEmpty()) {
             return Optional.empty();

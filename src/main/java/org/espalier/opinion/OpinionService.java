@@ -202,6 +202,7 @@ public class OpinionService {
                 members.of(id),
                 shown.facts(id),
                 shown.films(id),
+                shown.clips(id),
                 talk.messages(id),
                 talk.opinions(id),
                 members.handOvers(id),

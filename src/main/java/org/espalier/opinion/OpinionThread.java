@@ -32,6 +32,7 @@ public record OpinionThread(
         List<Member> members,
         List<ShownFact> facts,
         List<ShownFilm> films,
+        List<ShownClip> clips,
         List<Message> messages,
         List<Opinion> opinions,
         List<HandOver> handOvers,
@@ -48,6 +49,7 @@ public record OpinionThread(
             List<Member> members,
             List<ShownFact> facts,
             List<ShownFilm> films,
+            List<ShownClip> clips,
             List<Message> messages,
             List<Opinion> opinions,
             List<HandOver> handOvers,
@@ -56,6 +58,6 @@ public record OpinionThread(
             List<Outcome> outcomes) {
         return new OpinionThread(
                 id, site, siteName, asker, askerName, question, everybody, askedAt, openUntil, child, mayWrite, mayLead,
-                members, facts, films, messages, opinions, handOvers, newer, closing, outcomes);
+                members, facts, films, clips, messages, opinions, handOvers, newer, closing, outcomes);
     }
 }

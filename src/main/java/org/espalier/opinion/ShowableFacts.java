@@ -14,12 +14,14 @@ import org.espalier.access.SiteService;
 import org.espalier.film.Film;
 import org.espalier.film.FilmService;
 import org.espalier.film.FilmState;
+import org.espalier.film.PictureService;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.patient.Finding;
 import org.espalier.patient.History;
 import org.espalier.patient.PatientService;
+import org.espalier.plan.PlanService;
 import org.espalier.prognosis.PrognosisService;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
@@ -34,25 +36,31 @@ class ShowableFacts {
     private final PatientService patients;
     private final ExaminationService examinations;
     private final FilmService films;
+    private final PictureService pictures;
     private final ReadingService readings;
     private final TreatmentService treatments;
     private final PrognosisService prognoses;
+    private final PlanService plans;
     private final SiteService sites;
 
     ShowableFacts(
             PatientService patients,
             ExaminationService examinations,
             FilmService films,
+            PictureService pictures,
             ReadingService readings,
             TreatmentService treatments,
             PrognosisService prognoses,
+            PlanService plans,
             SiteService sites) {
         this.patients = patients;
         this.examinations = examinations;
         this.films = films;
+        this.pictures = pictures;
         this.readings = readings;
         this.treatments = treatments;
         this.prognoses = prognoses;
+        this.plans = plans;
         this.sites = sites;
     }
 
@@ -111,7 +119,16 @@ class ShowableFacts {
                             .map(film ->
                                     new ShowableFilm(film, months(film.takenOn().orElse(null))))
                             .toList(),
+                    pictures(),
                     facts);
+        }
+
+        /** The first first, as the films are. */
+        private List<ShowablePicture> pictures() {
+            return pictures.of(child.id()).reversed().stream()
+                    .filter(picture -> picture.withdrawn().isEmpty())
+                    .map(picture -> new ShowablePicture(picture, months(picture.takenOn())))
+                    .toList();
         }
 
         private void examined() {
@@ -134,6 +151,13 @@ class ShowableFacts {
                     .waiting()
                     .forEach(plan ->
                             add(plan.id().value(), FactKind.PLAN, plan.plan().on(), sheets.of(plan.plan())));
+            plans.saved(child.id())
+                    .reversed()
+                    .forEach(kept -> add(
+                            kept.id().value(),
+                            FactKind.COMPARISON,
+                            kept.on(),
+                            ComparisonSheet.of(kept, sheets, first)));
         }
 
         private <F extends Finding> void add(History<F> history, FactKind kind, Function<F, FactSheet> sheet) {

@@ -53,6 +53,7 @@ final class SummaryPaper {
         block(wanted());
         heading("opinion.paper.shown");
         thread.films().forEach(film -> block(months(film.title(), film.months())));
+        thread.clips().forEach(clip -> block(months(clip.title(), clip.months())));
         thread.facts().forEach(fact -> {
             block(months(fact.sheet().heading(), fact.months())).with("font-weight", "600");
             fact.sheet().lines().forEach(line -> block(Texts.text("opinion.paper.line", line.name(), line.value())));

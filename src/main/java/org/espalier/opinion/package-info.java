@@ -9,6 +9,7 @@
             "kit",
             "kit::paper",
             "patient",
+            "plan",
             "platform",
             "prognosis",
             "reading",

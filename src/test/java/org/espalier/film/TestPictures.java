@@ -30,21 +30,31 @@ public class TestPictures {
     /** A kept clip of the child, and arguments for the methods about it. */
     public Arranged arrange(Sender sender, ChildId child, LocalDate day) {
         var consent = new Consent(Consent.By.PARENT, day);
-        var kept = sender.does(() -> pictures.receive(child, new ByteArrayInputStream(mp4(1000, 9_000)), day, consent));
-        var id = ((PictureReceived.Kept) kept).picture();
+        var id = kept(sender, child, day, TestClips.mp4("Wanda"));
+        var photo = kept(sender, child, day, photo(40, 30, "jpeg"));
         return new Arranged(
                 id,
+                photo,
                 Map.of(
                         "PictureService.receive",
                         new Object[] {child, new ByteArrayInputStream(mp4(1000, 8_000)), day, consent},
                         "PictureService.open",
                         new Object[] {id},
+                        "PictureService.openLarge",
+                        new Object[] {photo},
                         "PictureService.withdraw",
                         new Object[] {id, "consent taken back"}));
     }
 
-    /** A clip that is kept. */
-    public record Arranged(PictureId picture, Map<String, Object[]> arguments) {}
+    /** Keeps a photo or clip of the child, as a parent agreed. */
+    public PictureId kept(Sender sender, ChildId child, LocalDate day, byte[] bytes) {
+        var consent = new Consent(Consent.By.PARENT, day);
+        var kept = sender.does(() -> pictures.receive(child, new ByteArrayInputStream(bytes), day, consent));
+        return ((PictureReceived.Kept) kept).picture();
+    }
+
+    /** A clip and a photo that are kept. */
+    public record Arranged(PictureId picture, PictureId photo, Map<String, Object[]> arguments) {}
 
     /** An MP4 (ISO/IEC 14496-12) of a file type and a movie header, version 0. */
     static byte[] mp4(int timeScale, int duration) {

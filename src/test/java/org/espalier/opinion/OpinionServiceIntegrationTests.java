@@ -92,7 +92,7 @@ class OpinionServiceIntegrationTests {
         assertThat(asker.does(() -> asks.addable(thread)).orElseThrow().films())
                 .extracting(one -> one.film().id())
                 .containsExactly(later);
-        asker.does(() -> asks.add(thread, List.of(new FilmToShow(later, List.of())), Set.of()));
+        asker.does(() -> asks.add(thread, List.of(new FilmToShow(later, List.of())), List.of(), Set.of()));
         var after = opened(colleague, thread);
         assertThat(after.films()).startsWith(before.films().getFirst()).hasSize(2);
         assertThat(after.films().getLast().months()).isEqualTo(14);
@@ -116,8 +116,8 @@ class OpinionServiceIntegrationTests {
                 List.of("What of INVENTED’s knee, please?", "Born 14.3.2018, what now?", "Born 2018-03-14: plate?")) {
             var naming = new Question(
                     word, question.wanted(), null, question.dueBy(), false, false, null, question.consent());
-            var outcome = asker.does(
-                    () -> asks.ask(new Ask(ask.id(), child, naming, ask.invitation(), ask.films(), ask.facts())));
+            var outcome = asker.does(() ->
+                    asks.ask(new Ask(ask.id(), child, naming, ask.invitation(), ask.films(), List.of(), ask.facts())));
             assertThat(outcome).isEqualTo(new AskOutcome.Refused(AskOutcome.Reason.NAMES_THE_CHILD));
         }
         asker.does(() -> asks.ask(ask));
@@ -135,8 +135,8 @@ class OpinionServiceIntegrationTests {
                 null,
                 false,
                 ask.question().dueBy().minusDays(1));
-        assertThat(asker.does(
-                        () -> asks.ask(new Ask(ask.id(), child, ask.question(), early, ask.films(), ask.facts()))))
+        assertThat(asker.does(() ->
+                        asks.ask(new Ask(ask.id(), child, ask.question(), early, ask.films(), List.of(), ask.facts()))))
                 .isEqualTo(new AskOutcome.Refused(AskOutcome.Reason.ENDS_BEFORE_DUE));
         assertThat(asker.does(() -> opinions.of(child))).isEmpty();
     }
@@ -216,6 +216,7 @@ class OpinionServiceIntegrationTests {
                 ask.question(),
                 new Invitation(List.of(), panel, false, ask.invitation().until()),
                 ask.films(),
+                List.of(),
                 ask.facts())));
         assertThat(opened(other, ask.id()).members()).hasSize(2);
     }

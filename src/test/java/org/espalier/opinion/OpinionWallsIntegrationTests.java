@@ -11,7 +11,11 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.StaffId;
 import org.espalier.film.FilmId;
+import org.espalier.film.PictureId;
+import org.espalier.film.PictureService;
+import org.espalier.film.TestClips;
 import org.espalier.film.TestDoor.Sender;
+import org.espalier.film.TestPictures;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
 import org.espalier.reading.TestReader;
@@ -29,6 +33,7 @@ class OpinionWallsIntegrationTests {
             "opinion_thread where id",
             "opinion_shown where thread_id",
             "opinion_film where thread_id",
+            "opinion_clip where thread_id",
             "opinion_message where thread_id",
             "opinion_mark where thread_id",
             "opinion_view where thread_id",
@@ -53,6 +58,12 @@ class OpinionWallsIntegrationTests {
     ClosingService closings;
 
     @Autowired
+    TestPictures pictures;
+
+    @Autowired
+    PictureService originals;
+
+    @Autowired
     JdbcClient jdbc;
 
     @Autowired
@@ -63,6 +74,7 @@ class OpinionWallsIntegrationTests {
     Sender stranger;
     ChildId child;
     FilmId film;
+    PictureId clip;
     ThreadId thread;
 
     @BeforeEach
@@ -73,6 +85,7 @@ class OpinionWallsIntegrationTests {
         child = reader.child(asker, LocalDate.of(2018, 3, 14));
         film = reader.film(asker, child, LocalDate.of(2024, 3, 14));
         reader.signed(asker, film);
+        clip = pictures.kept(asker, child, LocalDate.of(2025, 5, 6), TestClips.mp4("Wanda"));
         thread = world.asked(asker, child, List.of(film), colleague);
         var shown = world.film(asker, thread);
         asker.does(() -> opinions.say(thread, ids.next(), "It grew worse.", Optional.empty()));
@@ -101,8 +114,11 @@ class OpinionWallsIntegrationTests {
                 .allSatisfy(table -> assertThat(rows(colleague, table, film.value()))
                         .as(table)
                         .isZero());
-        assertThat(rows(colleague, "opinion_source where thread_id", thread.value()))
-                .isZero();
+        assertThat(List.of("opinion_source where thread_id", "opinion_picture where thread_id"))
+                .allSatisfy(table -> assertThat(rows(colleague, table, thread.value()))
+                        .as(table)
+                        .isZero());
+        assertThat(rows(colleague, "clinical_picture where id", clip.value())).isZero();
         assertThat(colleague.does(() -> opinions.open(thread)).orElseThrow().child())
                 .isEmpty();
     }
@@ -158,6 +174,7 @@ class OpinionWallsIntegrationTests {
                         "opinion_thread where id",
                         "opinion_shown where thread_id",
                         "opinion_film where thread_id",
+                        "opinion_clip where thread_id",
                         "opinion_mark where thread_id",
                         "opinion_hand_over where thread_id"))
                 .allSatisfy(table -> assertThat(rows(colleague, table, thread.value()))
@@ -177,6 +194,20 @@ class OpinionWallsIntegrationTests {
                 .hasSize(2);
         assertThatThrownBy(() -> colleague.does(() -> opinions.say(thread, ids.next(), "And?", Optional.empty())))
                 .isInstanceOf(DataAccessException.class);
+    }
+
+    @Test
+    void aPictureThatIsWithdrawnIsShownInNoThreadAnyMore() {
+        var shown = world.clip(colleague, thread);
+        assertThat(colleague.does(() -> films.clip(thread, shown))).isPresent();
+        var before = colleague.does(() -> opinions.version(thread));
+        asker.does(() -> originals.withdraw(clip, "consent taken back"));
+        for (var who : List.of(asker, colleague)) {
+            assertThat(who.does(() -> films.clip(thread, shown))).isEmpty();
+            assertThat(who.does(() -> opinions.open(thread)).orElseThrow().clips())
+                    .isEmpty();
+        }
+        assertThat(colleague.does(() -> opinions.version(thread))).isNotEqualTo(before);
     }
 
     @Test
@@ -228,6 +259,7 @@ class OpinionWallsIntegrationTests {
                 ask.question(),
                 new Invitation(List.of(), null, true, ask.invitation().until()),
                 ask.films(),
+                List.of(),
                 ask.facts());
         assertThat(asker.does(() -> world.ask(open))).isInstanceOf(AskOutcome.Asked.class);
         assertThat(stranger.does(() -> opinions.open(open.id()))).isEmpty();

@@ -86,6 +86,9 @@ public class TestOpinion {
                 shown.stream()
                         .map(film -> new FilmToShow(film, List.of(new Cover(0, 0, 20, 10))))
                         .toList(),
+                showable.pictures().stream()
+                        .map(one -> new PictureToShow(one.picture().id(), List.of()))
+                        .toList(),
                 facts);
     }
 
@@ -134,7 +137,9 @@ public class TestOpinion {
                 Map.entry("AskService.showable", new Object[] {child}),
                 Map.entry("AskService.ask", new Object[] {everything(asker, child, List.of(film), colleague)}),
                 Map.entry("AskService.addable", new Object[] {open}),
-                Map.entry("AskService.add", new Object[] {open, List.of(new FilmToShow(add, List.of())), Set.of()}),
+                Map.entry(
+                        "AskService.add",
+                        new Object[] {open, List.of(new FilmToShow(add, List.of())), List.of(), Set.of()}),
                 Map.entry("OpinionService.of", new Object[] {child}),
                 Map.entry("OpinionService.open", new Object[] {open}),
                 Map.entry("OpinionService.version", new Object[] {open}),
@@ -149,6 +154,7 @@ public class TestOpinion {
                 Map.entry("OpinionService.search", new Object[] {"half year"}),
                 Map.entry("OpinionFilmService.open", new Object[] {open, shown}),
                 Map.entry("OpinionFilmService.file", new Object[] {open, shown}),
+                Map.entry("OpinionFilmService.clip", new Object[] {open, clip(asker, open)}),
                 Map.entry("OpinionFilmService.layers", new Object[] {open, shown}),
                 Map.entry("OpinionFilmService.draw", new Object[] {open, shown, List.of(line("there"))}),
                 Map.entry("OpinionFilmService.read", new Object[] {open, shown}),
@@ -187,6 +193,15 @@ public class TestOpinion {
         return who.does(() -> opinions.open(thread))
                 .orElseThrow()
                 .films()
+                .getFirst()
+                .id();
+    }
+
+    /** The first clip shown in a thread. */
+    public UUID clip(Sender who, ThreadId thread) {
+        return who.does(() -> opinions.open(thread))
+                .orElseThrow()
+                .clips()
                 .getFirst()
                 .id();
     }

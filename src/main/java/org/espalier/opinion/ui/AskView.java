@@ -104,7 +104,12 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
 
         Picks(Showable showable, TypedAsk before) {
             films = new FilmPick(
-                    showable.films(), before.films(), before.covers(), before.checked(), () -> changed.run());
+                    showable.films(),
+                    showable.pictures(),
+                    before.films(),
+                    before.covers(),
+                    before.checked(),
+                    () -> changed.run());
             facts = new FactPick(showable.facts(), before.facts(), () -> changed.run());
         }
 
@@ -123,7 +128,7 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
                     typed.panel(),
                     typed.everybody(),
                     typed.until(),
-                    films.films(),
+                    films.shown(),
                     films.covers(),
                     films.checked(),
                     facts.chosen());
@@ -144,7 +149,8 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
                 showable.child().id(),
                 fields.question(),
                 fields.invitation(),
-                picks.films.chosen(),
+                picks.films.chosenFilms(),
+                picks.films.chosenPictures(),
                 picks.facts.chosen()));
         switch (outcome) {
             case AskOutcome.Refused refused -> say(Texts.of(refused.reason()));

@@ -58,7 +58,7 @@ class FactsPart extends Composite<Section> {
     private void choose() {
         more.removeAll();
         services.asks().addable(thread).ifPresent(addable -> {
-            var films = new FilmPick(addable.films(), List.of(), Map.of(), Set.of(), () -> {});
+            var films = new FilmPick(addable.films(), addable.pictures(), List.of(), Map.of(), Set.of(), () -> {});
             var facts = new FactPick(
                     addable.facts().stream()
                             .filter(fact -> fact.kind() != FactKind.CHILD)
@@ -70,7 +70,7 @@ class FactsPart extends Composite<Section> {
             var add = new Button(Texts.text("opinion.add.these"), click -> {
                 if (!films.isChecked()) {
                     answer.setText(Texts.text("opinion.not-checked"));
-                } else if (services.asks().add(thread, films.chosen(), facts.chosen())
+                } else if (services.asks().add(thread, films.chosenFilms(), films.chosenPictures(), facts.chosen())
                         instanceof AskOutcome.Refused(var reason)) {
                     answer.setText(Texts.of(reason));
                 } else {

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Section;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.kit.Texts;
@@ -35,8 +36,9 @@ class FilmsPart extends Composite<Section> {
     }
 
     void show(OpinionThread open) {
+        getContent().setVisible(!open.films().isEmpty());
         if (open.films().isEmpty()) {
-            getContent().setVisible(false);
+            forget();
             return;
         }
         strip.removeAll();
@@ -45,6 +47,13 @@ class FilmsPart extends Composite<Section> {
                         open.films().stream().filter(one -> one.id().equals(id)).findFirst())
                 .orElseGet(() -> open.films().getFirst());
         show(open, chosen);
+    }
+
+    /** Nothing is left of a picture that is shown no more. */
+    private void forget() {
+        List.of(strip, stage, below).forEach(Div::removeAll);
+        shown = Optional.empty();
+        film = Optional.empty();
     }
 
     private Button thumbnail(OpinionThread open, ShownFilm one) {
@@ -73,7 +82,7 @@ class FilmsPart extends Composite<Section> {
         below.removeAll();
         var readings = services.films().readings(thread, chosen.id());
         boolean mine = readings.stream().anyMatch(BlindReading::mine);
-        if (open.mayWrite() && !mine) {
+        if (open.mayWrite() && !mine && !chosen.photo()) {
             var read = new Anchor(Urls.readOpinionFilm(thread.value(), chosen.id()), Texts.text("opinion.read-blind"));
             read.addClassName("act");
             below.add(Parts.actions(read), Parts.text("small", Texts.text("opinion.read-blind.help")));
@@ -85,6 +94,9 @@ class FilmsPart extends Composite<Section> {
     }
 
     private static String scale(ShownFilm chosen) {
+        if (chosen.photo()) {
+            return Texts.text("opinion.photo.facts", chosen.copy().covered());
+        }
         return Texts.text(
                 "opinion.film.facts",
                 Texts.of(chosen.copy().scale().source()),

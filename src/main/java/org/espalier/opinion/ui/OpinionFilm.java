@@ -42,8 +42,8 @@ class OpinionFilm extends Component {
     }
 
     /** A film of the hospital's own, to be covered before it is shown. */
-    static OpinionFilm toCover(UUID film, List<Cover> covers, Consumer<List<Cover>> changed) {
-        var shown = new OpinionFilm(film.toString(), "cover");
+    static OpinionFilm toCover(String film, List<Cover> covers, Consumer<List<Cover>> changed) {
+        var shown = new OpinionFilm(film, "cover");
         shown.getElement().setPropertyList("covers", covers);
         shown.hear("covers-drawn", json -> changed.accept(JSON.readValue(json, COVERS)));
         return shown;
@@ -58,6 +58,11 @@ class OpinionFilm extends Component {
 
     static String address(ThreadId thread, UUID film) {
         return "/api/opinions/" + thread.value() + "/films/" + film;
+    }
+
+    /** Where a photo of the hospital's own is asked for as films are. */
+    static String ofPicture(UUID picture) {
+        return "/api/pictures/" + picture;
     }
 
     void show(List<Layer> layers) {

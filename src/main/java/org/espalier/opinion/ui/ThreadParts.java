@@ -15,6 +15,7 @@ final class ThreadParts {
 
     private final Paragraph newer = Parts.text("notice", "");
     private final FilmsPart films;
+    private final ClipsPart clips;
     private final FactsPart facts;
     private final TalkPart talk;
     private final AdvicePart advice;
@@ -23,6 +24,7 @@ final class ThreadParts {
 
     ThreadParts(ThreadId thread, ThreadServices services, StaffId me, ZoneId zone, Runnable changed) {
         films = new FilmsPart(thread, services);
+        clips = new ClipsPart(thread);
         facts = new FactsPart(thread, services, changed);
         talk = new TalkPart(thread, services, zone, changed);
         advice = new AdvicePart(thread, services, me, zone, changed);
@@ -33,7 +35,7 @@ final class ThreadParts {
     }
 
     Component[] parts() {
-        var left = new Div(films, talk);
+        var left = new Div(films, clips, talk);
         var right = new Div(advice, facts, people, close);
         var both = new Div(left, right);
         both.addClassName("thread-parts");
@@ -49,6 +51,7 @@ final class ThreadParts {
                         .sorted()
                         .collect(Collectors.joining(", "))));
         films.show(open);
+        clips.show(open);
         facts.show(open);
         talk.show(open);
         advice.show(open);

@@ -15,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  * A question in the making, as it is kept while it is written.
  *
  * @param thread the number it will have, so that it is asked once
- * @param covers what is covered of each film that is to be shown
- * @param checked the films the asker has looked at as they will be shown
+ * @param films films, photos and clips that are to be shown
+ * @param covers what is covered of each of them
+ * @param checked those the asker has looked at as they will be shown
  */
 record TypedAsk(
         UUID thread,
