@@ -2,9 +2,11 @@ package org.espalier.patient;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import org.espalier.access.AccessLog;
 import org.espalier.access.CurrentStaff;
+import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.JdbcFindingRepository.Entry;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +20,7 @@ public class ExaminationService {
 
     private final JdbcChildRepository children;
     private final FindingRepositories findings;
+    private final JdbcTibiaVaraStageRepository stages;
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final AccessLog log;
@@ -26,12 +29,14 @@ public class ExaminationService {
     ExaminationService(
             JdbcChildRepository children,
             FindingRepositories findings,
+            JdbcTibiaVaraStageRepository stages,
             SiteService sites,
             CurrentStaff currentStaff,
             AccessLog log,
             Clock clock) {
         this.children = children;
         this.findings = findings;
+        this.stages = stages;
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.log = log;
@@ -86,6 +91,11 @@ public class ExaminationService {
                 findings.all(BoneDisease.class, child),
                 findings.all(ImagingReport.class, child),
                 findings.all(TibiaVaraStage.class, child));
+    }
+
+    /** Stages of tibia vara that two readers of a hospital gave the same film. */
+    public List<StagePair> stagePairs(SiteId site) {
+        return stages.pairs(site);
     }
 
     @SuppressWarnings("unchecked")

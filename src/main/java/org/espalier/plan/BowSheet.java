@@ -1,53 +1,53 @@
 package org.espalier.plan;
 
-import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Who;
+import org.espalier.patient.StagePair;
 import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.FilmAngle;
 import org.espalier.prognosis.NaturalOutlook;
-import org.espalier.science.alignment.Norm;
-import org.espalier.science.alignment.NormForAge;
-import org.espalier.science.alignment.NormMethod;
-import org.espalier.science.alignment.NormQuantity;
-import org.espalier.science.alignment.PublishedCutoff;
+import org.espalier.reading.NumberText;
 import org.espalier.science.alignment.Quantity;
-import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
 
 /** Is it physiological? What each study says of this limb, each by its own method, and what they leave open. */
 final class BowSheet {
 
-    private static final int WARNINGS = 6;
     private static final int OPEN = 5;
+    private static final double DAYS_OF_HALF_A_YEAR = 182.625;
+
+    /** Degrees in six months by which MDA fell in bows that straightened (Medicine 2019;98:e15349). */
+    private static final double PHYSIOLOGICAL_FALL = 3;
 
     private final Ahead ahead;
     private final Side side;
+    private final SheetInputs inputs;
+    private final List<StagePair> pairs;
     private final LimbMeasures measures;
 
-    BowSheet(Ahead ahead, Side side) {
+    BowSheet(Ahead ahead, Side side, SheetInputs inputs, List<StagePair> pairs) {
         this.ahead = ahead;
         this.side = side;
+        this.inputs = inputs;
+        this.pairs = pairs;
         measures = new LimbMeasures(ahead, side);
     }
 
     Sheet sheet() {
         var parts = new ArrayList<Sheet.Part>();
-        parts.add(norms());
-        parts.add(new TibialIndices(measures).part());
-        parts.add(rules());
+        parts.addAll(new NormPart(ahead, measures, inputs).parts());
+        parts.addAll(new TibialIndices(ahead, measures).parts());
         parts.add(trend());
+        parts.add(new WarningSigns(ahead, measures).part());
         parts.add(new KnockKnees(ahead, measures).part());
-        parts.add(list("plan.bow.warnings", "plan.bow.warning.", WARNINGS));
+        parts.addAll(new FractureValgus(ahead, measures).parts());
         parts.add(list("plan.bow.open", "plan.bow.open.", OPEN));
-        parts.addAll(new StagePart(ahead, side).parts());
+        parts.addAll(new StagePart(ahead, side, pairs).parts());
         return new Sheet(
                 SheetKind.BOW,
                 ahead.prognosis().child().who(),
@@ -65,94 +65,6 @@ final class BowSheet {
                 IntStream.rangeClosed(1, count)
                         .mapToObj(i -> List.of(Texts.text(key + i)))
                         .toList());
-    }
-
-    /** The latest reading of each angle beside every study that has a norm for the age on that film. */
-    private Sheet.Part norms() {
-        var rows = Stream.of(
-                        rows(Quantity.ATFA, NormQuantity.TIBIOFEMORAL, NormMethod.ANATOMIC_FILM),
-                        rows(Quantity.HKA, NormQuantity.HKA, NormMethod.MECHANICAL_FILM),
-                        rows(Quantity.MLDFA, NormQuantity.MLDFA, NormMethod.MECHANICAL_FILM),
-                        rows(Quantity.MMPTA, NormQuantity.MMPTA, NormMethod.MECHANICAL_FILM))
-                .flatMap(some -> some)
-                .toList();
-        return new Sheet.Table(
-                Texts.text("plan.bow.norms"),
-                List.of(
-                        Texts.text("plan.bow.angle"),
-                        Texts.text("plan.bow.this-limb"),
-                        Texts.text("plan.bow.study"),
-                        Texts.text("plan.bow.printed"),
-                        Texts.text("plan.bow.z")),
-                rows);
-    }
-
-    private Stream<List<String>> rows(Quantity quantity, NormQuantity of, NormMethod method) {
-        return measures.latest(quantity).stream().flatMap(film -> ahead.prognosis().age().stream()
-                .flatMap(age -> NormForAge.all(of, method, age.sex(), ageOn(film.on())).stream())
-                .map(norm -> row(film, norm)));
-    }
-
-    private List<String> row(FilmAngle film, Norm norm) {
-        return List.of(
-                Texts.text("plan.bow.quantity." + film.quantity().name()),
-                Texts.text("plan.bow.value", film.value(), DateText.of(film.on()), DateText.of(ageOn(film.on()))),
-                Texts.text(
-                        "plan.bow.source",
-                        norm.study().citation(),
-                        norm.study().population(),
-                        Texts.text("plan.bow.method." + norm.method().name()),
-                        Texts.text("plan.bow.checked." + norm.checking().name())),
-                printed(norm),
-                told(norm.z(film.value()), "plan.bow.z.value", "plan.bow.z.none"));
-    }
-
-    private static String printed(Norm norm) {
-        var range = norm.range()
-                .map(interval -> Texts.text("plan.bow.range", interval.low(), interval.high()))
-                .orElse("");
-        return norm.mean().isPresent()
-                ? Texts.text(
-                        "plan.bow.mean",
-                        norm.mean().getAsDouble(),
-                        told(norm.standardDeviation(), "plan.bow.sd", "plan.bow.sd.none"),
-                        range)
-                : range;
-    }
-
-    private static String told(OptionalDouble value, String key, String none) {
-        return value.isPresent() ? Texts.text(key, value.getAsDouble()) : Texts.text(none);
-    }
-
-    /** Every published rule with how often it was right where it was made. */
-    private static Sheet.Part rules() {
-        return new Sheet.Table(
-                Texts.text("plan.bow.rules"),
-                List.of(
-                        Texts.text("plan.bow.rule"),
-                        Texts.text("plan.bow.sensitivity"),
-                        Texts.text("plan.bow.specificity"),
-                        Texts.text("plan.bow.wrong"),
-                        Texts.text("plan.bow.study")),
-                PublishedCutoff.all().stream().map(BowSheet::rule).toList());
-    }
-
-    private static List<String> rule(PublishedCutoff cutoff) {
-        var counts = cutoff.counts();
-        return List.of(
-                cutoff.rule(),
-                Texts.text("plan.bow.percent", 100 * counts.sensitivity()),
-                Texts.text("plan.bow.percent", 100 * counts.specificity()),
-                Texts.text(
-                        "plan.bow.wrong.of",
-                        counts.falsePositive(),
-                        counts.truePositive() + counts.falsePositive(),
-                        counts.falseNegative(),
-                        counts.falseNegative() + counts.trueNegative()),
-                Texts.text(
-                        "plan.bow.cited",
-                        cutoff.source(),
-                        Texts.text("plan.bow.checked." + cutoff.checking().name())));
     }
 
     private Sheet.Part trend() {
@@ -186,21 +98,15 @@ final class BowSheet {
     }
 
     private static String fall(FilmAngle earlier, FilmAngle last) {
-        double halfYears = java.time.temporal.ChronoUnit.DAYS.between(earlier.on(), last.on()) / 182.625;
+        double halfYears = ChronoUnit.DAYS.between(earlier.on(), last.on()) / DAYS_OF_HALF_A_YEAR;
+        double fall = (earlier.value() - last.value()) / halfYears;
         return Texts.text(
                 "plan.bow.trend.fall",
-                earlier.value(),
+                NumberText.of(last.quantity(), earlier.value()),
                 DateText.of(earlier.on()),
-                last.value(),
+                NumberText.of(last.quantity(), last.value()),
                 DateText.of(last.on()),
-                (earlier.value() - last.value()) / halfYears);
-    }
-
-    private Age ageOn(LocalDate day) {
-        return switch (ahead.prognosis().child().who()) {
-            case Who.Named named -> Age.between(named.birthDate(), day);
-            case Who.Initialled initialled ->
-                Age.between(initialled.birthMonth().atDay(1), day);
-        };
+                Texts.text(fall < 0 ? "plan.bow.trend.rises" : "plan.bow.trend.falls", Math.abs(fall)),
+                Texts.text(fall < PHYSIOLOGICAL_FALL ? "plan.bow.trend.less" : "plan.bow.trend.as-much"));
     }
 }

@@ -27,7 +27,6 @@ final class GrowthSheet {
 
     private static final double SHARE_OF_WIDTH = 0.413;
     private static final int MONTHS_SHOWN = 24;
-    private static final int STEP = 2;
 
     private final Ahead ahead;
     private final Side side;
@@ -140,7 +139,7 @@ final class GrowthSheet {
     }
 
     private Sheet.Part months(LimbAhead limb) {
-        var rows = IntStream.iterate(0, month -> month <= MONTHS_SHOWN, month -> month + STEP)
+        var rows = IntStream.rangeClosed(0, MONTHS_SHOWN)
                 .mapToObj(month -> ahead.today().plusMonths(month))
                 .map(day ->
                         List.of(DateText.of(day), onDay(limb.femur(), day), onDay(limb.tibia(), day), hka(limb, day)))

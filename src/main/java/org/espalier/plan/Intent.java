@@ -1,6 +1,8 @@
 package org.espalier.plan;
 
 import java.time.LocalDate;
+import org.espalier.kit.DateText;
+import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Angle;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +42,18 @@ public record Intent(
     public static boolean isSaid(String text) {
         int length = text.strip().length();
         return length >= SHORTEST && length <= LENGTH;
+    }
+
+    /** What was meant, to be reached and expected, in a sentence each. */
+    public String inWords() {
+        var words = Texts.text("plan.saved.intent", Texts.of(meant), aim, expectation);
+        return expectedHka == null || expectedBy == null
+                ? words
+                : Texts.text(
+                        "plan.saved.expected",
+                        words,
+                        PlanText.deviation(expectedHka.degrees()),
+                        DateText.of(expectedBy));
     }
 
     private static String tidy(String text) {

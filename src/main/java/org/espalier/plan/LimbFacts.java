@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.espalier.kit.Who;
-import org.espalier.patient.AffectedSides;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Diagnosis;
 import org.espalier.patient.DiagnosisKind;
@@ -97,7 +96,7 @@ record LimbFacts(Ahead ahead, Side side) {
 
     boolean hasBar() {
         boolean seen = examination().imaging().findings().stream()
-                .filter(report -> isHere(report.sides()))
+                .filter(report -> report.sides().covers(side))
                 .anyMatch(report -> report.bar() != null && report.bar() != ImagingReport.Bar.NONE);
         return seen
                 || isDiagnosed(diagnosis -> switch (diagnosis.kind()) {
@@ -120,7 +119,7 @@ record LimbFacts(Ahead ahead, Side side) {
                 .map(dated -> dated.value().degrees())
                 .reduce((earlier, later) -> later);
         var reported = examination().imaging().findings().stream()
-                .filter(report -> isHere(report.sides()))
+                .filter(report -> report.sides().covers(side))
                 .flatMap(report -> Stream.ofNullable(report.tibialTorsion()))
                 .map(angle -> angle.degrees())
                 .reduce((earlier, later) -> later);
@@ -129,12 +128,8 @@ record LimbFacts(Ahead ahead, Side side) {
 
     private boolean isDiagnosed(Predicate<Diagnosis> kind) {
         return examination().diagnoses().findings().stream()
-                .filter(diagnosis -> isHere(diagnosis.sides()))
+                .filter(diagnosis -> diagnosis.sides().covers(side))
                 .anyMatch(kind);
-    }
-
-    private boolean isHere(AffectedSides sides) {
-        return sides == AffectedSides.BOTH || sides.name().equals(side.name());
     }
 
     private Examination examination() {

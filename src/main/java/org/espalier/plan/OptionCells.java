@@ -24,8 +24,20 @@ public record OptionCells(Option option, Map<Column, List<String>> lines) {
         EVIDENCE
     }
 
+    /** Columns that are read together, in one cell of a table. */
+    private static final List<List<Column>> GROUPS = List.of(
+            List.of(Column.COURSE, Column.TARGET, Column.WINDOW),
+            List.of(Column.TAKES, Column.COST, Column.LENGTH),
+            List.of(Column.REBOUND, Column.COMPLICATIONS),
+            List.of(Column.FLAGS, Column.EVIDENCE));
+
     public OptionCells {
         lines = Map.copyOf(lines);
+    }
+
+    /** The cells of one row, each with its columns. */
+    public static List<List<Column>> groups() {
+        return GROUPS;
     }
 
     public List<String> of(Column column) {

@@ -2,16 +2,12 @@ package org.espalier.plan;
 
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
-import org.espalier.cost.CostEstimate;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
-import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.PrognosisService;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +23,7 @@ public class PlanService {
     private final PrognosisService prognoses;
     private final PatientService patients;
     private final JdbcComparisonRepository comparisons;
-    private final OptionCosts costs;
+    private final OptionsDesk desk;
     private final CurrentStaff staff;
     private final Clock clock;
 
@@ -35,20 +31,20 @@ public class PlanService {
             PrognosisService prognoses,
             PatientService patients,
             JdbcComparisonRepository comparisons,
-            OptionCosts costs,
+            OptionsDesk desk,
             CurrentStaff staff,
             Clock clock) {
         this.prognoses = prognoses;
         this.patients = patients;
         this.comparisons = comparisons;
-        this.costs = costs;
+        this.desk = desk;
         this.staff = staff;
         this.clock = clock;
     }
 
     /** Empty when there is no such child that the caller may see, or neither physis of the knee is followed. */
     public Optional<Options> options(ChildId child, Side side) {
-        return prognoses.ahead(child).flatMap(ahead -> options(ahead, side));
+        return prognoses.ahead(child).flatMap(ahead -> desk.of(ahead, side));
     }
 
     /** Comparisons of a child, the newest first. */
@@ -79,19 +75,6 @@ public class PlanService {
                         staff.find(),
                         staff.name(),
                         clock.instant().truncatedTo(ChronoUnit.MICROS)));
-    }
-
-    private Optional<Options> options(Ahead ahead, Side side) {
-        return ahead.limb(side)
-                .map(limb -> new OptionsReckoning(ahead, limb).options())
-                .map(this::priced);
-    }
-
-    private Options priced(Options options) {
-        var site = options.ahead().prognosis().child().site();
-        Map<Option, CostEstimate> reckoned = new EnumMap<>(Option.class);
-        options.open().forEach(option -> costs.of(site, option).ifPresent(cost -> reckoned.put(option.option(), cost)));
-        return options.with(reckoned);
     }
 
     private static List<OptionCells> words(Options options) {

@@ -18,7 +18,7 @@ public record Sheet(
         SheetKind kind, Who who, LocalDate today, Side side, String title, List<Part> parts, List<String> cautions) {
 
     /** A part of a sheet: one of its kinds. */
-    public sealed interface Part permits Facts, Table, Note, Drawing {}
+    public sealed interface Part permits Facts, Table, Choices, Note, Drawing {}
 
     /** Facts with their names before them. */
     public record Facts(String heading, List<Fact> facts) implements Part {
@@ -37,6 +37,14 @@ public record Sheet(
         public Table {
             head = List.copyOf(head);
             rows = List.copyOf(rows);
+        }
+    }
+
+    /** Options side by side, each numbered by its place. */
+    public record Choices(String heading, List<OptionCells> options) implements Part {
+
+        public Choices {
+            options = List.copyOf(options);
         }
     }
 

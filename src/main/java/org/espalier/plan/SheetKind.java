@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** A sheet of the desk. */
 public enum SheetKind {
+    /** Options side by side. */
+    OPTIONS,
     /** Is it physiological? */
     BOW,
     GROWTH,

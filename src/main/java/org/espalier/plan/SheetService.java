@@ -2,6 +2,7 @@ package org.espalier.plan;
 
 import java.util.Optional;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
 import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.PrognosisService;
 import org.espalier.science.quantity.Side;
@@ -14,10 +15,21 @@ import org.springframework.transaction.annotation.Transactional;
 public class SheetService {
 
     private final PrognosisService prognoses;
+    private final OptionsDesk desk;
+    private final JdbcComparisonRepository comparisons;
+    private final ExaminationService examinations;
     private final FilmCuts cuts;
 
-    SheetService(PrognosisService prognoses, FilmCuts cuts) {
+    SheetService(
+            PrognosisService prognoses,
+            OptionsDesk desk,
+            JdbcComparisonRepository comparisons,
+            ExaminationService examinations,
+            FilmCuts cuts) {
         this.prognoses = prognoses;
+        this.desk = desk;
+        this.comparisons = comparisons;
+        this.examinations = examinations;
         this.cuts = cuts;
     }
 
@@ -28,7 +40,21 @@ public class SheetService {
 
     private Sheet sheet(Ahead ahead, Side side, SheetKind kind, SheetInputs inputs) {
         return switch (kind) {
-            case BOW -> new BowSheet(ahead, side).sheet();
+            case OPTIONS ->
+                new OptionsSheet(
+                                ahead,
+                                side,
+                                desk.of(ahead, side),
+                                comparisons.all(ahead.prognosis().child().id()))
+                        .sheet();
+            case BOW ->
+                new BowSheet(
+                                ahead,
+                                side,
+                                inputs,
+                                examinations.stagePairs(
+                                        ahead.prognosis().child().site()))
+                        .sheet();
             case GROWTH -> new GrowthSheet(ahead, side, inputs).sheet();
             case OSTEOTOMY -> new OsteotomySheet(ahead, side, inputs, cut(ahead, side, inputs)).sheet();
             case LENGTH -> new LengthSheet(ahead, side).sheet();

@@ -7,15 +7,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Fact;
+import org.espalier.patient.StagePair;
 import org.espalier.patient.TibiaVaraStage;
 import org.espalier.prognosis.Ahead;
 import org.espalier.science.quantity.Side;
+import org.espalier.science.statistics.WeightedKappa;
 
 /** Stages of early tibia vara as read, film by film and reader by reader, with a guide in drawings of the house. */
-record StagePart(Ahead ahead, Side side) {
+record StagePart(Ahead ahead, Side side, List<StagePair> pairs) {
+
+    /** Below so many films read by two a kappa says next to nothing (judged). */
+    private static final int LEAST_PAIRS = 10;
 
     List<Sheet.Part> parts() {
         var parts = new ArrayList<Sheet.Part>();
@@ -34,11 +40,50 @@ record StagePart(Ahead ahead, Side side) {
                 Arrays.stream(TibiaVaraStage.Stage.values())
                         .map(stage -> List.of(Texts.text("plan.stage." + stage.name())))
                         .toList()));
+        parts.add(agreement());
+        parts.add(onset());
         return parts;
     }
 
+    /** How well readers agree: what was published, and the films two readers of this hospital gave a stage. */
+    private Sheet.Part agreement() {
+        var facts = new Sheet.Gathered();
+        facts.with("plan.stage.published", Texts.text("plan.stage.published.told"));
+        facts.with("plan.stage.here", pairs.isEmpty() ? Texts.text("plan.stage.here.none") : here());
+        return facts.under("plan.stage.readers-agree");
+    }
+
+    private String here() {
+        long same = pairs.stream().filter(pair -> pair.apart() == 0).count();
+        long near = pairs.stream().filter(pair -> pair.apart() == 1).count();
+        var kappa = WeightedKappa.of(pairs.stream()
+                .map(pair -> new WeightedKappa.Pair(
+                        pair.first().ordinal(), pair.second().ordinal()))
+                .toList());
+        var counted = Texts.text("plan.stage.here.counted", pairs.size(), same, near, pairs.size() - same - near);
+        return pairs.size() < LEAST_PAIRS || kappa.isEmpty()
+                ? Texts.text("plan.stage.here.few", counted, LEAST_PAIRS)
+                : Texts.text("plan.stage.here.kappa", counted, kappa.getAsDouble());
+    }
+
+    /** Stages are of early onset; late onset is divided by age, in either of two schemes. */
+    private Sheet.Part onset() {
+        var facts = new Sheet.Gathered();
+        facts.with("plan.stage.onset.two", Texts.text("plan.stage.onset.two.told"));
+        facts.with("plan.stage.onset.three", Texts.text("plan.stage.onset.three.told"));
+        facts.with(
+                "plan.stage.onset.here",
+                ahead.examination().diagnoses().findings().reversed().stream()
+                        .filter(one -> one.sides().covers(side))
+                        .flatMap(one -> Stream.ofNullable(one.onset()))
+                        .findFirst()
+                        .map(Texts::of)
+                        .orElseGet(() -> Texts.text("plan.stage.onset.unknown")));
+        return facts.under("plan.stage.onset");
+    }
+
     private List<List<String>> rows() {
-        var byFilm = new TreeMap<>(ahead.examination().stages().facts().stream()
+        var byFilm = new TreeMap<>(ahead.examination().stages().standing().stream()
                 .filter(fact -> Optional.ofNullable(fact.finding())
                         .filter(stage -> stage.side() == side)
                         .isPresent())

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.IntegrationTest;
@@ -11,6 +12,9 @@ import org.espalier.TestNetwork;
 import org.espalier.TestSession;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.FactId;
+import org.espalier.patient.TibiaVaraStage;
 import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Side;
@@ -32,6 +36,9 @@ class SheetIntegrationTests {
 
     @Autowired
     CutService cuts;
+
+    @Autowired
+    ExaminationService examinations;
 
     @Autowired
     TestReader reader;
@@ -61,6 +68,10 @@ class SheetIntegrationTests {
                 Stream.concat(Stream.of(heading), facts.stream().map(fact -> fact.name() + ": " + fact.value()));
             case Sheet.Table(var heading, var head, var rows) ->
                 Stream.concat(Stream.of(heading), rows.stream().map(row -> String.join(" | ", row)));
+            case Sheet.Choices(var heading, var options) ->
+                Stream.concat(
+                        Stream.of(heading), options.stream().flatMap(option -> Stream.of(OptionCells.Column.values())
+                                .flatMap(column -> option.of(column).stream())));
             case Sheet.Note(var text) -> Stream.of(text);
             case Sheet.Drawing(var heading, var inWords, var draw) -> Stream.of(heading, inWords);
         };
@@ -129,6 +140,7 @@ class SheetIntegrationTests {
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
         var words = words(child, SheetKind.GROWTH, Map.of());
         assertThat(words)
+                .contains("01-Dec-2026 |", "01-Jan-2027 |", "01-Feb-2027 |")
                 .contains("Growth left: By mean lengths by age")
                 .contains("By multiplier")
                 .contains("Growth needed: 15.0\u00b0")
@@ -141,6 +153,48 @@ class SheetIntegrationTests {
                         Map.of("core", "3.1", "bore", "0", "material", "STEEL", "exposed", "2")))
                 .contains("as typed | 2.0 mm | 1.6 to")
                 .contains("no chance of breakage");
+    }
+
+    /** The figures of each paper as they stand in the tables of norms and cut-offs. */
+    @Test
+    void holdsABowAgainstTheChosenStudyAndEachCutOff() {
+        var child = courses.youngBow(surgeon);
+        assertThat(words(child, SheetKind.BOW, Map.of()))
+                .contains("Choose study and method above")
+                .doesNotContain("the course of the age by the chosen study");
+        var words = words(child, SheetKind.BOW, Map.of("norm", "salenius-1975.ANATOMIC_FILM.TIBIOFEMORAL"));
+        assertThat(words)
+                .contains("Angle of thigh and leg: the course of the age by the chosen study")
+                .contains("By Salenius and Vankka", "from memory, not checked")
+                .contains("8.9\u00b0 varus on 03-Aug-2026, at 21m")
+                .contains("1.3 SD towards varus")
+                .contains(
+                        "%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not published")
+                .contains("MDA > 11 | not read")
+                .contains("Right HKA 10.0\u00b0 varus on 03-Aug-2026; Left HKA 10.0\u00b0 varus")
+                .contains("Plate not before")
+                .contains("8 to 18 degrees at 10 to 18 months");
+        assertThat(words(child, SheetKind.BOW, Map.of("norm", "mathew-2013.CLINICAL.TIBIOFEMORAL")))
+                .contains("not measured by this method here");
+    }
+
+    @Test
+    void tellsHowReadersOfTheHospitalAgreeOnAStage() {
+        var child = courses.youngBow(surgeon);
+        var film = LocalDate.of(2026, 8, 3);
+        assertThat(words(child, SheetKind.BOW, Map.of())).contains("No film was given a stage by two readers yet");
+        stage(surgeon, child, film, TibiaVaraStage.Stage.II);
+        stage(reader.colleague(surgeon), child, film, TibiaVaraStage.Stage.III);
+        assertThat(words(child, SheetKind.BOW, Map.of()))
+                .contains("readers differ")
+                .contains("One film with two readers: 0 alike, 1 one stage apart, 0 further; under 10 films");
+    }
+
+    private void stage(Sender reader, ChildId child, LocalDate film, TibiaVaraStage.Stage stage) {
+        reader.does(() -> {
+            examinations.record(child, new FactId(UUID.randomUUID()), new TibiaVaraStage(film, Side.RIGHT, stage));
+            return stage;
+        });
     }
 
     @Test

@@ -10,10 +10,15 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.espalier.kit.paper.Markup;
+import org.espalier.kit.paper.PaperPrinter;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** The same drawings that go on paper, as pictures of a screen. */
 public final class Drawings {
+
+    /** A picture sees none of the page's own typefaces, and a name with a digit has to be quoted. */
+    private static final String FACES = "'" + PaperPrinter.FACE + "', system-ui, sans-serif";
 
     private Drawings() {}
 
@@ -21,7 +26,9 @@ public final class Drawings {
     public static String address(Consumer<Markup> drawing) {
         var page = Markup.document();
         drawing.accept(page);
-        var bytes = text(page.element().getFirstChild()).getBytes(StandardCharsets.UTF_8);
+        var picture = (Element) page.element().getFirstChild();
+        picture.setAttribute("font-family", FACES);
+        var bytes = text(picture).getBytes(StandardCharsets.UTF_8);
         return "data:image/svg+xml;base64," + Base64.getEncoder().encodeToString(bytes);
     }
 

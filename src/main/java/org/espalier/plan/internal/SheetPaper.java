@@ -12,6 +12,7 @@ import org.espalier.kit.Who;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.plan.Sheet;
+import org.espalier.plan.SheetKind;
 import org.w3c.dom.Document;
 
 /** A sheet of the desk on paper; its cautions stand on every page. */
@@ -40,13 +41,18 @@ final class SheetPaper {
         var master = root.fo("layout-master-set")
                 .fo("simple-page-master")
                 .with("master-name", "page")
-                .with("page-width", size.width())
-                .with("page-height", size.height())
+                .with("page-width", lies(sheet) ? size.height() : size.width())
+                .with("page-height", lies(sheet) ? size.width() : size.height())
                 .with("margin", "12mm 14mm");
         master.fo("region-body").with("margin-bottom", foot(sheet));
         master.fo("region-after").with("extent", foot(sheet));
         paper.page(root);
         return root.whole();
+    }
+
+    /** Five columns need the long side of the paper. */
+    private static boolean lies(Sheet sheet) {
+        return sheet.kind() == SheetKind.OPTIONS;
     }
 
     private static String foot(Sheet sheet) {
@@ -107,6 +113,10 @@ final class SheetPaper {
             case Sheet.Table(var heading, var head, var rows) -> {
                 heading(body, heading);
                 table(body, head, List.of(), rows);
+            }
+            case Sheet.Choices(var heading, var options) -> {
+                heading(body, heading);
+                ChoicesPaper.table(body, options);
             }
             case Sheet.Note(var text) -> block(body, text).with("space-before", "1.5mm");
             case Sheet.Drawing(var heading, var words, var draw) -> {

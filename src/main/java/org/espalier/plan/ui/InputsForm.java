@@ -8,9 +8,11 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.NumberField;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.espalier.kit.Texts;
 import org.espalier.plan.SheetInputs;
@@ -55,6 +57,24 @@ class InputsForm extends Composite<Div> {
         values.put(
                 name,
                 () -> Optional.ofNullable(field.getValue()).map(Enum::name).orElse(""));
+        return with(field);
+    }
+
+    /** Asks for one of a list. */
+    <T> InputsForm oneOf(String name, List<T> items, Function<T, String> code, Function<T, String> words) {
+        var field = new Select<T>();
+        field.setLabel(Texts.text("plan.input." + name));
+        field.setItems(items);
+        field.setEmptySelectionAllowed(true);
+        field.setEmptySelectionCaption(Texts.text("plan.input.not-said"));
+        field.setItemLabelGenerator(one -> one == null ? Texts.text("plan.input.not-said") : words.apply(one));
+        field.addClassName("plan-wide");
+        given.text(name)
+                .flatMap(text -> items.stream()
+                        .filter(one -> code.apply(one).equals(text))
+                        .findFirst())
+                .ifPresent(field::setValue);
+        values.put(name, () -> Optional.ofNullable(field.getValue()).map(code).orElse(""));
         return with(field);
     }
 

@@ -17,12 +17,6 @@ import org.espalier.plan.OptionCells.Column;
 /** Options side by side, each with what it takes, what it risks, and until when it works. */
 class OptionsTable extends NativeTable {
 
-    private static final List<List<Column>> GROUPS = List.of(
-            List.of(Column.COURSE, Column.TARGET, Column.WINDOW),
-            List.of(Column.TAKES, Column.COST, Column.LENGTH),
-            List.of(Column.REBOUND, Column.COMPLICATIONS),
-            List.of(Column.FLAGS, Column.EVIDENCE));
-
     OptionsTable(String caption, List<OptionCells> options) {
         addClassName("plan-options");
         getElement().setAttribute("role", "table");
@@ -36,14 +30,15 @@ class OptionsTable extends NativeTable {
 
     private static NativeTableRow head() {
         var head = new NativeTableRow(header(Texts.text("plan.column.option"), "col"));
-        GROUPS.forEach(group ->
-                head.add(header(String.join(", ", group.stream().map(Texts::of).toList()), "col")));
+        OptionCells.groups()
+                .forEach(group -> head.add(
+                        header(String.join(", ", group.stream().map(Texts::of).toList()), "col")));
         return role(head, "row");
     }
 
     private static NativeTableRow row(int number, OptionCells option) {
         var row = new NativeTableRow(header(Texts.text("plan.number", number, Texts.of(option.option())), "row"));
-        GROUPS.forEach(group -> row.add(cell(group, option)));
+        OptionCells.groups().forEach(group -> row.add(cell(group, option)));
         return role(row, "row");
     }
 

@@ -29,10 +29,12 @@ import org.espalier.patient.PatientService;
 import org.espalier.plan.ComparisonId;
 import org.espalier.plan.Intent;
 import org.espalier.plan.Options;
+import org.espalier.plan.OptionsDrawing;
 import org.espalier.plan.PlanService;
 import org.espalier.plan.PlanText;
+import org.espalier.plan.SheetInputs;
+import org.espalier.plan.SheetKind;
 import org.espalier.plan.internal.Drawings;
-import org.espalier.plan.internal.OptionsDrawing;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Side;
 
@@ -85,6 +87,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
     private void show(Div screen, Child child, Options options) {
         screen.add(
                 new Paragraph(today(options)),
+                Parts.papers(child.id(), options.side(), SheetKind.OPTIONS, SheetInputs.NONE),
                 chart(options),
                 new OptionsTable(
                         Texts.text("plan.table"),

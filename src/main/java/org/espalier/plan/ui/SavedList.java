@@ -12,7 +12,6 @@ import java.util.List;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.plan.Intent;
-import org.espalier.plan.PlanText;
 import org.espalier.plan.SavedComparison;
 
 /** What was compared, meant and expected before, as it was said then. */
@@ -32,16 +31,7 @@ class SavedList extends Composite<Section> {
         return new Article(
                 new H3(line),
                 new Paragraph(
-                        saved.intent().map(SavedList::intent).orElseGet(() -> Texts.text("plan.saved.options-only"))),
+                        saved.intent().map(Intent::inWords).orElseGet(() -> Texts.text("plan.saved.options-only"))),
                 new Details(Texts.text("plan.saved.open"), new OptionsTable(line, saved.options())));
-    }
-
-    private static String intent(Intent intent) {
-        var words = Texts.text("plan.saved.intent", Texts.of(intent.meant()), intent.aim(), intent.expectation());
-        var hka = intent.expectedHka();
-        var by = intent.expectedBy();
-        return hka == null || by == null
-                ? words
-                : Texts.text("plan.saved.expected", words, PlanText.deviation(hka.degrees()), DateText.of(by));
     }
 }

@@ -37,6 +37,7 @@ class SheetBody extends Composite<Div> {
                 yield facts.isEmpty() ? new H2(heading) : new Section(new H2(heading), list);
             }
             case Sheet.Table(var heading, var head, var rows) -> table(heading, head, rows);
+            case Sheet.Choices(var heading, var options) -> new OptionsTable(heading, options);
             case Sheet.Note(var text) -> new Paragraph(text);
             case Sheet.Drawing(var heading, var words, var draw) -> {
                 var picture = new Image(Drawings.address(draw), words);
@@ -46,21 +47,39 @@ class SheetBody extends Composite<Div> {
         };
     }
 
+    /** On a narrow screen each row is a card, its cells under the names of their columns. */
     private static Component table(String heading, List<String> head, List<List<String>> rows) {
         var table = new NativeTable();
         table.addClassName("plan-table");
+        table.getElement().setAttribute("role", "table");
         if (!head.isEmpty()) {
-            var row = new NativeTableRow();
+            var row = role(new NativeTableRow(), "row");
             head.forEach(text -> row.add(header(text, "col")));
             table.add(row);
         }
-        rows.forEach(cells -> {
-            var row = new NativeTableRow();
-            row.add(cells.size() > 1 ? header(cells.getFirst(), "row") : new NativeTableCell(cells.getFirst()));
-            cells.stream().skip(1).forEach(text -> row.add(new NativeTableCell(text)));
-            table.add(row);
-        });
+        rows.forEach(cells -> table.add(row(head, cells)));
         return new Section(new H2(heading), scrolled(heading, table));
+    }
+
+    private static NativeTableRow row(List<String> head, List<String> cells) {
+        var row = role(new NativeTableRow(), "row");
+        row.add(
+                cells.size() > 1
+                        ? header(cells.getFirst(), "row")
+                        : role(new NativeTableCell(cells.getFirst()), "cell"));
+        for (int i = 1; i < cells.size(); i++) {
+            var cell = role(new NativeTableCell(cells.get(i)), "cell");
+            if (i < head.size() && !cells.get(i).isEmpty()) {
+                cell.getElement().setAttribute("data-label", head.get(i));
+            }
+            row.add(cell);
+        }
+        return row;
+    }
+
+    private static <T extends Component> T role(T component, String role) {
+        component.getElement().setAttribute("role", role);
+        return component;
     }
 
     private static Component scrolled(String name, Component wide) {
@@ -75,6 +94,6 @@ class SheetBody extends Composite<Div> {
     private static NativeTableHeaderCell header(String text, String scope) {
         var header = new NativeTableHeaderCell(text);
         header.getElement().setAttribute("scope", scope);
-        return header;
+        return role(header, scope.equals("row") ? "rowheader" : "columnheader");
     }
 }

@@ -3,7 +3,6 @@ package org.espalier.plan.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -43,7 +42,6 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
         this.sheets = sheets;
         this.patients = patients;
         this.sites = sites;
-        papers.addClassName("actions");
     }
 
     /** What is asked for; empty where the facts on record are enough. */
@@ -96,18 +94,6 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
         body.removeAll();
         body.add(new SheetBody(sheet));
         papers.removeAll();
-        papers.add(paper(child, inputs, "A4"), paper(child, inputs, "LETTER"));
-    }
-
-    private Anchor paper(ChildId child, SheetInputs inputs, String size) {
-        var asked = new LinkedHashMap<>(inputs.values());
-        asked.put("sheet", kind.word());
-        asked.put("paper", size);
-        var link = new Anchor(
-                "/api/children/" + child.value() + "/plan?"
-                        + QueryParameters.simple(asked).getQueryString(),
-                Texts.text("plan.paper." + size));
-        link.getElement().setAttribute("router-ignore", true);
-        return link;
+        papers.add(Parts.papers(child, side, kind, inputs));
     }
 }

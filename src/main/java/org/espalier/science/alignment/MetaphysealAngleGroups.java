@@ -32,6 +32,16 @@ public final class MetaphysealAngleGroups {
         ABOVE_GREY
     }
 
+    /**
+     * How many times likelier exactly this angle is in tibia vara than in a bow that straightens, by both curves: derived, not
+     * printed.
+     *
+     * @return above 0
+     */
+    public static double likelihoodRatio(double degrees) {
+        return TIBIA_VARA.density(degrees) / PHYSIOLOGICAL.density(degrees);
+    }
+
     /** The zone of an angle in degrees. */
     public static Zone zone(double degrees) {
         if (degrees <= GREY_FROM) {

@@ -55,6 +55,15 @@ public final class NormForAge {
                 .toList();
     }
 
+    /** What each study printed, by what method: each can be chosen by itself, methods one after the other. */
+    public static List<NormCourse> courses() {
+        return ROWS.stream()
+                .map(row -> new NormCourse(row.norm.study(), row.norm.quantity(), row.norm.method()))
+                .filter(course -> course.quantity() != NormQuantity.AXIS_ANGLE)
+                .distinct()
+                .toList();
+    }
+
     /** What the first study says that has a norm for this age; the same as the first of {@link #all}. */
     public static Optional<Norm> of(NormQuantity quantity, NormMethod method, Sex sex, Age age) {
         return all(quantity, method, sex, age).stream().findFirst();

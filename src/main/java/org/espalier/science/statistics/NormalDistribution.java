@@ -25,6 +25,12 @@ public record NormalDistribution(double mean, double standardDeviation) {
         }
     }
 
+    /** The height of the curve at a value, so that the area under it is 1. */
+    public double density(double value) {
+        double z = (value - mean) / standardDeviation;
+        return Math.exp(-z * z / 2) / (standardDeviation * Math.sqrt(2 * Math.PI));
+    }
+
     /** The probability of a value at or below this, 0 to 1. */
     public double below(double value) {
         return Erf.erfc((mean - value) / (standardDeviation * Math.sqrt(2))) / 2;

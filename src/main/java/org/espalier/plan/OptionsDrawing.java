@@ -1,4 +1,4 @@
-package org.espalier.plan.internal;
+package org.espalier.plan;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -13,8 +13,6 @@ import java.util.stream.IntStream;
 import org.espalier.kit.Texts;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
-import org.espalier.plan.CourseDay;
-import org.espalier.plan.OptionOutlook;
 
 /** The course of bony HKA by each option with a forecast: one line each, named by its number, with its spread at the end. */
 public final class OptionsDrawing {
