@@ -1,16 +1,12 @@
 package org.espalier.interchange;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.espalier.patient.Bone;
-import org.espalier.patient.BoneEnd;
-import org.espalier.patient.ChildId;
-import org.espalier.science.quantity.Side;
+import org.espalier.stock.Explant;
 import org.espalier.treatment.Act;
 import org.espalier.treatment.ImplantId;
 import org.espalier.treatment.PlateSide;
@@ -23,11 +19,8 @@ import org.jspecify.annotations.Nullable;
 final class ActCells {
 
     private static final Map<String, ProcedureKind> KINDS = Words.all(ProcedureKind.class);
-    private static final Map<String, Side> SIDES =
-            Arrays.stream(Side.values()).collect(Collectors.toMap(Side::letter, side -> side));
-    private static final Map<String, Bone> BONES = Words.all(Bone.class);
-    private static final Map<String, BoneEnd> ENDS = Words.all(BoneEnd.class);
     private static final Map<String, PlateSide> PLATE_SIDES = Words.all(PlateSide.class);
+    private static final Map<String, Explant.Fate> FATES = Words.all(Explant.Fate.class);
     private static final Map<String, Question> QUESTIONS = Words.all(Question.class);
     private static final String BETWEEN = "\n";
     private static final String SAYS = ": ";
@@ -67,51 +60,49 @@ final class ActCells {
         return row.cells().isEmpty("description") ? implants.described(row) : Optional.empty();
     }
 
-    static Optional<Act> read(ClinicRow row, ChildId child, ImplantNames implants) {
+    static Optional<Act> read(ClinicRow row, ImplantNames implants, PieceCells pieceCells) {
         var cells = row.cells();
         var kind = cells.oneOf("kind", KINDS);
-        var side = cells.oneOf("side", SIDES);
-        Optional<Bone> bone = optional(row, "bone", BONES);
-        Optional<BoneEnd> end = optional(row, "end", ENDS);
-        Optional<PlateSide> plateSide = optional(row, "plate_side", PLATE_SIDES);
+        var where = PhysisCells.read(row);
+        var plateSide = PhysisCells.optional(row, "plate_side", PLATE_SIDES);
+        var fate = PhysisCells.optional(row, "fate", FATES);
         var put = placed(row, implants);
         var description = put.map(ImplantNames.Described::description).or(() -> cells.name("description"));
         var pieces = put.map(ImplantNames.Described::pieces)
                 .or(() -> cells.number("pieces", 0, MOST_PIECES).map(Double::intValue));
         var answers = answers(row);
         @Nullable ImplantId implant = cells.isEmpty("implant") ? null : implants.of(row);
-        if (kind.isEmpty() || side.isEmpty() || description.isEmpty() || pieces.isEmpty() || answers.isEmpty()) {
+        var lots = kind.flatMap(one -> pieceCells.read(row, one));
+        if (where.isEmpty() || description.isEmpty() || pieces.isEmpty() || answers.isEmpty() || lots.isEmpty()) {
             return Optional.empty();
         }
         demandWhole(row, kind.get());
-        return Optional.of(new Act(
-                kind.get(),
-                side.get(),
-                bone.orElse(null),
-                end.orElse(null),
-                plateSide.orElse(null),
-                implant,
-                description.get(),
-                pieces.get(),
-                answers.get(),
-                null,
-                null));
+        var act = new Act(
+                        kind.get(),
+                        where.get().side(),
+                        where.get().bone(),
+                        where.get().end(),
+                        plateSide.orElse(null),
+                        implant,
+                        description.get(),
+                        pieces.get(),
+                        answers.get(),
+                        null,
+                        null)
+                .withPieces(lots.get());
+        return Optional.of(fate.map(act::withFate).orElse(act));
     }
 
     private static void demandWhole(ClinicRow row, ProcedureKind kind) {
         if (kind.needsPhysis() && row.cells().isEmpty("bone")) {
-            throw new RowRefused("bone", Words.of(kind) + " is done to a physis. Name bone and end.");
+            throw new RowRefused("bone", FileReason.WITHOUT_PHYSIS, Words.of(kind));
         }
         if (kind.needsPlateSide() && row.cells().isEmpty("plate_side")) {
-            throw new RowRefused("plate_side", Words.of(kind) + " is done on a side of the bone. Name it.");
+            throw new RowRefused("plate_side", FileReason.WITHOUT_PLATE_SIDE, Words.of(kind));
         }
         if ((kind.isOnImplant() || kind.putsIn()) && row.cells().isEmpty("implant")) {
-            throw new RowRefused("implant", Words.of(kind) + " names what it puts in or is done to.");
+            throw new RowRefused("implant", FileReason.WITHOUT_IMPLANT, Words.of(kind));
         }
-    }
-
-    private static <T> Optional<T> optional(ClinicRow row, String column, Map<String, T> values) {
-        return row.cells().isEmpty(column) ? Optional.empty() : row.cells().oneOf(column, values);
     }
 
     private static Optional<Map<Question, String>> answers(ClinicRow row) {
@@ -123,12 +114,7 @@ final class ActCells {
             var parts = line.split(SAYS, 2);
             var question = QUESTIONS.get(parts[0].strip());
             if (question == null || parts.length < 2) {
-                row.cells()
-                        .refuse(
-                                "answers",
-                                "\"" + line
-                                        + "\" is no question with its answer. Write each on a line of its own, as in"
-                                        + " \"plate mid sagittal: yes\".");
+                row.cells().refuse("answers", FileReason.NOT_A_QUESTION, line);
                 return Optional.empty();
             }
             answers.put(
@@ -143,7 +129,8 @@ final class ActCells {
     }
 
     /** The row of an act. */
-    static List<String> row(String number, String procedure, ProcedureData data, Act act, ImplantList names) {
+    static List<String> row(
+            String number, String procedure, ProcedureData data, Act act, ImplantList names, PieceCells pieceCells) {
         var implant = act.implant();
         boolean described = implant != null && act.kind().putsIn();
         Map<String, String> cells = new LinkedHashMap<>();
@@ -163,6 +150,8 @@ final class ActCells {
         cells.put("implant", implant == null ? "" : names.name(implant, act));
         cells.put("description", described ? "" : act.implants());
         cells.put("pieces", described ? "" : Integer.toString(act.count()));
+        cells.put("lots", pieceCells.of(act));
+        cells.put("fate", Words.of(act.fate()));
         cells.put("answers", answers(act));
         return Giving.row(cells, ClinicFile.PROCEDURES);
     }

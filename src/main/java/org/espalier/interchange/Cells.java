@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The cells of one row as what they mean; what cannot be read is added to the problems. */
 final class Cells {
@@ -25,7 +26,7 @@ final class Cells {
     Optional<String> name(String column) {
         String text = row.cell(column);
         if (text.isEmpty()) {
-            refuse(column, "this cell is empty. Each row needs it.");
+            refuse(column, FileReason.EMPTY);
             return Optional.empty();
         }
         return Optional.of(text);
@@ -43,7 +44,7 @@ final class Cells {
         try {
             return Optional.of(LocalDate.parse(row.cell(column)));
         } catch (DateTimeException _) {
-            refuse(column, quoted(column) + " is not a date. Write it as in 2019-07-14.");
+            refuseAsItIs(column, FileReason.NOT_A_DATE);
             return Optional.empty();
         }
     }
@@ -51,12 +52,12 @@ final class Cells {
     Optional<Double> number(String column, double low, double high) {
         String text = row.cell(column);
         if (!NUMBER.matcher(text).matches()) {
-            refuse(column, quoted(column) + " is not a number. Write it as in 1234.5.");
+            refuseAsItIs(column, FileReason.NOT_A_NUMBER);
             return Optional.empty();
         }
         double number = Double.parseDouble(text);
         if (!(number >= low && number <= high)) {
-            refuse(column, text + " does not lie between " + plain(low) + " and " + plain(high) + ".");
+            refuse(column, FileReason.OUT_OF_RANGE, text, plain(low), plain(high));
             return Optional.empty();
         }
         return Optional.of(number);
@@ -65,26 +66,35 @@ final class Cells {
     <T> Optional<T> oneOf(String column, Map<String, T> values) {
         T value = values.get(row.cell(column));
         if (value == null) {
-            refuse(column, quoted(column) + " is not known here. Write " + String.join(" | ", values.keySet()) + ".");
+            refuseAsItIs(column, FileReason.NOT_KNOWN, String.join(" | ", values.keySet()));
         }
         return Optional.ofNullable(value);
     }
 
-    /** What another file has under this name. */
-    <T> Optional<T> named(String column, Map<String, T> others, String where) {
+    /** What the good rows of another file have under this name. */
+    <T> Optional<T> named(String column, Map<String, T> others, String file) {
         T other = others.get(row.cell(column));
         if (other == null) {
-            refuse(column, quoted(column) + " is not in " + where + ".");
+            refuseAsItIs(column, FileReason.NOT_IN_FILE, file);
         }
         return Optional.ofNullable(other);
     }
 
-    void refuse(String column, String reason) {
-        problems.add(new FileProblem(file, row.line(), column, reason));
+    /** Refuses what stands in a cell; an empty one is said to be empty. */
+    private void refuseAsItIs(String column, FileReason reason, Object... details) {
+        if (isEmpty(column)) {
+            refuse(column, FileReason.EMPTY);
+        } else {
+            refuse(
+                    column,
+                    reason,
+                    Stream.concat(Stream.of(row.cell(column)), Stream.of(details))
+                            .toArray());
+        }
     }
 
-    private String quoted(String column) {
-        return isEmpty(column) ? "an empty cell" : '"' + row.cell(column) + '"';
+    void refuse(String column, FileReason reason, Object... details) {
+        problems.add(FileProblem.of(file, row.line(), column, reason, details));
     }
 
     private static String plain(double limit) {

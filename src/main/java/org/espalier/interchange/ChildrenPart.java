@@ -47,7 +47,7 @@ class ChildrenPart implements ClinicPart {
         var born = cells.date("birth_date");
         Optional<Sex> sex = cells.isEmpty("sex") ? Optional.empty() : cells.oneOf("sex", SEXES);
         if (number.isPresent() && !seen.add(number.get())) {
-            cells.refuse("local_number", "the number \"" + number.get() + "\" stands in an earlier row too.");
+            cells.refuse("local_number", FileReason.STANDS_TWICE, number.get());
         }
         if (number.isEmpty() || family.isEmpty() || born.isEmpty()) {
             return Effect.KNOWN;
@@ -80,19 +80,17 @@ class ChildrenPart implements ClinicPart {
         if (kept.filter(born::equals).isEmpty()) {
             throw new RowRefused(
                     "birth_date",
-                    "the child on record with this number was born on "
-                            + kept.map(LocalDate::toString).orElse("?")
-                            + ". Check that it is the same child; change the day on its page.");
+                    FileReason.BORN_ON_ANOTHER_DAY,
+                    kept.map(LocalDate::toString).orElse("?"));
         }
     }
 
     private static void kept(SaveOutcome outcome) {
         switch (outcome) {
             case SaveOutcome.Saved saved -> {}
-            case SaveOutcome.NumberTaken taken ->
-                throw new RowRefused("local_number", "another child of the hospital has this number.");
+            case SaveOutcome.NumberTaken taken -> throw new RowRefused("local_number", FileReason.NUMBER_TAKEN);
             case SaveOutcome.ChangedMeanwhile changed ->
-                throw new RowRefused("local_number", "somebody changed this child meanwhile. Take the file again.");
+                throw new RowRefused("local_number", FileReason.CHILD_CHANGED_MEANWHILE);
         }
     }
 

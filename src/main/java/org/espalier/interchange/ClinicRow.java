@@ -1,5 +1,6 @@
 package org.espalier.interchange;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,11 @@ record ClinicRow(ClinicFile file, long line, Cells cells) {
     @Nullable
     String textOrNull(String column) {
         return cells.isEmpty(column) ? null : cells.text(column);
+    }
+    /** The day in a cell that may be empty; what is no day is refused. */
+    @Nullable
+    LocalDate dateOrNull(String column) {
+        return cells.isEmpty(column) ? null : cells.date(column).orElse(null);
     }
 
     static List<Long> lines(List<ClinicRow> rows) {

@@ -62,9 +62,7 @@ record CsvTable(List<Row> rows, List<FileProblem> problems) {
         if (!isText) {
             long line = 1 + text.chars().filter(c -> c == '\n').count();
             return new CsvTable(
-                    List.of(),
-                    List.of(new FileProblem(
-                            file, line, "?", "this is not UTF-8 text. Save the file as UTF-8 and try again.")));
+                    List.of(), List.of(FileProblem.of(file, line, FileProblem.WHOLE_ROW, FileReason.NOT_UTF8)));
         }
         return new Reading(file, columns).read(withoutByteOrderMark(text.toString()));
     }
@@ -108,12 +106,7 @@ record CsvTable(List<Row> rows, List<FileProblem> problems) {
                     }
                 }
             } catch (UncheckedIOException e) {
-                problems.add(new FileProblem(
-                        file,
-                        lastLine + 1,
-                        "?",
-                        "a quotation mark is not closed or stands where none may. From here on the file could not be"
-                                + " read."));
+                problems.add(FileProblem.of(file, lastLine + 1, FileProblem.WHOLE_ROW, FileReason.QUOTE_OPEN));
             }
         }
 
@@ -121,17 +114,18 @@ record CsvTable(List<Row> rows, List<FileProblem> problems) {
             int before = problems.size();
             columns.stream()
                     .filter(column -> !header.contains(column))
-                    .forEach(column -> problems.add(new FileProblem(
-                            file, 1, column, "the header row lacks this column. It has to name " + columns + ".")));
+                    .forEach(column ->
+                            problems.add(FileProblem.of(file, 1, column, FileReason.COLUMN_MISSING, wanted())));
             var seen = new HashSet<String>();
             header.stream()
                     .filter(column -> !columns.contains(column) || !seen.add(column))
-                    .forEach(column -> problems.add(new FileProblem(
-                            file,
-                            1,
-                            column,
-                            "the header row may not have this column, or not twice. It has to name " + columns + ".")));
+                    .forEach(column ->
+                            problems.add(FileProblem.of(file, 1, column, FileReason.COLUMN_NOT_KNOWN, wanted())));
             return problems.size() == before;
+        }
+
+        private String wanted() {
+            return String.join(", ", columns);
         }
 
         private void readRow(CSVRecord row, List<String> header) {
@@ -144,11 +138,8 @@ record CsvTable(List<Row> rows, List<FileProblem> problems) {
                 rows.add(new Row(lastLine, byColumn));
             } else {
                 String column = cells.size() < header.size() ? header.get(cells.size()) : header.getLast();
-                problems.add(new FileProblem(
-                        file,
-                        lastLine,
-                        column,
-                        "the row has " + cells.size() + " cells, the header " + header.size() + "."));
+                problems.add(FileProblem.of(
+                        file, lastLine, column, FileReason.CELLS_NOT_AS_HEADING, cells.size(), header.size()));
             }
         }
 

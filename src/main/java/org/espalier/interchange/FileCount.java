@@ -1,5 +1,7 @@
 package org.espalier.interchange;
 
+import org.espalier.kit.Texts;
+
 /**
  * What became of the rows of one file.
  *
@@ -29,6 +31,6 @@ public record FileCount(ClinicFile file, int fresh, int known, int changed, int 
 
     /** In words, for a terminal: {@code children.csv: 3 new, 2 known, 0 changed, 1 bad}. */
     String asText() {
-        return file.fileName() + ": " + fresh + " new, " + known + " known, " + changed + " changed, " + bad + " bad";
+        return Texts.text("interchange.count", file.fileName(), fresh, known, changed, bad);
     }
 }

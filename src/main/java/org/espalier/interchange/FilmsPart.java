@@ -65,12 +65,7 @@ class FilmsPart implements ClinicPart {
                 row.cells().isEmpty("taken_on") ? Optional.empty() : row.cells().date("taken_on");
         var file = taking.folder().film(row.text("file"));
         if (file.isEmpty()) {
-            row.cells()
-                    .refuse(
-                            "file",
-                            "there is no file \"" + row.text("file") + "\" in the folder " + ClinicFolder.FILMS
-                                    + ". A film is its picture: without it neither the film nor its readings can be"
-                                    + " taken.");
+            row.cells().refuse("file", FileReason.FILM_FILE_MISSING, row.text("file"), ClinicFolder.FILMS);
         }
         if (name.isEmpty() || child.isEmpty() || file.isEmpty()) {
             return Effect.KNOWN;
@@ -93,18 +88,16 @@ class FilmsPart implements ClinicPart {
         return switch (received) {
             case Received.Taken(var film) -> film;
             case Received.AlreadyHere(var film) -> film;
-            case Received.KeptAside(var film, var reason) -> throw new RowRefused("file", Texts.of(reason));
-            case Received.Refused(var reason) -> throw new RowRefused("file", Texts.of(reason));
+            case Received.KeptAside(var film, var reason) ->
+                throw new RowRefused("file", FileReason.REFUSED, Texts.of(reason));
+            case Received.Refused(var reason) -> throw new RowRefused("file", FileReason.REFUSED, Texts.of(reason));
         };
     }
 
     private Effect settle(Received received, ChildId child, Optional<LocalDate> takenOn) {
         var film = films.find(film(received)).orElseThrow();
         if (film.child().filter(other -> !other.equals(child)).isPresent()) {
-            throw new RowRefused(
-                    "local_number",
-                    "this picture is another child's, by what it says of itself or by what is on record. Look whose it"
-                            + " is before taking it.");
+            throw new RowRefused("local_number", FileReason.FILM_OF_ANOTHER_CHILD);
         }
         boolean given = film.child().isPresent();
         boolean otherDay = takenOn.filter(
@@ -113,9 +106,8 @@ class FilmsPart implements ClinicPart {
         if (received instanceof Received.AlreadyHere && given && otherDay) {
             throw new RowRefused(
                     "taken_on",
-                    "the film is on record with the day "
-                            + film.takenOn().map(LocalDate::toString).orElse("not known")
-                            + ". Mend it on the film's page if the file is right.");
+                    FileReason.FILM_ON_ANOTHER_DAY,
+                    film.takenOn().map(LocalDate::toString).orElse("?"));
         }
         if (!given || otherDay) {
             films.assign(film.id(), film.version(), child, otherDay ? takenOn.orElseThrow() : null, OWN_RECORDS);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.espalier.patient.AffectedSides;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.BoneAge;
@@ -127,16 +128,8 @@ final class FindingReading {
                 .filter(one -> Words.of(one.name()).equals(wanted))
                 .findFirst();
         if (found.isEmpty()) {
-            row.cells()
-                    .refuse(
-                            VALUE,
-                            "\"" + wanted + "\" is not known here. Write "
-                                    + String.join(
-                                            " | ",
-                                            sign.answers().stream()
-                                                    .map(one -> Words.of(one.name()))
-                                                    .toList())
-                                    + ".");
+            var known = sign.answers().stream().map(one -> Words.of(one.name())).collect(Collectors.joining(" | "));
+            row.cells().refuse(VALUE, FileReason.NOT_KNOWN, wanted, known);
         }
         return found;
     }
@@ -158,7 +151,7 @@ final class FindingReading {
         var side = Arrays.stream(Side.values())
                 .filter(one -> rows.stream().anyMatch(row -> row.text("side").equals(one.letter())))
                 .findFirst()
-                .orElseThrow(() -> new RowRefused("side", "a stage is one leg's. Write R or L."));
+                .orElseThrow(() -> new RowRefused("side", FileReason.STAGE_WITHOUT_SIDE));
         var row = find("stage", side).orElseThrow(() -> missing("stage"));
         return new TibiaVaraStage(
                 on, side, constant(row, TibiaVaraStage.Stage.class, true).orElseThrow(() -> missing("stage")));
@@ -173,7 +166,7 @@ final class FindingReading {
             return Optional.empty();
         }
         found.forEach(used::add);
-        found.stream().skip(1).forEach(row -> row.cells().refuse("item", item + " stands twice in this entry."));
+        found.stream().skip(1).forEach(row -> row.cells().refuse("item", FileReason.ITEM_TWICE, item));
         return Optional.of(found.getFirst());
     }
 
@@ -200,7 +193,7 @@ final class FindingReading {
         return find(item, null)
                 .flatMap(row -> row.cells().number(VALUE, 0, 1000).flatMap(number -> {
                     if (number != Math.rint(number)) {
-                        row.cells().refuse(VALUE, row.text(VALUE) + " is not a whole number.");
+                        row.cells().refuse(VALUE, FileReason.NOT_WHOLE, row.text(VALUE));
                         return Optional.empty();
                     }
                     return Optional.of(number.intValue());
@@ -228,10 +221,10 @@ final class FindingReading {
     }
 
     private static RowRefused missing(String item) {
-        return new RowRefused("item", "this entry lacks the item " + item + ", or it cannot be read.");
+        return new RowRefused("item", FileReason.ITEM_MISSING, item);
     }
 
     private static void refuse(ClinicRow row) {
-        row.cells().refuse("item", "\"" + row.text("item") + "\" is no item of this kind, or not of this side.");
+        row.cells().refuse("item", FileReason.ITEM_NOT_OF_KIND, row.text("item"));
     }
 }

@@ -38,7 +38,7 @@ record ForecastTask(String limbId, PastLimb limb, int films, LocalDate origin, S
 
     private static Optional<ForecastTask> read(Cells cells, Map<String, PastLimb> limbs) {
         Optional<String> id = cells.name(LIMB_ID);
-        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "the good rows of limbs.csv");
+        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "limbs.csv");
         Optional<Double> films = cells.number(FILMS, 1, 1000);
         Optional<LocalDate> origin = cells.date(ORIGIN);
         Optional<Double> months = cells.number(HORIZON, 0, 300);
@@ -54,16 +54,16 @@ record ForecastTask(String limbId, PastLimb limb, int films, LocalDate origin, S
         int number = (int) Math.round(films.orElseThrow());
         int known = limb.orElseThrow().films().size();
         if (known < number) {
-            cells.refuse(FILMS, "the limb has only " + known + " films before the plate and with it.");
+            cells.refuse(FILMS, FileReason.FEW_FILMS, known);
             return Optional.empty();
         }
         LocalDate last = limb.orElseThrow().films().get(number - 1).day();
         if (!last.equals(origin.orElseThrow())) {
-            cells.refuse(ORIGIN, "film " + number + " of this limb is of " + last + ".");
+            cells.refuse(ORIGIN, FileReason.FILM_OF_ANOTHER_DAY, number, last);
             return Optional.empty();
         }
         if (target.orElseThrow().isBefore(last)) {
-            cells.refuse(TARGET, "this day lies before that of the last film.");
+            cells.refuse(TARGET, FileReason.BEFORE_LAST_FILM);
             return Optional.empty();
         }
         return Optional.of(new ForecastTask(

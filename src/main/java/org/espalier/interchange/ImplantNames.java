@@ -73,7 +73,7 @@ final class ImplantNames {
         row.cells().name("description");
         row.cells().number("pieces", 0, MOST_PIECES);
         if (!meant.containsKey(key(row))) {
-            row.cells().refuse("implant", "no good row of procedures.csv puts this implant in.");
+            row.cells().refuse("implant", FileReason.IMPLANT_NOT_PUT_IN);
         }
         return fresh.contains(key(row)) ? Effect.NEW : Effect.KNOWN;
     }

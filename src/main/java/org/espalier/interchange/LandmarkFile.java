@@ -77,13 +77,14 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
             LandmarkRow first = firstOfFilm.computeIfAbsent(row.film(), _ -> row);
             LandmarkRow same = taken.computeIfAbsent(new LandmarkKey(row.film(), row.side(), row.landmark()), _ -> row);
             if (!first.scale().equals(row.scale())) {
+                refuse(row.line(), SCALE_X, FileReason.OTHER_SCALE, row.film(), first.line());
+            } else if (same.line() != row.line()) {
                 refuse(
                         row.line(),
-                        SCALE_X,
-                        "film " + row.film() + " has another scale in line " + first.line()
-                                + ". A film has one scale across and one down.");
-            } else if (same.line() != row.line()) {
-                refuse(row.line(), LANDMARK, row.landmark().code() + " is already set in line " + same.line() + ".");
+                        LANDMARK,
+                        FileReason.LANDMARK_TWICE,
+                        row.landmark().code(),
+                        same.line());
             } else {
                 rows.add(row);
             }
@@ -92,7 +93,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
         private String film(CsvTable.Row row) {
             String film = row.cell(FILM);
             if (film.isEmpty()) {
-                refuse(row.line(), FILM, "the film has no name.");
+                refuse(row.line(), FILM, FileReason.FILM_WITHOUT_NAME);
             }
             return film;
         }
@@ -100,7 +101,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
         private Optional<Side> side(CsvTable.Row row) {
             Optional<Side> side = Side.ofLetter(row.cell(SIDE));
             if (side.isEmpty()) {
-                refuse(row.line(), SIDE, quoted(row.cell(SIDE)) + " is no side. Write R or L.");
+                refuse(row.line(), SIDE, FileReason.NO_SIDE, row.cell(SIDE));
             }
             return side;
         }
@@ -108,7 +109,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
         private Optional<Landmark> landmark(CsvTable.Row row) {
             Optional<Landmark> landmark = Landmark.ofCode(row.cell(LANDMARK));
             if (landmark.isEmpty()) {
-                refuse(row.line(), LANDMARK, quoted(row.cell(LANDMARK)) + " is not the name of a landmark.");
+                refuse(row.line(), LANDMARK, FileReason.NOT_A_LANDMARK, row.cell(LANDMARK));
             }
             return landmark;
         }
@@ -120,10 +121,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
                 return Optional.empty();
             }
             if (noX || noY) {
-                refuse(
-                        row.line(),
-                        noX ? SCALE_X : SCALE_Y,
-                        "one scale is given, the other not. Give both, or neither for a film that is not calibrated.");
+                refuse(row.line(), noX ? SCALE_X : SCALE_Y, FileReason.ONE_SCALE);
                 return Optional.empty();
             }
             Optional<Double> x = positive(row, SCALE_X);
@@ -134,7 +132,7 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
         private Optional<Double> positive(CsvTable.Row row, String column) {
             Optional<Double> number = number(row, column);
             if (number.isPresent() && number.orElseThrow() <= 0) {
-                refuse(row.line(), column, quoted(row.cell(column)) + " is not above 0.");
+                refuse(row.line(), column, FileReason.NOT_ABOVE_ZERO, row.cell(column));
                 return Optional.empty();
             }
             return number;
@@ -145,16 +143,12 @@ record LandmarkFile(List<LandmarkRow> rows, List<FileProblem> problems) {
             if (NUMBER.matcher(text).matches() && Double.isFinite(Double.parseDouble(text))) {
                 return Optional.of(Double.valueOf(text));
             }
-            refuse(row.line(), column, quoted(text) + " is not a number. Write it as in 1234.5.");
+            refuse(row.line(), column, text.isEmpty() ? FileReason.EMPTY : FileReason.NOT_A_NUMBER, text);
             return Optional.empty();
         }
 
-        private void refuse(long line, String column, String reason) {
-            problems.add(new FileProblem(file, line, column, reason));
-        }
-
-        private static String quoted(String text) {
-            return text.isEmpty() ? "an empty cell" : '"' + text + '"';
+        private void refuse(long line, String column, FileReason reason, Object... details) {
+            problems.add(FileProblem.of(file, line, column, reason, details));
         }
     }
 }

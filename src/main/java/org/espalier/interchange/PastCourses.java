@@ -87,7 +87,7 @@ final class PastCourses {
 
     private void limb(Cells cells) {
         Optional<String> id = cells.name(LIMB_ID);
-        Optional<PastLimb.Child> child = cells.named(CHILD_ID, children, "the good rows of children.csv");
+        Optional<PastLimb.Child> child = cells.named(CHILD_ID, children, "children.csv");
         Optional<LocalDate> plate = cells.date("plate_date");
         Optional<PhysisSite> site = cells.oneOf("site", SITES);
         Optional<Deformity> deformity = cells.oneOf("direction", DIRECTIONS);
@@ -101,7 +101,7 @@ final class PastCourses {
                 && boneAge.isPresent()) {
             if (plate.orElseThrow().isBefore(child.orElseThrow().birth())
                     || plate.orElseThrow().isAfter(child.orElseThrow().birth().plusYears(25))) {
-                cells.refuse("plate_date", "the plate was not placed within 25 years of birth.");
+                cells.refuse("plate_date", FileReason.PLATE_DAY_IMPOSSIBLE);
                 return;
             }
             double years = boneAge.orElseThrow();
@@ -116,14 +116,14 @@ final class PastCourses {
     }
 
     private void film(Cells cells) {
-        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "the good rows of limbs.csv");
+        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "limbs.csv");
         Optional<LocalDate> day = cells.date("date");
         Optional<PhysisSite> angleOf = cells.oneOf("angle_name", ANGLES);
         Optional<Double> degrees = cells.number("angle_deg", 30, 150);
         Optional<Boolean> tells = cells.oneOf("phase", PHASES);
         if (limb.isPresent() && day.isPresent() && angleOf.isPresent() && degrees.isPresent() && tells.isPresent()) {
             if (angleOf.orElseThrow() != limb.orElseThrow().site()) {
-                cells.refuse("angle_name", "this angle is not that of the bone with the plate.");
+                cells.refuse("angle_name", FileReason.ANGLE_OF_OTHER_BONE);
             } else if (tells.orElseThrow()) {
                 limb.orElseThrow().add(new PastLimb.Film(day.orElseThrow(), Angle.ofDegrees(degrees.orElseThrow())));
             }
@@ -131,7 +131,7 @@ final class PastCourses {
     }
 
     private void event(Cells cells) {
-        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "the good rows of limbs.csv");
+        Optional<PastLimb> limb = cells.named(LIMB_ID, limbs, "limbs.csv");
         Optional<LocalDate> day = cells.date("date");
         Optional<Boolean> broken = cells.oneOf("event", EVENTS);
         if (limb.isPresent() && day.isPresent() && broken.orElse(false)) {
@@ -141,7 +141,7 @@ final class PastCourses {
 
     private static <T> void keepOnce(Cells cells, String column, Map<String, T> all, String id, T value) {
         if (all.putIfAbsent(id, value) != null) {
-            cells.refuse(column, "\"" + id + "\" stands in an earlier row. Each has one row.");
+            cells.refuse(column, FileReason.STANDS_TWICE, id);
         }
     }
 

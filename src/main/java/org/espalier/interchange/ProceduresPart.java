@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.espalier.kit.Texts;
+import java.util.stream.Stream;
 import org.espalier.patient.ChildId;
+import org.espalier.treatment.Act;
 import org.espalier.treatment.NextLook;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.ProcedureData;
 import org.espalier.treatment.ProcedureId;
-import org.espalier.treatment.RecordOutcome;
+import org.espalier.treatment.StockRefused;
 import org.espalier.treatment.TreatmentService;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -25,16 +26,25 @@ import org.springframework.stereotype.Component;
  * is. Taken before the readings are, since what was done long ago is not held up against what was read since.
  */
 @Component
-@Order(4)
+@Order(5)
 class ProceduresPart implements ClinicPart {
+
+    /** Something of one day: what was planned comes before what was done, so that a plan is done by what came after it. */
+    private record Step(String day, Runnable work) {}
 
     /** Rows that were done in one go. */
     private record Key(String number, String procedure) {}
 
     private final TreatmentService treatments;
+    private final FactTaking facts;
+    private final PlanSheet plans;
+    private final PieceCells pieces;
 
-    ProceduresPart(TreatmentService treatments) {
+    ProceduresPart(TreatmentService treatments, FactTaking facts, PlanSheet plans, PieceCells pieces) {
         this.treatments = treatments;
+        this.facts = facts;
+        this.plans = plans;
+        this.pieces = pieces;
     }
 
     @Override
@@ -42,15 +52,19 @@ class ProceduresPart implements ClinicPart {
         var implants = new ImplantNames(taking.site().value());
         var implantRows = taking.rows(ClinicFile.IMPLANTS);
         implantRows.forEach(implants::read);
-        taking.rows(ClinicFile.PROCEDURES).stream()
+        var planned = taking.rows(ClinicFile.PLANS).stream()
+                .map(row -> new Step(row.text("date"), () -> taking.take(row, () -> facts.take(taking, row, plans))));
+        var done = taking.rows(ClinicFile.PROCEDURES).stream()
                 .collect(Collectors.groupingBy(
                         row -> new Key(row.text("local_number"), row.text("procedure")),
                         LinkedHashMap::new,
                         Collectors.toList()))
                 .values()
                 .stream()
-                .sorted(Comparator.comparing(rows -> rows.getFirst().text("date")))
-                .forEach(rows -> taking.take(rows, () -> take(taking, rows, implants)));
+                .map(rows -> new Step(
+                        rows.getFirst().text("date"), () -> taking.take(rows, () -> take(taking, rows, implants))));
+        Stream.concat(planned, done).sorted(Comparator.comparing(Step::day)).forEach(step -> step.work()
+                .run());
         implantRows.forEach(row -> taking.take(row, () -> implants.effect(row)));
     }
 
@@ -70,11 +84,12 @@ class ProceduresPart implements ClinicPart {
         var wanted = rows.stream().map(row -> ActCells.content(row, implants)).toList();
         var same = known.get(on.get() + " " + wanted);
         if (same != null) {
+            demandSamePieces(rows, same.acts());
             implants.areThose(rows, same.acts());
             return Effect.KNOWN;
         }
         var acts = rows.stream()
-                .flatMap(row -> ActCells.read(row, child.get(), implants).stream())
+                .flatMap(row -> ActCells.read(row, implants, pieces).stream())
                 .toList();
         if (acts.size() < rows.size()) {
             return Effect.KNOWN;
@@ -87,31 +102,38 @@ class ProceduresPart implements ClinicPart {
                 acts,
                 new NextLook(nextOn.get(), nextWhy.get()));
         var id = new ProcedureId(StableIds.of(child.get().value(), "procedure", on.get() + " " + wanted));
-        demand(treatments.record(child.get(), id, data));
+        record(child.get(), id, data);
         implants.areNew(rows);
         return Effect.NEW;
+    }
+
+    private static List<String> lines(String cell) {
+        return cell.lines().map(String::strip).toList();
     }
 
     private static void demandSameHead(ClinicRow first, ClinicRow row) {
         for (var column : List.of("date", "elsewhere", "surgeon", "note", "next_date", "next_why")) {
             if (!row.text(column).equals(first.text(column))) {
-                row.cells()
-                        .refuse(
-                                column,
-                                "line " + first.line() + " says \"" + first.text(column)
-                                        + "\" of the same procedure. Both say the same, or it is another procedure.");
+                row.cells().refuse(column, FileReason.OTHERWISE_ABOVE, first.line(), first.text(column));
             }
         }
     }
 
-    private static void demand(RecordOutcome outcome) {
-        if (outcome instanceof RecordOutcome.Stopped(var stops)) {
-            throw new RowRefused(
-                    "kind",
-                    stops.stream()
-                            .map(stop -> Texts.of(stop.reason()))
-                            .distinct()
-                            .collect(Collectors.joining(" ")));
+    private void record(ChildId child, ProcedureId id, ProcedureData data) {
+        try {
+            FactTaking.demand(treatments.record(child, id, data), "kind");
+        } catch (StockRefused refused) {
+            throw new RowRefused("lots", FileReason.REFUSED, refused.text());
+        }
+    }
+
+    /** What is said of pieces and lots is what is on record; where a row says nothing of them, that is no contradiction. */
+    private void demandSamePieces(List<ClinicRow> rows, List<Act> acts) {
+        for (int i = 0; i < rows.size(); i++) {
+            var said = rows.get(i).text("lots");
+            if (!said.isEmpty() && !lines(said).equals(lines(pieces.of(acts.get(i))))) {
+                rows.get(i).cells().refuse("lots", FileReason.PIECES_ON_RECORD);
+            }
         }
     }
 
@@ -143,11 +165,17 @@ class ProceduresPart implements ClinicPart {
             for (var data : standing(one.child().id())) {
                 number++;
                 for (var act : data.acts()) {
-                    procedures.add(ActCells.row(one.number(), Integer.toString(number), data, act, names));
+                    procedures.add(ActCells.row(one.number(), Integer.toString(number), data, act, names, pieces));
                 }
             }
             names.rows(one.number()).forEach(implants::add);
         }
-        return Map.of(ClinicFile.PROCEDURES, procedures, ClinicFile.IMPLANTS, implants);
+        return Map.of(
+                ClinicFile.PLANS,
+                facts.rows(giving, plans),
+                ClinicFile.IMPLANTS,
+                implants,
+                ClinicFile.PROCEDURES,
+                procedures);
     }
 }

@@ -81,8 +81,9 @@ final class ReadingRows {
                 row.cells()
                         .refuse(
                                 "value",
-                                "\"" + part.strip() + "\" is not known here. Write one or more of "
-                                        + String.join(" | ", known.keySet()) + ", with \"; \" between.");
+                                FileReason.NOT_KNOWN_OF_SEVERAL,
+                                part.strip(),
+                                String.join(" | ", known.keySet()));
             } else {
                 found.add(one);
             }
@@ -96,11 +97,7 @@ final class ReadingRows {
         var plate = Words.all(ScrewSeen.Plate.class).get(names[0]);
         var screw = names.length < 2 ? null : Words.all(ScrewSeen.Screw.class).get(names[1]);
         if (plate == null || screw == null) {
-            row.cells()
-                    .refuse(
-                            "item",
-                            "\"" + row.text("item") + "\" names no screw. Write it as in \"screw distal femur,"
-                                    + " metaphysis\".");
+            row.cells().refuse("item", FileReason.NOT_A_SCREW, row.text("item"));
         } else {
             side.ifPresent(one -> screws.add(seen(row, ScrewSeen.asked(one, plate, screw))));
         }
@@ -112,7 +109,7 @@ final class ReadingRows {
             var words = answer.strip().split(" ", 2);
             var said = words.length < 2 ? null : SEEN.get(words[1]);
             if (said == null) {
-                row.cells().refuse("value", "\"" + answer.strip() + "\" is no answer. Write it as in \"exposed no\".");
+                row.cells().refuse("value", FileReason.NOT_AN_ANSWER, answer.strip());
                 return seen;
             }
             seen = switch (words[0]) {
@@ -121,7 +118,7 @@ final class ReadingRows {
                 case "broken" -> seen.withBroken(said);
                 case "loose" -> seen.withLoose(said);
                 default -> {
-                    row.cells().refuse("value", "\"" + words[0] + "\" is not asked of a screw.");
+                    row.cells().refuse("value", FileReason.NOT_ASKED_OF_A_SCREW, words[0]);
                     yield seen;
                 }
             };
@@ -140,7 +137,7 @@ final class ReadingRows {
 
     private void point(ClinicRow row, String landmark) {
         if (Landmark.ofCode(landmark).isEmpty()) {
-            row.cells().refuse("item", "\"" + landmark + "\" is neither a landmark nor another item of a reading.");
+            row.cells().refuse("item", FileReason.NOT_AN_ITEM, landmark);
             return;
         }
         var side = row.cells().oneOf("side", SIDES);
@@ -173,8 +170,7 @@ final class ReadingRows {
         try {
             return new ReadingSettings(limbs, calibration, json.convertValue(taken, FilmTaken.class), further, screws);
         } catch (JacksonException e) {
-            throw new RowRefused(
-                    "value", "how the film was taken cannot be read: " + e.getOriginalMessage() + ". Mend that item.");
+            throw new RowRefused("value", FileReason.TAKEN_UNREADABLE, e.getOriginalMessage());
         }
     }
 }

@@ -25,7 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Signed readings, by their landmarks: the numbers follow from them here as everywhere. */
 @Component
-@Order(5)
+@Order(7)
 class ReadingsPart implements ClinicPart {
 
     /** Rows that are one reading. */
@@ -86,7 +86,7 @@ class ReadingsPart implements ClinicPart {
                 read.marks(),
                 secondOf);
         if (earlier.add(signed) instanceof SignOutcome.Refused(var reason)) {
-            throw new RowRefused("item", Texts.of(reason));
+            throw new RowRefused("item", FileReason.REFUSED, Texts.of(reason));
         }
         taking.named().put(key(key.film(), key.reading()), id);
         return Effect.NEW;
@@ -97,7 +97,7 @@ class ReadingsPart implements ClinicPart {
         if (taking.named().get(FilmsPart.key(name)) instanceof FilmId film) {
             return Optional.of(film);
         }
-        row.cells().refuse("film", "no good row of films.csv has the film \"" + name + "\". A reading needs its film.");
+        row.cells().refuse("film", FileReason.FILM_NOT_TAKEN, name);
         return Optional.empty();
     }
 
@@ -108,10 +108,7 @@ class ReadingsPart implements ClinicPart {
         if (taking.named().get(key(key.film(), row.text("second_of"))) instanceof ReadingId first) {
             return Optional.of(first);
         }
-        row.cells()
-                .refuse(
-                        "second_of",
-                        "no good row above has the reading \"" + row.text("second_of") + "\" of this film.");
+        row.cells().refuse("second_of", FileReason.FIRST_READING_MISSING, row.text("second_of"));
         return Optional.empty();
     }
 
@@ -119,11 +116,7 @@ class ReadingsPart implements ClinicPart {
         try {
             return Optional.of(Instant.parse(row.text(column)));
         } catch (DateTimeException e) {
-            row.cells()
-                    .refuse(
-                            column,
-                            "\"" + row.text(column)
-                                    + "\" is not a point in time. Write it in UTC, as in 2024-05-02T09:30:00Z.");
+            row.cells().refuse(column, FileReason.NOT_AN_INSTANT, row.text(column));
             return Optional.empty();
         }
     }

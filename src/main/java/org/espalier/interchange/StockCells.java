@@ -75,7 +75,7 @@ record StockCells(ShelfData shelf, ProductData product, List<SaidLot> lots, int 
             return Optional.empty();
         }
         if (lots.get().size() > pieces.get()) {
-            throw new RowRefused("pieces", "of each lot named there is at least one piece.");
+            throw new RowRefused("pieces", FileReason.LOTS_MORE_THAN_PIECES);
         }
         var product = new ProductData(
                 kind.get(),
@@ -105,7 +105,7 @@ record StockCells(ShelfData shelf, ProductData product, List<SaidLot> lots, int 
                 ? new String[0]
                 : row.text("expires").split(BETWEEN.strip());
         if (days.length != 0 && days.length != numbers.length) {
-            row.cells().refuse("expires", "of " + numbers.length + " lots there are " + days.length + " days of use.");
+            row.cells().refuse("expires", FileReason.DAYS_NOT_AS_LOTS, numbers.length, days.length);
             return Optional.empty();
         }
         List<SaidLot> lots = new ArrayList<>();
@@ -115,7 +115,7 @@ record StockCells(ShelfData shelf, ProductData product, List<SaidLot> lots, int 
                 lots.add(new SaidLot(
                         numbers[i].strip(), day.equals("none") ? Optional.empty() : Optional.of(LocalDate.parse(day))));
             } catch (java.time.DateTimeException e) {
-                row.cells().refuse("expires", "\"" + day + "\" is not a date. Write it as in 2029-07-14, or none.");
+                row.cells().refuse("expires", FileReason.NOT_A_DATE_OR_NONE, day);
                 return Optional.empty();
             }
         }

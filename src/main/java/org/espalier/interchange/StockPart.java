@@ -27,7 +27,7 @@ import org.springframework.stereotype.Component;
  * there already is left as it is; where its number differs, the shelf is to be counted.
  */
 @Component
-@Order(7)
+@Order(4)
 class StockPart implements ClinicPart {
 
     private final StockService stock;
@@ -57,12 +57,12 @@ class StockPart implements ClinicPart {
         }
         var line = said.get();
         if (!seen.add(line.key())) {
-            throw new RowRefused("lot", "an earlier row says how many of these lie on this shelf.");
+            throw new RowRefused("lot", FileReason.SHELF_LINE_TWICE);
         }
         try {
             return take(taking, line, shelves);
         } catch (StockRefusal refusal) {
-            throw new RowRefused("pieces", refusal.text());
+            throw new RowRefused("pieces", FileReason.REFUSED, refusal.text());
         }
     }
 
@@ -73,7 +73,7 @@ class StockPart implements ClinicPart {
             shelf = stock.shelf(id).orElseThrow();
             shelves.put(line.shelf().name(), shelf);
         } else if (shelf.kind() != line.shelf().kind()) {
-            throw new RowRefused("shelf_kind", "the shelf on record is a " + Words.of(shelf.kind()) + ".");
+            throw new RowRefused("shelf_kind", FileReason.SHELF_OF_OTHER_KIND, Words.of(shelf.kind()));
         }
         var product = product(line);
         var there = stock.on(shelf.id()).stream()
@@ -89,10 +89,7 @@ class StockPart implements ClinicPart {
 
     private static Effect same(ShelfLine there, StockCells line) {
         if (there.quantity() != line.pieces()) {
-            throw new RowRefused(
-                    "pieces",
-                    there.quantity() + " lie there on record, not " + line.pieces()
-                            + ". Count the shelf in the house; a file does not change what lies there.");
+            throw new RowRefused("pieces", FileReason.SHELF_HOLDS_OTHERWISE, there.quantity(), line.pieces());
         }
         return Effect.KNOWN;
     }
@@ -110,9 +107,7 @@ class StockPart implements ClinicPart {
         if (known.data().kind() != line.product().kind()
                 || known.data().traced() != line.product().traced()) {
             throw new RowRefused(
-                    "reference",
-                    "the catalogue has another product with this reference: "
-                            + known.data().name() + ".");
+                    "reference", FileReason.OTHER_PRODUCT, known.data().name());
         }
         return known;
     }

@@ -101,9 +101,8 @@ final class Taking {
             row.cells()
                     .refuse(
                             "local_number",
-                            number.isEmpty()
-                                    ? "this cell is empty. Each row needs the child's local number."
-                                    : "no child that was taken or is on record has the number \"" + number + "\".");
+                            number.isEmpty() ? FileReason.CHILD_NUMBER_EMPTY : FileReason.CHILD_NOT_KNOWN,
+                            number);
         }
         return Optional.ofNullable(child);
     }
@@ -136,20 +135,20 @@ final class Taking {
                 return Optional.of(effect);
             }));
         } catch (RowRefused refused) {
-            refuse(first, before, refused.column(), refused.reason());
+            refuse(first, before, refused.column(), refused.reason(), refused.details());
         } catch (IllegalArgumentException unfit) {
-            refuse(first, before, "?", unfit.getMessage() + ". Mend the row.");
+            refuse(first, before, FileProblem.WHOLE_ROW, FileReason.UNFIT, String.valueOf(unfit.getMessage()));
         } catch (DataIntegrityViolationException unfit) {
             LOG.warn("A row of {} does not fit what is kept", first.file(), unfit);
-            refuse(first, before, "?", "it does not fit what is on record. Look at the record before taking it.");
+            refuse(first, before, FileProblem.WHOLE_ROW, FileReason.DOES_NOT_FIT);
         }
         return Optional.empty();
     }
 
     /** What is wrong with the whole follows from what was wrong with a cell, if anything was. */
-    private void refuse(ClinicRow row, int before, String column, String reason) {
+    private void refuse(ClinicRow row, int before, String column, FileReason reason, Object... details) {
         if (problems.size() == before) {
-            row.cells().refuse(column, reason);
+            row.cells().refuse(column, reason, details);
         }
     }
 

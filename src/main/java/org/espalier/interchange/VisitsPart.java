@@ -27,7 +27,7 @@ import org.springframework.stereotype.Component;
 
 /** Visits in the order they were: those that are over, then the open one. Taken last, when all they rest on is there. */
 @Component
-@Order(6)
+@Order(8)
 class VisitsPart implements ClinicPart {
 
     private static final Map<String, VisitState> STATES = Words.all(VisitState.class);
@@ -87,10 +87,7 @@ class VisitsPart implements ClinicPart {
             return Effect.KNOWN;
         }
         if (last.filter(on.get()::isBefore).isPresent()) {
-            throw new RowRefused(
-                    "date",
-                    "a visit on " + last.get() + " is on record already, and what came before it cannot be put in"
-                            + " between. Leave this row out.");
+            throw new RowRefused("date", FileReason.VISIT_BETWEEN, last.get());
         }
         over(taking, child, row, state.get(), on.get());
         taken[0]++;
@@ -107,16 +104,11 @@ class VisitsPart implements ClinicPart {
         var visit = new EarlierVisit(state, on, reason, row.text("note"), end, asked(row));
         switch (earlier.add(child, taking.site(), visit)) {
             case VisitOutcome.Done done -> {}
-            case VisitOutcome.NotSeenClosed closed ->
-                throw new RowRefused(
-                        "reason",
-                        "care ends without a reason only when growth plates were seen closed. Name the reason, or end"
-                                + " care on the child's page.");
-            case VisitOutcome.ImplantIn in ->
-                throw new RowRefused("reason", "care cannot end as straight while something is in.");
+            case VisitOutcome.NotSeenClosed closed -> throw new RowRefused("reason", FileReason.NOT_SEEN_CLOSED);
+            case VisitOutcome.ImplantIn in -> throw new RowRefused("reason", FileReason.STILL_IN);
             case VisitOutcome.ChangedMeanwhile changed ->
-                throw new RowRefused("state", "somebody changed the visit meanwhile. Take the file again.");
-            case VisitOutcome.NextMissing missing -> throw new RowRefused("state", "a next visit is missing.");
+                throw new RowRefused("state", FileReason.VISIT_CHANGED_MEANWHILE);
+            case VisitOutcome.NextMissing missing -> throw new RowRefused("state", FileReason.NEXT_VISIT_MISSING);
         }
     }
 
@@ -127,7 +119,7 @@ class VisitsPart implements ClinicPart {
         var now = visits.of(child);
         var open = now.open();
         if (open.isEmpty()) {
-            throw new RowRefused("state", "care of this child has ended on record, so no visit is open.");
+            throw new RowRefused("state", FileReason.CARE_ENDED);
         }
         boolean same =
                 open.get().asked().equals(asked) && open.get().appointment().equals(appointment);
@@ -147,7 +139,7 @@ class VisitsPart implements ClinicPart {
         try {
             return row.cells().isEmpty("time") ? null : LocalTime.parse(row.text("time"));
         } catch (DateTimeParseException e) {
-            row.cells().refuse("time", "\"" + row.text("time") + "\" is not a time of day. Write it as in 09:30.");
+            row.cells().refuse("time", FileReason.NOT_A_TIME, row.text("time"));
             return null;
         }
     }

@@ -35,6 +35,11 @@ public class Texts implements I18NProvider {
         return text(key(constant));
     }
 
+    /** The text of a constant that speaks of something. */
+    public static String text(Enum<?> constant, Object... arguments) {
+        return text(key(constant), arguments);
+    }
+
     /** The language the reader asked for, among those there are. */
     public static Locale language() {
         var ui = UI.getCurrent();

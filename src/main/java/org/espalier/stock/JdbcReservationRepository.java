@@ -75,10 +75,10 @@ class JdbcReservationRepository {
                 .update();
     }
 
-    boolean end(UUID holder, StaffId by, Instant at) {
+    boolean end(UUID holder, @Nullable StaffId by, Instant at) {
         return jdbc.sql(END)
                         .param("holder", holder)
-                        .param("by", by.value())
+                        .param("by", by == null ? null : by.value())
                         .param("at", at.atOffset(ZoneOffset.UTC))
                         .update()
                 == 1;

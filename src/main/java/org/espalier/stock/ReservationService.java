@@ -46,7 +46,7 @@ public class ReservationService {
 
     /** Nothing is kept for the operation any more; false when nothing was. */
     public boolean end(UUID holder) {
-        return reservations.end(holder, currentStaff.id(), clock.instant());
+        return reservations.end(holder, currentStaff.find().orElse(null), clock.instant());
     }
 
     /** What is kept, the first operation first. */

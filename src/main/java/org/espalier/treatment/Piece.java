@@ -114,6 +114,10 @@ public record Piece(
     public Piece withRole(Role other) {
         return new Piece(other, product, what, lotNumbers, expires, lots, shelf, outside, movement);
     }
+    /** The same, of one of several lots: which is not known. */
+    public Piece ofLots(List<LotId> several) {
+        return given(several, lotNumbers, expires, movement);
+    }
 
     Piece given(List<LotId> of, @Nullable String numbers, @Nullable LocalDate last, @Nullable UUID by) {
         return new Piece(role, product, what, numbers, last, of, shelf, outside, by);

@@ -160,7 +160,8 @@ class StockBook {
     private Piece fromOutside(SiteId site, ProcedureId first, boolean elsewhere, Piece piece) {
         var product = piece.product();
         var number = piece.lotNumbers();
-        if (product == null || number == null) {
+        boolean lotsKnown = piece.lots().size() > 1;
+        if (product == null || number == null || lotsKnown) {
             return piece;
         }
         var lot = catalogue.lotOf(product, number, piece.expires()).id();

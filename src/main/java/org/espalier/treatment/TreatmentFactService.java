@@ -96,7 +96,7 @@ public class TreatmentFactService {
         var written = new Written<>(id, fact, null, now, earlier, reason);
         var stops = stops(child, site, table, written);
         if (stops.isEmpty()) {
-            if (table == FactTable.TARGETS) {
+            if (table == FactTable.TARGETS && staff.find().isPresent()) {
                 signAgain.prove();
             }
             var on = fact == null

@@ -54,7 +54,7 @@ class ClinicBadRowsIntegrationTests {
                 """);
         assertThat(problems())
                 .containsExactly(
-                        "children.csv, line 3, column local_number: the number \"1\" stands in an earlier row too.",
+                        "children.csv, line 3, column local_number: \"1\" stands in an earlier row too. Each has one row.",
                         "children.csv, line 4, column family_name: this cell is empty. Each row needs it.",
                         "children.csv, line 5, column birth_date: \"1.2.2015\" is not a date. Write it as in 2019-07-14.",
                         "children.csv, line 6, column sex: \"boy\" is not known here. Write female | male.",
@@ -113,7 +113,7 @@ class ClinicBadRowsIntegrationTests {
                         "examinations.csv, line 8, column item: this entry lacks the item sides, or it cannot be read.",
                         "examinations.csv, line 10, column item: \"girth_cm\" is no item of this kind, or not of this side.",
                         "examinations.csv, line 11, column ?: Measured before birth: 2010-01-13. Mend the row.",
-                        "examinations.csv, line 12, column side: a stage is one leg's. Write R or L.");
+                        "examinations.csv, line 12, column side: a stage is one leg’s. Write R or L.");
     }
 
     @Test
@@ -125,17 +125,17 @@ class ClinicBadRowsIntegrationTests {
                 1,P8,,3
                 """);
         write(ClinicFile.PROCEDURES, """
-                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,kind,side,bone,end,plate_side,implant,description,pieces,answers
-                1,1,2024-02-01,no,,,2024-05-01,film,plate placed,R,femur,distal,medial,P1,,,
-                1,2,2024-03-01,no,,,2024-05-01,film,plate out,L,femur,distal,medial,P2,plate,3,
-                1,3,2024-03-02,no,,,2024-05-01,film,plate glued,R,femur,distal,medial,P3,plate,3,
-                1,4,2024-03-03,no,,,2024-05-01,film,plate placed,R,,,medial,P3,plate,3,
-                1,5,2024-03-04,no,,,2024-02-01,film,osteotomy,L,,,,,wires,2,
-                1,6,2124-03-04,no,,,2124-05-01,film,osteotomy,L,,,,,wires,2,
-                1,7,2024-03-05,maybe,,,2024-05-01,film,osteotomy,L,,,,,wires,2,
-                1,8,2024-03-06,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,
-                1,8,2024-03-07,no,,,2024-05-01,film,cast on,L,,,,,cast,0,
-                1,9,2024-03-08,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,was it fun: yes
+                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
+                1,1,2024-02-01,no,,,2024-05-01,film,plate placed,R,femur,distal,medial,P1,,,,,
+                1,2,2024-03-01,no,,,2024-05-01,film,plate out,L,femur,distal,medial,P2,plate,3,,,
+                1,3,2024-03-02,no,,,2024-05-01,film,plate glued,R,femur,distal,medial,P3,plate,3,,,
+                1,4,2024-03-03,no,,,2024-05-01,film,plate placed,R,,,medial,P3,plate,3,,,
+                1,5,2024-03-04,no,,,2024-02-01,film,osteotomy,L,,,,,wires,2,,,
+                1,6,2124-03-04,no,,,2124-05-01,film,osteotomy,L,,,,,wires,2,,,
+                1,7,2024-03-05,maybe,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,
+                1,8,2024-03-06,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,
+                1,8,2024-03-07,no,,,2024-05-01,film,cast on,L,,,,,cast,0,,,
+                1,9,2024-03-08,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,was it fun: yes
                 """);
         assertThat(problems())
                 .containsExactly(
@@ -194,6 +194,9 @@ class ClinicBadRowsIntegrationTests {
                         "films.csv, line 3, column file: This is neither a DICOM film nor a JPEG or PNG photo. Choose"
                                 + " another file.",
                         noFile("films.csv, line 4", "films/../secret.dcm"),
+                        "stock.csv, line 2, column pieces: This product is traced: say the lot on the label.",
+                        "stock.csv, line 3, column shelf_kind: \"drawer\" is not known here. Write store | tray | consignment.",
+                        "stock.csv, line 4, column pieces: of each lot named there is at least one piece.",
                         "readings.csv, line 2, column signed_at: \"yesterday\" is not a point in time. Write it in UTC, as in"
                                 + " 2024-05-02T09:30:00Z.",
                         "readings.csv, line 2, column film: no good row of films.csv has the film \"F1\". A reading needs its"
@@ -203,11 +206,91 @@ class ClinicBadRowsIntegrationTests {
                         "visits.csv, line 3, column state: \"came\" is not known here. Write planned | booked | arrived | not"
                                 + " brought | cancelled | care ended.",
                         "visits.csv, line 4, column reason: care ends without a reason only when growth plates were seen"
-                                + " closed. Name the reason, or end care on the child's page.",
-                        "visits.csv, line 5, column time: \"half past nine\" is not a time of day. Write it as in 09:30.",
-                        "stock.csv, line 2, column pieces: This product is traced: say the lot on the label.",
-                        "stock.csv, line 3, column shelf_kind: \"drawer\" is not known here. Write store | tray | consignment.",
-                        "stock.csv, line 4, column pieces: of each lot named there is at least one piece.");
+                                + " closed. Name the reason, or end care on the child’s page.",
+                        "visits.csv, line 5, column time: \"half past nine\" is not a time of day. Write it as in 09:30.");
+    }
+
+    @Test
+    void whatWasDecidedSeenAndKnownOfTheFamilyIsSaidWithItsReason() throws IOException {
+        write(ClinicFile.PLANS, """
+                local_number,date,kind,side,bone,end,plate_side,deformity,implants,intent,expectation,asked_on,theatre_on,past_target_deg
+                1,2024-02-01,plate placed,R,femur,distal,lateral,valgus,,,,,,
+                1,2024-02-02,plate placed,R,femur,distal,medial,valgus,,,,2024-01-01,,
+                1,2024-02-03,plate placed,R,femur,,medial,valgus,,,,soon,,
+                """);
+        write(ClinicFile.PROCEDURES, """
+                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
+                1,1,2024-02-05,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,wire of steel,,
+                1,2,2024-02-06,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,lost,
+                """);
+        write(ClinicFile.TARGETS, """
+                local_number,date,side,bone,end,degrees,because
+                1,2024-02-01,R,femur,distal,200,taller
+                1,2124-02-01,R,femur,distal,87,later
+                1,2024-02-01,R,femur,distal,87,
+                """);
+        write(ClinicFile.CLOSURES, """
+                local_number,date,side,bone,end,reader,retained_told_on,remove_by
+                1,2024-02-01,R,,,A. Reader,,
+                """);
+        write(ClinicFile.COMPLICATIONS, """
+                local_number,date,kind,grade,side,note
+                1,2024-02-01,other,VI,R,
+                1,2024-02-02,other,I,R,
+                """);
+        write(ClinicFile.FAMILIES, """
+                local_number,language,interpreter,transport,school,do_not_contact,safeguarding_lead
+                1,English,no,,,,
+                """);
+        write(ClinicFile.PHONES, """
+                local_number,number,owner,language
+                1,555-0142,mother,en
+                """);
+        var kinds = String.join(
+                " | ", Words.all(org.espalier.stock.Explant.Fate.class).keySet());
+        assertThat(problems())
+                .containsExactly(
+                        "plans.csv, line 2, column date: A tether on this side lets the planned deformity grow: it takes the"
+                                + " medial side. Mend the side, or say that it is a deliberate reversal.",
+                        "plans.csv, line 3, column ?: Decided on 2024-02-02, so not asked for on 2024-01-01. Mend the row.",
+                        "plans.csv, line 4, column end: this cell is empty. Each row needs it.",
+                        "plans.csv, line 4, column asked_on: \"soon\" is not a date. Write it as in 2019-07-14.",
+                        "procedures.csv, line 2, column lots: \"wire of steel\" is no piece. Write each on a line of its own, as"
+                                + " in \"body | two-hole plate | P-16 | lot A-1 | 2030-01-31\"; what is not known stays empty.",
+                        "procedures.csv, line 3, column fate: \"lost\" is not known here. Write " + kinds + ".",
+                        "targets.csv, line 2, column degrees: 200 does not lie between -180 and 180.",
+                        "targets.csv, line 3, column date: The day lies before birth or is still to come. Mend the day.",
+                        "targets.csv, line 4, column because: this cell is empty. Each row needs it.",
+                        "closures.csv, line 2, column bone: this cell is empty. Each row needs it.",
+                        "complications.csv, line 2, column grade: \"VI\" is not known here. Write I | II | III | IV | V.",
+                        "complications.csv, line 3, column ?: A complication that is not in the list is said in the note. Mend"
+                                + " the row.",
+                        "families.csv, line 2, column language: \"English\" is no language code. Write the two letters of it,"
+                                + " as in en.",
+                        "phones.csv, line 2, column local_number: no good row of families.csv is of this child. A phone needs"
+                                + " its family.");
+    }
+
+    @Test
+    void whatIsOnRecordOfAFamilyIsNotChangedByAFile() throws IOException {
+        var families = """
+                local_number,language,interpreter,transport,school,do_not_contact,safeguarding_lead
+                1,es,yes,,,by order of the court,
+                """;
+        write(ClinicFile.FAMILIES, families);
+        write(ClinicFile.PHONES, """
+                local_number,number,owner,language
+                1,555-0142,mother,es
+                """);
+        assertThat(take(Portion.ALL).problems()).isEmpty();
+        write(ClinicFile.FAMILIES, families.replace("by order of the court", ""));
+        assertThat(problems())
+                .containsExactly(
+                        "families.csv, line 2, column local_number: how this family is reached is on record, and otherwise"
+                                + " than here. A file does not change it: look at the child’s page and mend it there, or leave"
+                                + " the row out.",
+                        "phones.csv, line 2, column local_number: no good row of families.csv is of this child. A phone needs"
+                                + " its family.");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.espalier.IntegrationTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,11 @@ class ClinicRecordsIntegrationTests {
             assertThat(count.fresh()).as(count.asText()).isGreaterThan(1);
             assertThat(count.changed() + count.bad()).as(count.asText()).isZero();
         });
+        var treated = clinic.treatment(to, "A-1");
+        assertThat(treated.waiting()).extracting(plan -> plan.plan().on()).containsExactly(LocalDate.of(2025, 9, 3));
+        assertThat(treated.pieces().out())
+                .extracting(out -> out.piece().lotNumbers())
+                .containsExactlyInAnyOrder("A-1", "B-1, B-2", "L-9");
     }
 
     @Test

@@ -12,7 +12,10 @@ import org.espalier.film.TestDoor;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.EndReason;
+import org.espalier.followup.Family;
+import org.espalier.followup.FamilyService;
 import org.espalier.followup.Happening;
+import org.espalier.followup.Phone;
 import org.espalier.followup.Visit;
 import org.espalier.followup.VisitReason;
 import org.espalier.followup.VisitService;
@@ -25,6 +28,7 @@ import org.espalier.patient.BoneDisease;
 import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ChildOrder;
 import org.espalier.patient.ClinicalExamination;
 import org.espalier.patient.Diagnosis;
 import org.espalier.patient.DiagnosisKind;
@@ -51,17 +55,28 @@ import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
 import org.espalier.science.quantity.Weight;
+import org.espalier.stock.Explant;
+import org.espalier.stock.Lot;
 import org.espalier.stock.TestStock;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.Complication;
+import org.espalier.treatment.Deformity;
 import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.Maturity;
 import org.espalier.treatment.NextLook;
 import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.Piece;
+import org.espalier.treatment.Plan;
 import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.ProcedureData;
 import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.Question;
 import org.espalier.treatment.RecordOutcome;
+import org.espalier.treatment.Target;
+import org.espalier.treatment.Treatment;
+import org.espalier.treatment.TreatmentFact;
+import org.espalier.treatment.TreatmentFactService;
 import org.espalier.treatment.TreatmentService;
 import org.springframework.stereotype.Component;
 
@@ -75,10 +90,15 @@ class TestClinic {
     /** A hospital with one who does everything there. */
     record Hospital(SiteId site, UUID staff) {}
 
+    /** What lies there, and the lot of the plates. */
+    private record Shelves(TestStock.Stocked stocked, Lot plates) {}
+
     private final TestNetwork network;
     private final PatientService patients;
     private final ExaminationService examinations;
     private final TreatmentService treatments;
+    private final TreatmentFactService facts;
+    private final FamilyService families;
     private final VisitService visits;
     private final TestReader reader;
     private final TestStock stock;
@@ -89,6 +109,8 @@ class TestClinic {
             PatientService patients,
             ExaminationService examinations,
             TreatmentService treatments,
+            TreatmentFactService facts,
+            FamilyService families,
             VisitService visits,
             TestReader reader,
             TestStock stock,
@@ -97,6 +119,8 @@ class TestClinic {
         this.patients = patients;
         this.examinations = examinations;
         this.treatments = treatments;
+        this.facts = facts;
+        this.families = families;
         this.visits = visits;
         this.reader = reader;
         this.stock = stock;
@@ -110,13 +134,13 @@ class TestClinic {
 
     Hospital rich() {
         var hospital = empty();
+        var stocked = stocked(hospital);
         var child = network.as(hospital.staff(), () -> {
             watched(hospital);
             gone(hospital);
-            return treated(hospital);
+            return treated(hospital, stocked);
         });
         read(hospital, child);
-        stocked(hospital);
         return hospital;
     }
 
@@ -128,12 +152,27 @@ class TestClinic {
         reader.film(surgeon, child, LocalDate.of(2025, 10, 2));
     }
 
-    private void stocked(Hospital hospital) {
+    private Shelves stocked(Hospital hospital) {
         var stocked = stock.empty(hospital.site());
         var far = LocalDate.of(2040, 1, 31);
-        stock.arrive(stocked, stocked.plate(), stocked.store(), "A-1", far, 6);
+        var plates = stock.arrive(stocked, stocked.plate(), stocked.store(), "A-1", far, 6);
         stock.arrive(stocked, stocked.screw(), stocked.tray(), "B-1", far, 4);
         stock.arrive(stocked, stocked.screw(), stocked.tray(), "B-2", far.plusYears(1), 4);
+        return new Shelves(stocked, plates);
+    }
+
+    /** What is on record of a child's limbs. */
+    Treatment treatment(Hospital hospital, String number) {
+        return network.as(hospital.staff(), () -> {
+            var child = patients.list(hospital.site(), ChildOrder.NAME, 0).stream()
+                    .filter(one -> one.data()
+                            .map(ChildData::localNumber)
+                            .filter(number::equals)
+                            .isPresent())
+                    .findFirst()
+                    .orElseThrow();
+            return treatments.of(child.id());
+        });
     }
 
     ChildId child(Hospital hospital, String number, String family, LocalDate birth) {
@@ -142,15 +181,18 @@ class TestClinic {
         return id;
     }
 
-    private ChildId treated(Hospital hospital) {
+    private ChildId treated(Hospital hospital, Shelves stocked) {
         var child = child(hospital, "A-1", "Quay, \"the younger\"", LocalDate.of(2014, 3, 2));
         examined(child);
+        decided(child);
+        reached(hospital, child);
         var femoral = new ImplantId(ids.next());
         var tibial = new ImplantId(ids.next());
         record(
                 child,
                 LocalDate.of(2024, 1, 15),
-                Act.of(ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.MEDIAL, femoral, "=two-hole plate, 2 screws", 3),
+                Act.of(ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.MEDIAL, femoral, "=two-hole plate, 2 screws", 3)
+                        .withPieces(pieces(stocked)),
                 answered(tibial));
         record(
                 child,
@@ -164,9 +206,11 @@ class TestClinic {
         record(
                 child,
                 LocalDate.of(2025, 8, 4),
-                Act.of(ProcedureKind.PLATE_OUT, FEMUR, PlateSide.MEDIAL, femoral, "plate and screws", 3),
+                Act.of(ProcedureKind.PLATE_OUT, FEMUR, PlateSide.MEDIAL, femoral, "plate and screws", 3)
+                        .withFate(Explant.Fate.DISPOSED),
                 Act.ofLimb(ProcedureKind.OSTEOTOMY, Side.LEFT, "wires, cast", 2),
                 Act.ofLimb(ProcedureKind.CAST_ON, Side.LEFT, "long cast", 0));
+        decidedAgain(child);
         came(child, LocalDate.of(2024, 4, 2), Optional.of(new Visit.Asked(LocalDate.of(2024, 10, 2), "film, wound")));
         var open = open(child);
         visits.record(open, new Happening.NotBrought(LocalDate.of(2024, 10, 9), VisitReason.DISTANCE, "bus, strike"));
@@ -179,6 +223,84 @@ class TestClinic {
                 open(child),
                 new Happening.Booked(new Appointment(LocalDate.of(2030, 1, 4), LocalTime.of(9, 30), "B-77")));
         return child;
+    }
+    /** A plate of a known lot from the store, a screw of mixed ones from the tray, and one that lay on no shelf. */
+    private static List<Piece> pieces(Shelves shelves) {
+        var stocked = shelves.stocked();
+        return List.of(
+                Piece.ofShelf(
+                        Piece.Role.BODY,
+                        stocked.plate().id(),
+                        "two-hole plate | 16",
+                        stocked.store(),
+                        Optional.of(shelves.plates().id())),
+                Piece.ofShelf(
+                        Piece.Role.METAPHYSEAL_SCREW,
+                        stocked.screw().id(),
+                        "screw 4.5 x 24",
+                        stocked.tray(),
+                        Optional.empty()),
+                Piece.ofOutside(Piece.Role.EPIPHYSEAL_SCREW, null, "screw lent", "L-9", null, Piece.Outside.LOAN));
+    }
+
+    private void decidedAgain(ChildId child) {
+        write(
+                child,
+                new Plan(
+                        LocalDate.of(2025, 9, 3),
+                        ProcedureKind.PLATE_PLACED,
+                        Side.RIGHT,
+                        Bone.FEMUR,
+                        BoneEnd.DISTAL,
+                        PlateSide.MEDIAL,
+                        Deformity.VALGUS,
+                        "two-hole plate",
+                        "straight by twelve",
+                        "a year",
+                        LocalDate.of(2025, 9, 4),
+                        LocalDate.of(2030, 1, 8),
+                        Angle.ofDegrees(-3.5)));
+    }
+
+    /** What was meant first and done, and what it aimed at. */
+    private void decided(ChildId child) {
+        var on = LocalDate.of(2024, 1, 9);
+        write(child, Target.of(on, FEMUR, Angle.ofDegrees(88.5), "overshoot, as the dysplasia rebounds"));
+        write(child, Target.ofLimb(on, Side.LEFT, Angle.ofDegrees(-1), "as the other"));
+        write(child, Plan.decided(on, ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.MEDIAL, Deformity.VALGUS));
+    }
+
+    /** What went wrong, and how the family is reached. */
+    private void reached(Hospital hospital, ChildId child) {
+        write(
+                child,
+                new Complication(
+                        LocalDate.of(2024, 1, 20),
+                        Complication.Kind.INFECTION,
+                        Complication.Grade.II,
+                        null,
+                        Side.RIGHT,
+                        "wound, healed"));
+        write(
+                child,
+                new Complication(
+                        LocalDate.of(2024, 3, 20),
+                        Complication.Kind.STIFFNESS,
+                        Complication.Grade.I,
+                        null,
+                        null,
+                        null));
+        var phones = List.of(new Phone("+1 555-0142", "mother", "es"), new Phone("555-0143", "", "en"));
+        families.save(
+                hospital.site(),
+                child,
+                new Family(0, phones, "es", true, "bus, two hours", "term ends in June", null, "C. Lead"));
+    }
+
+    private void write(ChildId child, TreatmentFact fact) {
+        if (facts.record(child, new FactId(ids.next()), fact) instanceof RecordOutcome.Stopped(var stops)) {
+            throw new AssertionError("stopped: " + stops);
+        }
     }
 
     private static Act answered(ImplantId implant) {
@@ -247,6 +369,11 @@ class TestClinic {
 
     private void gone(Hospital hospital) {
         var child = child(hospital, "C-3", "Reed", LocalDate.of(2009, 5, 5));
+        var seen = LocalDate.of(2025, 5, 5);
+        write(child, new Maturity(seen, Side.RIGHT, Bone.FEMUR, BoneEnd.DISTAL, "A. Reader", null, null));
+        write(child, new Maturity(seen, Side.RIGHT, Bone.TIBIA, BoneEnd.PROXIMAL, "A. Reader", seen, null));
+        var family = new Family(0, List.of(), "en", false, null, null, "by order of the court", null);
+        families.save(hospital.site(), child, family);
         came(child, LocalDate.of(2025, 5, 5), Optional.empty());
         visits.record(
                 open(child),

@@ -91,7 +91,7 @@ final class ReportTables extends Composite<Div> {
     private static NativeTableRow row(FileProblem problem) {
         var row = new NativeTableRow(head(problem.file()));
         var column = problem.isOfWholeRow() ? Texts.text("interchange.report.whole-row") : problem.column();
-        row.add(cell(problem.line()), new NativeTableCell(column), new NativeTableCell(problem.reason()));
+        row.add(cell(problem.line()), new NativeTableCell(column), new NativeTableCell(problem.why()));
         return row;
     }
 
