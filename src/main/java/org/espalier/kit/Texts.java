@@ -30,6 +30,11 @@ public class Texts implements I18NProvider {
         return lookUp(key, language(), arguments);
     }
 
+    /** What the window of a page is called: the key's text and the house. */
+    public static String page(String key) {
+        return text("kit.page", text(key));
+    }
+
     /** The text of a constant: {@code <module>.<Type>.<CONSTANT>}; those of science are in the words of the kit. */
     public static String of(Enum<?> constant) {
         return text(key(constant));

@@ -62,7 +62,7 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("shell.account.title");
+        return Texts.page("shell.account.title");
     }
 
     private Section password() {

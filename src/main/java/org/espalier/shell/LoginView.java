@@ -55,7 +55,7 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("shell.login.title");
+        return Texts.page("shell.login.title");
     }
 
     private void show(Location location) {

@@ -48,7 +48,7 @@ class SecondStepView extends Composite<Main> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("shell.step.title");
+        return Texts.page("shell.step.title");
     }
 
     private void askForCode() {

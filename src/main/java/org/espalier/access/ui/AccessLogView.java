@@ -79,7 +79,7 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("access.log.title");
+        return Texts.page("access.log.title");
     }
 
     private void find() {

@@ -51,7 +51,7 @@ class EmergenciesView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("access.emergencies.title");
+        return Texts.page("access.emergencies.title");
     }
 
     private void refresh() {

@@ -79,7 +79,7 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("access.emergency.title");
+        return Texts.page("access.emergency.title");
     }
 
     private void take() {

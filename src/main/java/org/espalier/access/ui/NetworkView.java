@@ -41,6 +41,6 @@ class NetworkView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("access.network.title");
+        return Texts.page("access.network.title");
     }
 }

@@ -41,7 +41,7 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
 
     @Override
     public String getPageTitle() {
-        return Texts.text("cost.title", Texts.text("cost.child"));
+        return Texts.page("cost.child");
     }
 
     @Override

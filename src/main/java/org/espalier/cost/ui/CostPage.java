@@ -65,7 +65,7 @@ abstract class CostPage extends Composite<Div> implements BeforeEnterObserver, H
 
     @Override
     public String getPageTitle() {
-        return Texts.text("cost.title", Texts.text(title));
+        return Texts.page(title);
     }
 
     final CostSites sites() {

@@ -41,7 +41,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("course.title");
+        return Texts.page("course.title");
     }
 
     @Override

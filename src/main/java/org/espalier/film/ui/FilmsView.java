@@ -80,7 +80,7 @@ class FilmsView extends Composite<Div> implements BeforeEnterObserver, HasDynami
 
     @Override
     public String getPageTitle() {
-        return Texts.text("film.films.title");
+        return Texts.page("film.films.title");
     }
 
     private List<Site> sites() {

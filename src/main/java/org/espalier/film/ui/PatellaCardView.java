@@ -44,6 +44,6 @@ class PatellaCardView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("film.card");
+        return Texts.page("film.card");
     }
 }

@@ -98,7 +98,7 @@ class WorklistView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("film.worklist.title");
+        return Texts.page("film.worklist.title");
     }
 
     private void refresh() {

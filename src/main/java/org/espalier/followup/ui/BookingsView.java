@@ -67,7 +67,7 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("followup.bookings.title");
+        return Texts.page("followup.bookings.title");
     }
 
     private Div actions() {

@@ -49,7 +49,7 @@ class LimitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("followup.limits.title");
+        return Texts.page("followup.limits.title");
     }
 
     private void show(Site site) {

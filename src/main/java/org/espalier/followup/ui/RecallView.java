@@ -93,7 +93,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("followup.recall.title");
+        return Texts.page("followup.recall.title");
     }
 
     private static Component print() {

@@ -61,7 +61,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("followup.visits.title");
+        return Texts.page("followup.visits.title");
     }
 
     private void show(Child child) {

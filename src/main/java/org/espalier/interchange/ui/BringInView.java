@@ -114,7 +114,7 @@ class BringInView extends Composite<Div> implements BeforeEnterObserver, HasDyna
 
     @Override
     public String getPageTitle() {
-        return Texts.text("interchange.page");
+        return Texts.page("interchange.page");
     }
 
     /** What was shown was of other files, or of another hospital. */

@@ -46,7 +46,7 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
 
     @Override
     public String getPageTitle() {
-        return Texts.text("opinion.page");
+        return Texts.page("opinion.page");
     }
 
     @Override

@@ -75,6 +75,6 @@ class ChildOpinionsView extends Composite<Div> implements BeforeEnterObserver, H
 
     @Override
     public String getPageTitle() {
-        return Texts.text("opinion.page");
+        return Texts.page("opinion.page");
     }
 }

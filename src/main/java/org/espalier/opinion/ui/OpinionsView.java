@@ -61,7 +61,7 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("opinion.page");
+        return Texts.page("opinion.page");
     }
 
     private void refresh() {

@@ -41,7 +41,7 @@ class PanelsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("opinion.page");
+        return Texts.page("opinion.page");
     }
 
     @Override

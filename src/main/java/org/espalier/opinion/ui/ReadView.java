@@ -32,7 +32,7 @@ class ReadView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
 
     @Override
     public String getPageTitle() {
-        return Texts.text("opinion.page");
+        return Texts.page("opinion.page");
     }
 
     @Override

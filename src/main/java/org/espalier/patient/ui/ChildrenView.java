@@ -88,7 +88,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("patient.children.title");
+        return Texts.page("patient.children.title");
     }
 
     private void setUpFields() {

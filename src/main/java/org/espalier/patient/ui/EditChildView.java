@@ -50,7 +50,7 @@ class EditChildView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public String getPageTitle() {
-        return Texts.text("patient.edit.title");
+        return Texts.page("patient.edit.title");
     }
 
     private void show(Child child, ChildData data) {

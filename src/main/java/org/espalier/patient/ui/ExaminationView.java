@@ -74,7 +74,7 @@ class ExaminationView extends Composite<Div> implements BeforeEnterObserver, Has
 
     @Override
     public String getPageTitle() {
-        return Texts.text("patient.examination.title");
+        return Texts.page("patient.examination.title");
     }
 
     private void show(Child child, ChildData data, Examination found) {

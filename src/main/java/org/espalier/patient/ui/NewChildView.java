@@ -99,7 +99,7 @@ class NewChildView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("patient.register.title");
+        return Texts.page("patient.register.title");
     }
 
     private SiteId site() {

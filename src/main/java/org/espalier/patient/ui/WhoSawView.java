@@ -58,7 +58,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("patient.seen.title");
+        return Texts.page("patient.seen.title");
     }
 
     private void show(Child child) {

@@ -59,7 +59,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
 
     @Override
     public String getPageTitle() {
-        return Texts.text("plan.title");
+        return Texts.page("plan.title");
     }
 
     @Override

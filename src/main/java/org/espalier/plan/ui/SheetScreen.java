@@ -51,7 +51,7 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
 
     @Override
     public String getPageTitle() {
-        return Texts.text("plan.Page." + kind.name());
+        return Texts.page("plan.Page." + kind.name());
     }
 
     @Override

@@ -49,7 +49,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public String getPageTitle() {
-        return Texts.text("prognosis.title");
+        return Texts.page("prognosis.title");
     }
 
     @Override

@@ -32,6 +32,6 @@ class RatesView extends Composite<Div> implements HasDynamicTitle {
 
     @Override
     public String getPageTitle() {
-        return Texts.text("prognosis.rates.title");
+        return Texts.page("prognosis.rates.title");
     }
 }

@@ -42,7 +42,7 @@ class ComparisonView extends Composite<Div> implements BeforeEnterObserver, HasD
 
     @Override
     public String getPageTitle() {
-        return Texts.text("reading.compare.title");
+        return Texts.page("reading.compare.title");
     }
 
     @Override

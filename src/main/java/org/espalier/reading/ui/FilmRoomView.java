@@ -50,7 +50,7 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("reading.title");
+        return Texts.page("reading.title");
     }
 
     @Override

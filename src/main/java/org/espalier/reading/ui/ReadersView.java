@@ -62,7 +62,7 @@ class ReadersView extends Composite<Div> implements BeforeEnterObserver, HasDyna
 
     @Override
     public String getPageTitle() {
-        return Texts.text("reading.readers.title");
+        return Texts.page("reading.readers.title");
     }
 
     @Override

@@ -79,7 +79,7 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
 
     @Override
     public String getPageTitle() {
-        return Texts.text("safety.incidents.title");
+        return Texts.page("safety.incidents.title");
     }
 
     private DescriptionList facts(DeviceIncident report) {

@@ -73,7 +73,7 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public String getPageTitle() {
-        return Texts.text("safety.incidents.title");
+        return Texts.page("safety.incidents.title");
     }
 
     private void refresh(Child child) {

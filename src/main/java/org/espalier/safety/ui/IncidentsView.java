@@ -57,7 +57,7 @@ class IncidentsView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public String getPageTitle() {
-        return Texts.text("safety.incidents.title");
+        return Texts.page("safety.incidents.title");
     }
 
     private Component unreported() {

@@ -77,7 +77,7 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("safety.title");
+        return Texts.page("safety.title");
     }
 
     private void refresh() {

@@ -80,7 +80,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("safety.title");
+        return Texts.page("safety.title");
     }
 
     private Component notices() {

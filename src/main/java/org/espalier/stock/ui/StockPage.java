@@ -67,7 +67,7 @@ abstract class StockPage extends Composite<Div> implements BeforeEnterObserver, 
 
     @Override
     public String getPageTitle() {
-        return Texts.text("stock.title", Texts.text(title));
+        return Texts.page(title);
     }
 
     final StockSites sites() {

@@ -62,7 +62,7 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
 
     @Override
     public String getPageTitle() {
-        return Texts.text("today.page");
+        return Texts.page("today.page");
     }
 
     private void show(SiteToday site, boolean several) {

@@ -52,7 +52,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
 
     @Override
     public String getPageTitle() {
-        return Texts.text("treatment.check.title");
+        return Texts.page("treatment.check.title");
     }
 
     @Override

@@ -70,7 +70,7 @@ class RecordView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public String getPageTitle() {
-        return Texts.text("treatment.record.title");
+        return Texts.page("treatment.record.title");
     }
 
     @Override

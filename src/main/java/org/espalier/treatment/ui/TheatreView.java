@@ -48,7 +48,7 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
 
     @Override
     public String getPageTitle() {
-        return Texts.text("treatment.theatre.title");
+        return Texts.page("treatment.theatre.title");
     }
 
     @Override

@@ -43,7 +43,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public String getPageTitle() {
-        return Texts.text("treatment.title");
+        return Texts.page("treatment.title");
     }
 
     @Override
