@@ -3,10 +3,14 @@ package org.espalier.access;
 import java.sql.Timestamp;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.ResultSetExtractor;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -20,7 +24,7 @@ class JdbcSecondFactorRepository {
     private static final String USE = "select use_second_factor(:step)";
     private static final String USE_RECOVERY = "select use_recovery_code(:hash, :at)";
     private static final String REMOVE = "select remove_second_factor(:staff)";
-    private static final String DEMANDED = "select role from second_factor_rule where site_id = :site";
+    private static final String DEMANDED = "select site_id, role from second_factor_rule where site_id is not null";
     private static final String DEMAND_NOT = "delete from second_factor_rule where site_id = :site";
     private static final String DEMAND = """
             insert into second_factor_rule (site_id, role) select :site, unnest(cast(:roles as text[]))""";
@@ -95,12 +99,17 @@ class JdbcSecondFactorRepository {
                 .single();
     }
 
-    Set<Role> demandedAt(SiteId site) {
-        var roles = EnumSet.noneOf(Role.class);
-        jdbc.sql(DEMANDED).param("site", site.value()).query(String.class).list().stream()
-                .map(Role::valueOf)
-                .forEach(roles::add);
-        return roles;
+    Map<SiteId, Set<Role>> demanded() {
+        ResultSetExtractor<Map<SiteId, Set<Role>>> toRoles = rows -> {
+            var roles = new HashMap<SiteId, Set<Role>>();
+            while (rows.next()) {
+                roles.computeIfAbsent(
+                                new SiteId(rows.getObject("site_id", UUID.class)), site -> EnumSet.noneOf(Role.class))
+                        .add(Role.valueOf(rows.getString("role")));
+            }
+            return roles;
+        };
+        return jdbc.sql(DEMANDED).query(toRoles);
     }
 
     void demandAt(SiteId site, List<Role> roles) {

@@ -14,6 +14,7 @@ public class PasswordService {
     private final PasswordRules rules;
     private final PasswordEncoder encoder;
     private final CurrentStaff currentStaff;
+    private final SessionService sessions;
     private final Clock clock;
 
     PasswordService(
@@ -21,15 +22,17 @@ public class PasswordService {
             PasswordRules rules,
             PasswordEncoder encoder,
             CurrentStaff currentStaff,
+            SessionService sessions,
             Clock clock) {
         this.passwords = passwords;
         this.rules = rules;
         this.encoder = encoder;
         this.currentStaff = currentStaff;
+        this.sessions = sessions;
         this.clock = clock;
     }
 
-    /** Changes the caller's password; when it says a problem, nothing was changed. */
+    /** Changes the caller's password and ends their other sessions; when it says a problem, nothing was changed. */
     @Transactional
     public Optional<PasswordProblem> change(String current, String fresh) {
         var staff = currentStaff.id();
@@ -43,6 +46,7 @@ public class PasswordService {
         var problem = rules.problem(fresh, kept.login(), kept.name());
         if (problem.isEmpty()) {
             passwords.set(staff, hash(encoder, fresh), clock.instant());
+            sessions.endAllButThis(staff);
         }
         return problem;
     }

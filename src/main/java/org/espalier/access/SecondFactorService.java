@@ -4,6 +4,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.security.access.AccessDeniedException;
@@ -22,6 +23,7 @@ public class SecondFactorService {
     private final CurrentStaff currentStaff;
     private final SecretBox box;
     private final SignAgain signAgain;
+    private final SessionService sessions;
     private final AccessLog log;
     private final Clock clock;
     private final TimeCodes codes = new TimeCodes();
@@ -31,12 +33,14 @@ public class SecondFactorService {
             CurrentStaff currentStaff,
             SecretBox box,
             SignAgain signAgain,
+            SessionService sessions,
             AccessLog log,
             Clock clock) {
         this.factors = factors;
         this.currentStaff = currentStaff;
         this.box = box;
         this.signAgain = signAgain;
+        this.sessions = sessions;
         this.log = log;
         this.clock = clock;
     }
@@ -65,7 +69,7 @@ public class SecondFactorService {
         return new SecondFactorSetUp(text, "otpauth://totp/Espalier:" + label + "?secret=" + text + "&issuer=Espalier");
     }
 
-    /** Takes the first code of what was set up and tells the recovery codes, which replace all before. */
+    /** Takes the first code of what was set up and tells the recovery codes, which replace all before; other sessions end. */
     public Optional<RecoveryCodes> confirm(String code) {
         demandIn();
         var mine = factors.mine();
@@ -80,6 +84,7 @@ public class SecondFactorService {
         var fresh = RecoveryCodes.fresh();
         var hashes = fresh.codes().stream().map(RecoveryCodes::hash).toList();
         factors.confirm(given.getAsLong(), hashes, clock.instant());
+        sessions.endAllButThis(currentStaff.id());
         log.managed("second factor set up", null, currentStaff.id());
         return Optional.of(fresh);
     }
@@ -102,25 +107,27 @@ public class SecondFactorService {
     }
 
     /**
-     * Takes away the caller's codes.
+     * Takes away the caller's codes; their other sessions end.
      *
      * @throws AccessDeniedException when it is long since the caller proved who they are
      */
     public void remove() {
         signAgain.prove();
         factors.remove(currentStaff.id());
+        sessions.endAllButThis(currentStaff.id());
         log.managed("second factor removed", null, currentStaff.id());
     }
 
     /** Takes away everything of somebody who lost it: codes, recovery codes, passkeys. The password is given anew, too. */
     public void reset(StaffId person) {
         factors.remove(person);
+        sessions.endAllOf(person);
         log.managed("second factor removed", null, person);
     }
 
-    /** The roles that need a second factor at the hospital. */
-    public Set<Role> demandedAt(SiteId site) {
-        return factors.demandedAt(site);
+    /** By hospital the roles that need a second factor there; a hospital that asks it of none is not named. */
+    public Map<SiteId, Set<Role>> demanded() {
+        return factors.demanded();
     }
 
     /** Demands a second factor of these roles at the hospital, from their next sign-in on. */

@@ -20,6 +20,7 @@ public class StaffService {
 
     private final JdbcStaffRepository staff;
     private final JdbcPasswordRepository passwords;
+    private final SessionService sessions;
     private final PasswordEncoder encoder;
     private final AccessLog log;
     private final Ids ids;
@@ -28,12 +29,14 @@ public class StaffService {
     StaffService(
             JdbcStaffRepository staff,
             JdbcPasswordRepository passwords,
+            SessionService sessions,
             PasswordEncoder encoder,
             AccessLog log,
             Ids ids,
             Clock clock) {
         this.staff = staff;
         this.passwords = passwords;
+        this.sessions = sessions;
         this.encoder = encoder;
         this.log = log;
         this.ids = ids;
@@ -68,10 +71,11 @@ public class StaffService {
         return firstPassword(id);
     }
 
-    /** Gives somebody a new password, which they must change when they use it. */
+    /** Gives somebody a new password, which they must change when they use it; their sessions end. */
     @Transactional
     public FirstPassword renewPassword(StaffId person) {
         logAtTheirSites("password renewed", person);
+        sessions.endAllOf(person);
         return firstPassword(person);
     }
 
@@ -95,6 +99,7 @@ public class StaffService {
         logAtTheirSites("shut out", person);
         staff.of(person).memberships().forEach(membership -> staff.end(person, membership, today()));
         staff.setActive(person, false);
+        sessions.endAllOf(person);
     }
 
     /** Lets somebody sign in again; roles are given anew. */

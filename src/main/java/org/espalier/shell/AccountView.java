@@ -12,12 +12,20 @@ import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.spring.security.AuthenticationContext;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import org.espalier.access.PasskeyService;
 import org.espalier.access.PasswordProblem;
 import org.espalier.access.PasswordService;
 import org.espalier.access.SecondFactorService;
+import org.espalier.access.SessionService;
 import org.espalier.access.SignAgain;
 import org.espalier.access.SignedInStaff;
+import org.espalier.access.Site;
+import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** How do I get in? The person's own password and passkeys; for a newcomer the only place there is. */
 @Route("account")
@@ -29,6 +37,7 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
     private final transient SecondFactorService factors;
     private final transient SignAgain signAgain;
     private final transient AuthenticationContext authentication;
+    private @Nullable SessionsPanel sessionsPanel;
     private final PasswordField current = field("shell.account.current", "current-password");
     private final PasswordField fresh = field("shell.account.fresh", "new-password");
     private final Section codes = new Section();
@@ -38,6 +47,9 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
             PasswordService passwords,
             SecondFactorService factors,
             SignAgain signAgain,
+            PasskeyService passkeys,
+            SessionService sessions,
+            SiteService sites,
             AuthenticationContext authentication) {
         this.passwords = passwords;
         this.factors = factors;
@@ -55,7 +67,9 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
         }
         getContent().add(password());
         if (!newcomer) {
-            getContent().add(passkeys(), codes);
+            var zone = sites.mine().stream().findFirst().map(Site::zone).orElse((ZoneId) ZoneOffset.UTC);
+            sessionsPanel = new SessionsPanel(sessions, signAgain, zone);
+            getContent().add(new PasskeysPanel(passkeys, signAgain, zone, sessionsPanel::show), codes, sessionsPanel);
             showCodes();
         }
     }
@@ -71,19 +85,9 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
         return new Section(new H2(Texts.text("shell.account.password")), current, fresh, again, change);
     }
 
-    private static Section passkeys() {
-        return new Section(
-                new H2(Texts.text("shell.account.passkeys")),
-                new Paragraph(Texts.text("shell.account.passkeys-say")),
-                PasskeyButton.register(
-                        Texts.text("shell.account.passkey-add"),
-                        Texts.text("shell.account.passkey-added"),
-                        Texts.text("shell.account.passkey-failed")));
-    }
-
     private void showCodes() {
         var state = factors.state();
-        var panel = new SecondFactorPanel(factors, signAgain, factors::confirm, this::showCodes);
+        var panel = new SecondFactorPanel(factors, signAgain, factors::confirm, this::changed);
         codes.removeAll();
         codes.add(
                 new H2(Texts.text("shell.factor")),
@@ -93,15 +97,20 @@ class AccountView extends Composite<Div> implements HasDynamicTitle {
                                 : Texts.text("shell.factor.off")),
                 panel);
         if (state.on()) {
-            codes.add(new Button(Texts.text("shell.factor.remove"), click -> {
-                if (signAgain.isNeeded()) {
-                    panel.askToSignAgain();
-                } else {
-                    factors.remove();
-                    showCodes();
-                }
-            }));
+            codes.add(new Button(
+                    Texts.text("shell.factor.remove"), click -> ProofDialog.before(signAgain, this::removeCodes)));
         }
+    }
+
+    private void removeCodes() {
+        factors.remove();
+        changed();
+    }
+
+    /** Other sessions ended with it. */
+    private void changed() {
+        showCodes();
+        Objects.requireNonNull(sessionsPanel).show();
     }
 
     private void change() {

@@ -67,6 +67,9 @@ class LoginView extends Composite<Main> implements BeforeEnterObserver, HasDynam
         if (asked.getParameters().containsKey("sign-on")) {
             refuse(Texts.text("shell.login.sign-on-refused"));
         }
+        if (asked.getParameters().containsKey("expired")) {
+            refuse(Texts.text("shell.login.expired"));
+        }
         if (asked.getParameters().containsKey("again")) {
             refuse(Texts.text("shell.login.again"));
         }

@@ -39,22 +39,10 @@ final class SecondFactorPanel extends Composite<Div> {
         this.confirm = confirm;
         this.done = done;
         getContent().setClassName("second-factor");
-        getContent().add(new Button(Texts.text("shell.factor.begin"), click -> {
-            if (signAgain.isNeeded()) {
-                askToSignAgain();
-            } else {
-                show(factors.begin());
-            }
-        }));
-    }
-
-    /** It is long since the person proved who they are: somebody else may sit there. */
-    void askToSignAgain() {
-        var said = new Paragraph(Texts.text("shell.factor.sign-again"));
-        said.setClassName("notice soon");
-        said.getElement().setAttribute("role", "alert");
-        getContent().removeAll();
-        getContent().add(said);
+        getContent()
+                .add(new Button(
+                        Texts.text("shell.factor.begin"),
+                        click -> ProofDialog.before(signAgain, () -> show(factors.begin()))));
     }
 
     private void show(SecondFactorSetUp setUp) {

@@ -60,7 +60,23 @@ class PasskeyBrowserTests {
             assertThat(person.settle().page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                     .isVisible();
             Assertions.assertThat(uses()).isEqualTo(1);
+            seesAndEndsWhatOpensTheAccount(person, screen);
         }
+    }
+
+    /** The session by password was left behind when the cookies were cleared, and stands in the list until it is ended. */
+    private void seesAndEndsWhatOpensTheAccount(Person person, Screen screen) {
+        var page = person.open("account").page();
+        assertThat(page.getByText("this one")).hasCount(1);
+        var there = page.getByText("Sign out there", new Page.GetByTextOptions().setExact(true));
+        assertThat(there).hasCount(1);
+        page.getByText("Where you are signed in").scrollIntoViewIfNeeded();
+        person.settle().picture("account-sessions-" + screen).assertAccessible().assertFits();
+        button(person, "Sign out everywhere else").click();
+        assertThat(there).hasCount(0);
+        assertThat(page.getByText("last used").first()).isVisible();
+        page.locator(".ways-in vaadin-button").first().click();
+        assertThat(page.getByText("You have no passkey yet.")).isVisible();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.espalier.access.SignAgain;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.web.webauthn.api.AuthenticatorTransport;
@@ -19,6 +20,8 @@ import org.springframework.security.web.webauthn.api.PublicKeyCredentialType;
 import org.springframework.security.web.webauthn.management.UserCredentialRepository;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.web.context.request.RequestContextHolder;
+import org.springframework.web.context.request.ServletRequestAttributes;
 
 /** Passkeys. Whoever is signed in sees and removes their own; the database's functions serve whoever is about to sign in. */
 @Repository
@@ -38,19 +41,23 @@ class JdbcPasskeys implements UserCredentialRepository {
                 :client, :label, :created, :at)""";
 
     private final JdbcClient jdbc;
+    private final SignAgain signAgain;
 
-    JdbcPasskeys(JdbcClient jdbc) {
+    JdbcPasskeys(JdbcClient jdbc, SignAgain signAgain) {
         this.jdbc = jdbc;
+        this.signAgain = signAgain;
     }
 
     @Override
     public void delete(Bytes credential) {
+        signAgain.prove();
         jdbc.sql(REMOVE).param("credential", credential.getBytes()).update();
     }
 
     @Override
     public void save(CredentialRecord passkey) {
         if (!noteUse(passkey)) {
+            signAgain.prove();
             add(passkey);
         }
     }
@@ -94,10 +101,17 @@ class JdbcPasskeys implements UserCredentialRepository {
                 .param("transports", toText(passkey.getTransports()))
                 .param("attestation", bytes(passkey.getAttestationObject()))
                 .param("client", bytes(passkey.getAttestationClientDataJSON()))
-                .param("label", passkey.getLabel())
+                .param("label", device())
                 .param("created", Timestamp.from(passkey.getCreated()))
                 .param("at", Timestamp.from(passkey.getLastUsed()))
                 .update();
+    }
+
+    /** Whoever signs in by it later is to know it again. */
+    private static String device() {
+        return RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes request
+                ? SessionRegister.device(request.getRequest())
+                : Device.UNKNOWN;
     }
 
     private static CredentialRecord toRecord(ResultSet row, int number) throws SQLException {

@@ -34,6 +34,10 @@ class JdbcSignInRepository {
     private static final String BY_TOKEN = "select staff_id, name, scopes from site_token_holder(:hash)";
     private static final String BEGIN = "select begin_sign_in(:account, :source, :at)";
     private static final String END = "select end_sign_in(:account, :source)";
+    private static final String BEGIN_SESSION = "select begin_person_session(:id, :staff, :device, :at)";
+    private static final String USE_SESSION = "select use_person_session(:id, :deed, :at)";
+    private static final String END_SESSION = "select end_person_session(:id, :at)";
+    private static final String FIRST_PASSWORD = "select first_password_since(:staff)";
     private static final String LOG = "select log_sign_in(:login, :succeeded, :at)";
 
     private final JdbcClient jdbc;
@@ -112,6 +116,42 @@ class JdbcSignInRepository {
                 .param("account", account)
                 .param("source", source)
                 .query((row, number) -> number)
+                .single();
+    }
+
+    void beginSession(UUID id, UUID staff, String device, Instant at) {
+        jdbc.sql(BEGIN_SESSION)
+                .param("id", id)
+                .param("staff", staff)
+                .param("device", device)
+                .param("at", Timestamp.from(at))
+                .query((row, number) -> number)
+                .single();
+    }
+
+    /** Whether the session still stands; notes what its person did. */
+    boolean useSession(UUID id, boolean isDeed, Instant at) {
+        return jdbc.sql(USE_SESSION)
+                .param("id", id)
+                .param("deed", isDeed)
+                .param("at", Timestamp.from(at))
+                .query(Boolean.class)
+                .single();
+    }
+
+    void endSession(UUID id, Instant at) {
+        jdbc.sql(END_SESSION)
+                .param("id", id)
+                .param("at", Timestamp.from(at))
+                .query(Boolean.class)
+                .single();
+    }
+
+    /** Since when the person has a password they did not choose; empty when they chose it. */
+    Optional<Instant> firstPasswordSince(StaffId staff) {
+        return jdbc.sql(FIRST_PASSWORD)
+                .param("staff", staff.value())
+                .query((row, number) -> Optional.ofNullable(row.getTimestamp(1)).map(Timestamp::toInstant))
                 .single();
     }
 

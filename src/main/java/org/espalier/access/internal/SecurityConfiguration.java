@@ -87,6 +87,7 @@ class SecurityConfiguration {
             PasswordEncoder encoder,
             RequestUtil screens,
             AccessProperties properties,
+            SessionRegister register,
             SecurityContextHolderStrategy holder,
             ObjectProvider<OAuth2UserService<OidcUserRequest, OidcUser>> staffBySubject,
             Clock clock)
@@ -99,7 +100,8 @@ class SecurityConfiguration {
                 .failureHandler(new SignInRefusal(LOGIN))
                 .userInfoEndpoint(people -> people.oidcUserService(staff))));
         return http.authenticationProvider(new ThrottledSignIn(passwords, signIns, clock))
-                .addFilterBefore(new SessionLimits(properties.session(), clock), SecurityContextHolderFilter.class)
+                .addFilterBefore(
+                        new SessionLimits(properties.session(), register, clock), SecurityContextHolderFilter.class)
                 .addFilterBefore(new AuthorizationFilter(passkeys(guard)), AuthorizationFilter.class)
                 .addFilterBefore(new PasskeyMistakes(), AuthorizationFilter.class)
                 .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
@@ -115,7 +117,8 @@ class SecurityConfiguration {
                         .enableCsrfConfiguration(false))
                 .csrf(csrf -> csrf.ignoringRequestMatchers(screens::isFrameworkInternalRequest))
                 .formLogin(form -> form.failureHandler(new SignInRefusal(LOGIN)))
-                .logout(logout -> logout.addLogoutHandler(new HeaderWriterLogoutHandler(
+                .logout(logout -> logout.addLogoutHandler(register)
+                        .addLogoutHandler(new HeaderWriterLogoutHandler(
                         new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
                 .headers(SecurityConfiguration::headers)
                 .build();

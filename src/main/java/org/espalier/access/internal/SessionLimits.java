@@ -12,7 +12,7 @@ import java.time.Instant;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Ends a session that nobody used for a while, or that lasted too long. A page left open sends signs of life on its own;
+ * Ends a session that nobody used for a while, that lasted too long, or that was ended from elsewhere. A page left open sends signs of life on its own;
  * these do not count as use, and they are what brings the end about.
  */
 final class SessionLimits extends OncePerRequestFilter {
@@ -20,10 +20,12 @@ final class SessionLimits extends OncePerRequestFilter {
     private static final String LAST_DEED = SessionLimits.class.getName();
 
     private final AccessProperties.Session limits;
+    private final SessionRegister register;
     private final Clock clock;
 
-    SessionLimits(AccessProperties.Session limits, Clock clock) {
+    SessionLimits(AccessProperties.Session limits, SessionRegister register, Clock clock) {
         this.limits = limits;
+        this.register = register;
         this.clock = clock;
     }
 
@@ -33,9 +35,10 @@ final class SessionLimits extends OncePerRequestFilter {
         var session = request.getSession(false);
         if (session != null) {
             var now = clock.instant();
-            if (isOver(session, now)) {
+            boolean isDeed = isDeed(request);
+            if (isOver(session, now) || !register.isOpen(session, request, isDeed, now)) {
                 session.invalidate();
-            } else if (isDeed(request)) {
+            } else if (isDeed) {
                 session.setAttribute(LAST_DEED, now);
             }
         }

@@ -3,6 +3,7 @@ package org.espalier.access.internal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.security.authentication.CredentialsExpiredException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.oauth2.core.OAuth2AuthenticationException;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
@@ -14,9 +15,16 @@ record SignInRefusal(String login) implements AuthenticationFailureHandler {
     public void onAuthenticationFailure(
             HttpServletRequest request, HttpServletResponse response, AuthenticationException refusal)
             throws IOException {
-        var why = refusal instanceof TooManyAttempts attempts
-                ? "wait=" + Math.max(1, attempts.left().toSeconds())
-                : refusal instanceof OAuth2AuthenticationException ? "sign-on" : "error";
-        response.sendRedirect(request.getContextPath() + login + "?" + why);
+        response.sendRedirect(request.getContextPath() + login + "?" + why(refusal));
+    }
+
+    private static String why(AuthenticationException refusal) {
+        return switch (refusal) {
+            case TooManyAttempts attempts ->
+                "wait=" + Math.max(1, attempts.left().toSeconds());
+            case CredentialsExpiredException over -> "expired";
+            case OAuth2AuthenticationException provider -> "sign-on";
+            default -> "error";
+        };
     }
 }

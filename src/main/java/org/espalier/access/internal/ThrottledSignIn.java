@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.AuthenticationProvider;
+import org.springframework.security.authentication.CredentialsExpiredException;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
@@ -17,6 +19,9 @@ import org.springframework.security.web.authentication.WebAuthenticationDetails;
  * and slowed like any other, so that neither the answer nor its time tells whether it exists.
  */
 final class ThrottledSignIn implements AuthenticationProvider {
+
+    /** A first password that lies about for longer has been read by others (ASVS 5.0.0, 6.4.1). */
+    static final Duration FIRST_PASSWORD_LASTS = Duration.ofDays(3);
 
     private final AuthenticationProvider passwords;
     private final JdbcSignInRepository signIns;
@@ -38,9 +43,21 @@ final class ThrottledSignIn implements AuthenticationProvider {
         }
         var signedIn = passwords.authenticate(attempt);
         if (signedIn != null) {
+            refuseOldFirstPassword(signedIn);
             signIns.end(account, source);
         }
         return signedIn;
+    }
+
+    /** Only whoever knows the password learns that it is over. */
+    private void refuseOldFirstPassword(Authentication signedIn) {
+        if (signedIn.getPrincipal() instanceof StaffPrincipal staff
+                && staff.mustChangePassword()
+                && signIns.firstPasswordSince(staff.staff())
+                        .filter(since -> since.isBefore(clock.instant().minus(FIRST_PASSWORD_LASTS)))
+                        .isPresent()) {
+            throw new CredentialsExpiredException("the first password was not used in time");
+        }
     }
 
     @Override

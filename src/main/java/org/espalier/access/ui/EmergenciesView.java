@@ -18,6 +18,7 @@ import org.espalier.access.EmergencyAccess;
 import org.espalier.access.EmergencyService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.MomentText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -69,8 +70,8 @@ class EmergenciesView extends Composite<Div> implements HasDynamicTitle {
                 who,
                 new Span(Texts.text(
                         "access.emergencies.line",
-                        Moments.at(one.taken(), there.zone()),
-                        Moments.at(one.until(), there.zone()),
+                        MomentText.of(one.taken(), there.zone()),
+                        MomentText.of(one.until(), there.zone()),
                         there.name())),
                 new Span(Texts.text("access.emergencies.reason", one.reason())),
                 new Anchor(Urls.whoSaw(one.child()), Texts.text("access.emergencies.seen")),
@@ -83,7 +84,7 @@ class EmergenciesView extends Composite<Div> implements HasDynamicTitle {
             return review(one);
         }
         var key = review.justified() ? "access.emergencies.found" : "access.emergencies.refused";
-        return new Div(new Span(Texts.text(key, review.by(), Moments.at(review.at(), there.zone()), review.note())));
+        return new Div(new Span(Texts.text(key, review.by(), MomentText.of(review.at(), there.zone()), review.note())));
     }
 
     private Div review(EmergencyAccess one) {

@@ -26,6 +26,7 @@ import org.espalier.access.EmergencyService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateEntryField;
+import org.espalier.kit.MomentText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -123,7 +124,7 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
         var there = sites.get(one.site());
         return new ListItem(
                 new Anchor(Urls.course(one.child()), Texts.text("access.emergency.open")),
-                new Span(Texts.text("access.emergency.until", there.name(), Moments.at(one.until(), there.zone()))),
+                new Span(Texts.text("access.emergency.until", there.name(), MomentText.of(one.until(), there.zone()))),
                 new Span(one.reason()));
     }
 

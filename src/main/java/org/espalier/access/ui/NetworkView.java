@@ -9,6 +9,7 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.SecondFactorService;
+import org.espalier.access.SessionService;
 import org.espalier.access.SignOnService;
 import org.espalier.access.SiteService;
 import org.espalier.access.SiteTokenService;
@@ -26,10 +27,11 @@ class NetworkView extends Composite<Div> implements HasDynamicTitle {
             StaffService staff,
             SiteTokenService tokens,
             SecondFactorService factors,
-            SignOnService signOn) {
+            SignOnService signOn,
+            SessionService sessions) {
         var question = new Paragraph(Texts.text("access.network.question"));
         question.addClassName("question");
-        var staffPanel = new StaffPanel(staff, sites, factors, signOn);
+        var staffPanel = new StaffPanel(staff, sites, factors, signOn, sessions);
         var tokenPanel = new TokenPanel(tokens, sites);
         var sitePanel = new SitePanel(sites, factors, () -> {
             staffPanel.refresh();

@@ -18,10 +18,9 @@ final class SecondFactorDialog extends Dialog {
 
     private final Map<Role, Checkbox> roles = new EnumMap<>(Role.class);
 
-    SecondFactorDialog(SecondFactorService factors, Site site, Runnable done) {
+    SecondFactorDialog(SecondFactorService factors, Site site, Set<Role> demanded, Runnable done) {
         setHeaderTitle(Texts.text("access.factor.title", site.name()));
         add(new Paragraph(Texts.text("access.factor.help")));
-        var demanded = factors.demandedAt(site.id());
         for (var role : Role.values()) {
             if (role != Role.ARCHIVE) {
                 var box = new Checkbox(Texts.of(role), demanded.contains(role));

@@ -10,14 +10,15 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.data.value.ValueChangeMode;
-import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.espalier.access.FirstPassword;
 import org.espalier.access.Membership;
 import org.espalier.access.SecondFactorService;
 import org.espalier.access.SignOnService;
+import org.espalier.access.SessionService;
 import org.espalier.access.Site;
+import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.access.StaffMember;
 import org.espalier.access.StaffService;
@@ -28,59 +29,49 @@ import org.springframework.dao.DuplicateKeyException;
 /** Who is in the network, by name, what they are where and until when; and a line to add somebody. */
 final class StaffPanel extends Composite<Section> {
 
-    /** So many stand there at once; the others are found by a part of their name. */
-    private static final int SHOWN = 25;
-
     private final StaffService staff;
     private final SiteService sites;
     private final SecondFactorService factors;
     private final SignOnService signOn;
-    private final TextField find = new TextField(Texts.text("access.staff.find"));
-    private final UnorderedList list = new UnorderedList();
-    private final Paragraph others = new Paragraph();
+    private final SessionService sessions;
+    private final FoundList<StaffMember> list = new FoundList<>(
+            "access.staff.find", "access.staff.others", member -> member.name() + " " + member.login(), this::line);
+    private Map<SiteId, String> names = Map.of();
     private final TextField login = new TextField(Texts.text("access.staff.login"));
     private final TextField name = new TextField(Texts.text("access.staff.name"));
     private final Paragraph told = new Paragraph();
 
-    StaffPanel(StaffService staff, SiteService sites, SecondFactorService factors, SignOnService signOn) {
+    StaffPanel(
+            StaffService staff,
+            SiteService sites,
+            SecondFactorService factors,
+            SignOnService signOn,
+            SessionService sessions) {
         this.staff = staff;
+        this.sessions = sessions;
         this.factors = factors;
         this.signOn = signOn;
         this.sites = sites;
         login.setHelperText(Texts.text("access.staff.login.help"));
-        list.addClassName("admin-list");
         told.addClassName("notice");
         told.getElement().setAttribute("role", "status");
         told.setVisible(false);
-        find.setValueChangeMode(ValueChangeMode.LAZY);
-        find.addValueChangeListener(change -> refresh());
-        others.addClassName("small");
-        var order = new Paragraph(Texts.text("access.by-name"));
-        order.addClassName("small");
         var form = new Div(login, name, new Button(Texts.text("access.staff.add"), click -> add()));
         form.addClassName("admin-form");
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("access.staff")), order, told, find, list, others, form);
+        getContent().add(new H2(Texts.text("access.staff")), told, list, form);
         refresh();
     }
 
     void refresh() {
-        var names = sites.all().stream().collect(Collectors.toMap(Site::id, Site::name));
-        list.removeAll();
-        var found = staff.all().stream().filter(this::isSought).toList();
-        others.setText(Texts.text("access.staff.others", Math.max(0, found.size() - SHOWN)));
-        others.setVisible(found.size() > SHOWN);
-        found.stream().limit(SHOWN).forEach(member -> {
-            var roles = new UnorderedList();
-            member.memberships().forEach(held -> roles.add(role(member, held, names.getOrDefault(held.site(), ""))));
-            list.add(new ListItem(who(member), roles, deeds(member)));
-        });
+        names = sites.all().stream().collect(Collectors.toMap(Site::id, Site::name));
+        list.show(staff.all());
     }
 
-    private boolean isSought(StaffMember member) {
-        var part = find.getValue().strip().toLowerCase(Locale.ROOT);
-        return member.name().toLowerCase(Locale.ROOT).contains(part)
-                || member.login().toLowerCase(Locale.ROOT).contains(part);
+    private ListItem line(StaffMember member) {
+        var roles = new UnorderedList();
+        member.memberships().forEach(held -> roles.add(role(member, held, names.getOrDefault(held.site(), ""))));
+        return new ListItem(who(member), roles, deeds(member));
     }
 
     private static Div who(StaffMember member) {
@@ -138,7 +129,7 @@ final class StaffPanel extends Composite<Section> {
             told.setVisible(true);
         });
         reset.setAriaLabel(Texts.text("access.factor.reset.of", member.name()));
-        var deeds = new Div(give, renew, reset, out);
+        var deeds = new Div(give, renew, reset, endSessions(member), out);
         if (signOn.isOffered()) {
             var link = new Button(
                     Texts.text("access.sign-on"), click -> new SignOnDialog(signOn, member, this::refresh).open());
@@ -146,6 +137,16 @@ final class StaffPanel extends Composite<Section> {
             deeds.add(link);
         }
         return deeds;
+    }
+
+    private Button endSessions(StaffMember member) {
+        var end = new Button(Texts.text("access.sessions.end"), click -> {
+            sessions.endAllOf(member.id());
+            told.setText(Texts.text("access.sessions.ended", member.name()));
+            told.setVisible(true);
+        });
+        end.setAriaLabel(Texts.text("access.sessions.end.of", member.name()));
+        return end;
     }
 
     private void add() {

@@ -45,12 +45,25 @@ class AdminBrowserTests {
             assertThat(told).isVisible();
             password = told.textContent().replaceAll(".*: ([a-z0-9-]{19})\\..*", "$1");
             operator.settle().picture("admin-" + screen).assertAccessible().assertFits();
+            if (screen == Screen.DESKTOP) {
+                demandsASecondFactorOfOperatorsToo(operator);
+            }
         }
         try (var newcomer = Browser.person(port, screen)) {
             newcomer.signIn(login, password);
             assertThat(newcomer.page().getByText("Choose a password of your own."))
                     .isVisible();
         }
+    }
+
+    private static void demandsASecondFactorOfOperatorsToo(Browser.Person operator) {
+        var box = operator.page().getByLabel("Operators of the network need a second factor, too");
+        box.check();
+        operator.settle().open("admin");
+        assertThat(box).isChecked();
+        box.uncheck();
+        operator.settle().open("admin");
+        assertThat(box).not().isChecked();
     }
 
     @Test
