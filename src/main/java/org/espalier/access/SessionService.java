@@ -45,10 +45,7 @@ public class SessionService {
     public List<OpenSession> mine() {
         var now = clock.instant();
         return sessions.open(
-                currentStaff.id(),
-                now.minus(idle),
-                now.minus(whole),
-                here.id().orElse(null));
+                currentStaff.id(), now.minus(idle), now.minus(whole), here.id().orElse(null));
     }
 
     /**

@@ -6,6 +6,7 @@ public enum DoorReason {
     NOT_A_FILM,
     TOO_LARGE,
     QUOTA_REACHED,
+    MALICIOUS,
     DISK_FULL,
     NOT_STORED
 }

@@ -90,6 +90,8 @@ class FilmDoor {
             return write(site, kind, blobs.put(bytes, Math.min(largest, room)), originalName);
         } catch (Blobs.TooLarge e) {
             return new Received.Refused(room < largest ? DoorReason.QUOTA_REACHED : DoorReason.TOO_LARGE);
+        } catch (Blobs.Infected e) {
+            return new Received.Refused(DoorReason.MALICIOUS);
         } catch (Blobs.DiskFull e) {
             return new Received.Refused(DoorReason.DISK_FULL);
         }

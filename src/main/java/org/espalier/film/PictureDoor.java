@@ -47,6 +47,8 @@ class PictureDoor {
             return kind.isEmpty()
                     ? new Entered.Out(PictureProblem.NOT_A_PICTURE)
                     : keep(kind.get(), new SequenceInputStream(new ByteArrayInputStream(start), bytes));
+        } catch (Blobs.Infected e) {
+            return new Entered.Out(PictureProblem.MALICIOUS);
         } catch (Blobs.DiskFull e) {
             return new Entered.Out(PictureProblem.DISK_FULL);
         } catch (IOException e) {

@@ -8,6 +8,7 @@ public enum PictureProblem {
     TOO_LONG,
     LENGTH_UNKNOWN,
     BROKEN,
+    MALICIOUS,
     DISK_FULL,
     NOT_STORED
 }

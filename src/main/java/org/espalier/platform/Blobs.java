@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.HexFormat;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
@@ -29,13 +30,19 @@ public class Blobs {
 
     private final Path root;
     private final Path arriving;
+    private final @Nullable FileScanner scanner;
 
     @Autowired
     Blobs(PlatformProperties properties, Clock clock) throws IOException {
-        this(properties.folder().films(), clock);
+        this(properties.folder().films(), properties.scannerOrNull(), clock);
     }
 
     Blobs(Path folder, Clock clock) throws IOException {
+        this(folder, null, clock);
+    }
+
+    Blobs(Path folder, @Nullable FileScanner scanner, Clock clock) throws IOException {
+        this.scanner = scanner;
         root = Files.createDirectories(folder.toAbsolutePath());
         arriving = Files.createDirectories(root.resolve("arriving"));
         forgetCutOffArrivals(clock);
@@ -70,12 +77,24 @@ public class Blobs {
         }
     }
 
+    /** Thrown when the hospital's scanner found something malicious in the bytes; they are gone. */
+    public static final class Infected extends IOException {
+        private static final long serialVersionUID = 1;
+
+        Infected() {
+            super("the scanner found something");
+        }
+    }
+
     /** Keeps the bytes of the stream; they are on the disk when this returns. */
     public BlobRef put(InputStream bytes, long limit) throws IOException {
         refuseWhenFull();
         var file = arriving.resolve(UUID.randomUUID().toString());
         try {
             var ref = copy(bytes, file, limit);
+            if (scanner != null && scanner.findsIn(file)) {
+                throw new Infected();
+            }
             settle(file, ref);
             return ref;
         } finally {

@@ -10,12 +10,21 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  *
  * @param data folder that holds films, and the database when it is embedded
  * @param database where the database is
+ * @param scanner host and port of the hospital's scanner for malicious files; empty when there is none
  */
 @ConfigurationProperties("espalier")
-record PlatformProperties(Path data, @DefaultValue Database database) {
+record PlatformProperties(
+        Path data,
+        @DefaultValue Database database,
+        @DefaultValue("") String scanner) {
 
     DataFolder folder() {
         return new DataFolder(data);
+    }
+
+    @Nullable
+    FileScanner scannerOrNull() {
+        return scanner.isBlank() ? null : new FileScanner(scanner.strip());
     }
 
     /**

@@ -37,11 +37,7 @@ final class SessionsPanel extends Composite<Section> {
         var mine = sessions.mine();
         mine.forEach(one -> list.add(line(one)));
         getContent().removeAll();
-        getContent()
-                .add(
-                        new H2(Texts.text("shell.sessions")),
-                        new Paragraph(Texts.text("shell.sessions.say")),
-                        list);
+        getContent().add(new H2(Texts.text("shell.sessions")), new Paragraph(Texts.text("shell.sessions.say")), list);
         if (mine.stream().anyMatch(one -> !one.here())) {
             getContent().add(new Button(Texts.text("shell.sessions.end-others"), click -> does(sessions::endOthers)));
         }
@@ -51,8 +47,8 @@ final class SessionsPanel extends Composite<Section> {
         var name = new Span(one.device());
         name.setClassName("name");
         var began = MomentText.of(one.began(), zone);
-        var item = new ListItem(
-                name, new Span(Texts.text("shell.sessions.line", began, MomentText.of(one.used(), zone))));
+        var item =
+                new ListItem(name, new Span(Texts.text("shell.sessions.line", began, MomentText.of(one.used(), zone))));
         if (one.here()) {
             item.add(new Span(Texts.text("shell.sessions.here")));
         } else {

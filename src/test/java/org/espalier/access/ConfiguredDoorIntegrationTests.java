@@ -29,6 +29,8 @@ import tools.jackson.databind.json.JsonMapper;
 @TestPropertySource(
         properties = {
             "espalier.access.session.idle=3s",
+            "espalier.access.rate.per-second=20",
+            "espalier.access.rate.burst=300",
             "server.forward-headers-strategy=native",
             "server.servlet.session.cookie.name=__Host-espalier"
         })
@@ -48,6 +50,9 @@ class ConfiguredDoorIntegrationTests {
 
     @Autowired
     DraftService drafts;
+
+    @Autowired
+    AccessLogService log;
 
     Sender surgeon;
     FilmId film;
@@ -102,6 +107,21 @@ class ConfiguredDoorIntegrationTests {
                 .startsWith("__Host-espalier=")
                 .contains("Secure", "HttpOnly", "Path=/")
                 .doesNotContain("Domain");
+    }
+
+    @Test
+    void slowsWhoeverReadsFasterThanAPersonCanAndTellsThePrivacyOfficerOnce() {
+        var session = signedIn();
+        int asked = 0;
+        while (session.get("account").statusCode() == 200) {
+            asked++;
+        }
+        assertThat(asked).isBetween(55, 200);
+        assertThat(session.get("account").headers().firstValue("Retry-After")).isPresent();
+        var officer = network.staff(surgeon.site().value(), "PRIVACY_OFFICER");
+        assertThat(network.as(officer, () -> log.recent()).lines())
+                .filteredOn(line -> line.subject().equals("too many requests"))
+                .hasSize(1);
     }
 
     private TestSession signedIn() {

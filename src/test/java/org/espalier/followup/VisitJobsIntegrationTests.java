@@ -2,10 +2,12 @@ package org.espalier.followup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.icegreen.greenmail.configuration.GreenMailConfiguration;
 import com.icegreen.greenmail.junit5.GreenMailExtension;
 import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetupTest;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +15,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
+import org.espalier.access.EmergencyService;
+import org.espalier.access.EmergencyTaken;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildData;
@@ -32,9 +36,12 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mail.javamail.JavaMailSenderImpl;
+import org.springframework.test.context.event.ApplicationEvents;
+import org.springframework.test.context.event.RecordApplicationEvents;
 import org.springframework.transaction.support.TransactionTemplate;
 
 @IntegrationTest
+@RecordApplicationEvents
 class VisitJobsIntegrationTests {
 
     @RegisterExtension
@@ -78,7 +85,19 @@ class VisitJobsIntegrationTests {
     TransactionTemplate transactions;
 
     @Autowired
+    EmergencyService emergencies;
+
+    @Autowired
+    SchedulerClient jobs;
+
+    @Autowired
+    Clock clock;
+
+    @Autowired
     Ids ids;
+
+    @Autowired
+    ApplicationEvents events;
 
     SiteId site;
     UUID nurse;
@@ -117,6 +136,50 @@ class VisitJobsIntegrationTests {
             assertThat(GreenMailUtil.getWholeMessage(one))
                     .contains("Open Recall to see who")
                     .doesNotContain("Nightingale", "Nora", "N-1", child.value().toString());
+        });
+    }
+
+    @Test
+    void tellsTheHospitalByMailAtOnceThatAChildWasOpenedInAnEmergencyAndNamesNobody() throws Exception {
+        network.as(nurse, () -> {
+            letters.saveLetterhead(site, new Letterhead("Lantern Road 5", "555-0142", "clinic@harbour.invalid"));
+            return site;
+        });
+        var surgeon = network.staff(network.site(), "SURGEON");
+        network.as(surgeon, () -> emergencies.take(site, "N-1", LocalDate.of(2019, 7, 14), "bleeding, far from home"));
+        var taken = events.stream(EmergencyTaken.class)
+                .filter(one -> one.site().equals(site))
+                .toList();
+        assertThat(taken).hasSize(1);
+        var sender = new JavaMailSenderImpl();
+        sender.setHost("localhost");
+        sender.setPort(SERVER.getSmtp().getPort());
+        var word = new EmergencyMail(
+                sender, "espalier@harbour.invalid", letterheads, sites, transactions, jobs, ids, clock);
+
+        word.on(taken.getFirst());
+        var waits = network.owner()
+                .sql("delete from scheduled_tasks where task_name = 'emergency-mail' returning execution_time <= now()")
+                .query(Boolean.class)
+                .list();
+        assertThat(waits).as("one job, due at once").containsExactly(true);
+        word.send(site.value().toString());
+        network.as(nurse, () -> {
+            letters.saveLetterhead(site, new Letterhead("Lantern Road 5", "555-0142"));
+            return site;
+        });
+
+        assertThat(SERVER.getReceivedMessages()).singleElement().satisfies(one -> {
+            assertThat(one.getSubject()).isEqualTo("Emergency access to a child of your hospital");
+            assertThat(one.getAllRecipients()[0]).hasToString("clinic@harbour.invalid");
+            assertThat(GreenMailUtil.getWholeMessage(one))
+                    .contains("Today says who, when and why")
+                    .doesNotContain(
+                            "Nightingale",
+                            "Nora",
+                            "N-1",
+                            "bleeding",
+                            child.value().toString());
         });
     }
 

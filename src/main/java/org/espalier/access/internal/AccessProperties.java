@@ -14,12 +14,14 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  *
  * @param passkey the site that passkeys belong to
  * @param session how long a session may last
+ * @param rate how fast one caller may ask
  * @param firstOperator who runs an empty network until there are others
  */
 @ConfigurationProperties("espalier.access")
 record AccessProperties(
         @DefaultValue Passkey passkey,
         @DefaultValue Session session,
+        @DefaultValue Rate rate,
         @DefaultValue FirstOperator firstOperator) {
 
     /**
@@ -39,6 +41,14 @@ record AccessProperties(
             @DefaultValue("30m") Duration idle,
             @DefaultValue("12h") Duration whole,
             @DefaultValue("10m") Duration proof) {}
+
+    /**
+     * @param perSecond pieces of a film, or a fifth of as many screens
+     * @param burst as many at once after a rest
+     */
+    record Rate(
+            @DefaultValue("100") int perSecond,
+            @DefaultValue("3000") int burst) {}
 
     /**
      * @param login empty when nobody is to be added

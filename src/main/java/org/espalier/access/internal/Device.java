@@ -18,7 +18,8 @@ final class Device {
     private static final int LONGEST = 60;
     private static final Pattern COMMENT = Pattern.compile("\\(([^)]*)\\)");
     private static final Pattern PRODUCT = Pattern.compile("([\\p{Alpha}][\\p{Alnum}._-]*)/[\\w.]+");
-    private static final Set<String> NAMED_BY_ALL = Set.of("Mozilla", "AppleWebKit", "Gecko", "Version", "Mobile", "Safari");
+    private static final Set<String> NAMED_BY_ALL =
+            Set.of("Mozilla", "AppleWebKit", "Gecko", "Version", "Mobile", "Safari");
     private static final Set<String> NO_SYSTEM = Set.of("X11", "U", "compatible", "Linux");
 
     private Device() {}
@@ -50,7 +51,8 @@ final class Device {
         if (!comment.find()) {
             return "";
         }
-        var parts = Arrays.stream(comment.group(1).split(";")).map(String::strip).toList();
+        var parts =
+                Arrays.stream(comment.group(1).split(";")).map(String::strip).toList();
         return parts.stream()
                 .filter(part -> !NO_SYSTEM.contains(part) && !part.startsWith("rv:"))
                 .findFirst()

@@ -59,11 +59,18 @@ class SecurityConfiguration {
     /** Without a session there is nothing a forged request could ride on. */
     @Bean
     @Order(2)
-    SecurityFilterChain archives(HttpSecurity http, EndpointGuard guard, JdbcSignInRepository signIns)
+    SecurityFilterChain archives(
+            HttpSecurity http,
+            EndpointGuard guard,
+            JdbcSignInRepository signIns,
+            AccessProperties properties,
+            AccessLog log,
+            Clock clock)
             throws Exception {
         return http.securityMatcher("/dicom-web/**")
                 .authorizeHttpRequests(requests -> requests.anyRequest().access(guard))
                 .addFilterBefore(new SiteTokenFilter(signIns), UsernamePasswordAuthenticationFilter.class)
+                .addFilterBefore(new RequestRate(properties.rate(), log, clock), AuthorizationFilter.class)
                 .csrf(csrf -> csrf.disable())
                 .headers(SecurityConfiguration::headers)
                 .requestCache(cache -> cache.disable())
@@ -90,6 +97,7 @@ class SecurityConfiguration {
             SessionRegister register,
             SecurityContextHolderStrategy holder,
             ObjectProvider<OAuth2UserService<OidcUserRequest, OidcUser>> staffBySubject,
+            AccessLog log,
             Clock clock)
             throws Exception {
         SecurityContextHolder.setContextHolderStrategy(holder);
@@ -104,6 +112,7 @@ class SecurityConfiguration {
                         new SessionLimits(properties.session(), register, clock), SecurityContextHolderFilter.class)
                 .addFilterBefore(new AuthorizationFilter(passkeys(guard)), AuthorizationFilter.class)
                 .addFilterBefore(new PasskeyMistakes(), AuthorizationFilter.class)
+                .addFilterBefore(new RequestRate(properties.rate(), log, clock), AuthorizationFilter.class)
                 .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
                         .permitAll()
                         .requestMatchers("/api/**", "/webauthn/**", "/login/webauthn")
@@ -119,7 +128,7 @@ class SecurityConfiguration {
                 .formLogin(form -> form.failureHandler(new SignInRefusal(LOGIN)))
                 .logout(logout -> logout.addLogoutHandler(register)
                         .addLogoutHandler(new HeaderWriterLogoutHandler(
-                        new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
+                                new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
                 .headers(SecurityConfiguration::headers)
                 .build();
     }

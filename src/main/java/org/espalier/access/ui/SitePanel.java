@@ -13,8 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.espalier.access.SecondFactorService;
 import org.espalier.access.Role;
+import org.espalier.access.SecondFactorService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteData;
 import org.espalier.access.SiteId;
@@ -68,7 +68,8 @@ final class SitePanel extends Composite<Section> {
         var words = roles.isEmpty()
                 ? Texts.text("access.factor.none")
                 : Texts.text(
-                        "access.factor.roles", roles.stream().sorted().map(Texts::of).collect(Collectors.joining(", ")));
+                        "access.factor.roles",
+                        roles.stream().sorted().map(Texts::of).collect(Collectors.joining(", ")));
         return new ListItem(name, new Span(site.code()), new Span(site.zone().getId()), new Span(words), factor);
     }
 

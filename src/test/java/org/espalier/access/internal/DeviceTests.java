@@ -29,6 +29,8 @@ class DeviceTests {
     void saysNothingOfWhatSaysNothingAndCutsWhatIsTooLong() {
         assertThat(Device.of(null)).isEqualTo(Device.UNKNOWN);
         assertThat(Device.of("")).isEqualTo(Device.UNKNOWN);
-        assertThat(Device.of("Fern/1 (" + "<b>x".repeat(500) + ")")).hasSizeLessThanOrEqualTo(60).doesNotContain("<");
+        assertThat(Device.of("Fern/1 (" + "<b>x".repeat(500) + ")"))
+                .hasSizeLessThanOrEqualTo(60)
+                .doesNotContain("<");
     }
 }

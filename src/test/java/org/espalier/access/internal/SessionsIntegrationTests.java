@@ -150,7 +150,8 @@ class SessionsIntegrationTests {
     void aPasskeyRemovedIsGoneAndEndsTheOthersButNobodyRemovesThatOfAColleague() {
         var session = signedIn();
         network.owner()
-                .sql("insert into passkey values (?, ?, '', 0, true, false, false, '', '', '', 'Fern, Linux', now(), now())")
+                .sql(
+                        "insert into passkey values (?, ?, '', 0, true, false, false, '', '', '', 'Fern, Linux', now(), now())")
                 .params(nurse.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8), nurse)
                 .update();
         var key = network.as(nurse, passkeys::mine).getFirst();
@@ -175,8 +176,8 @@ class SessionsIntegrationTests {
 
     @Test
     void aFirstPasswordThatWasNotUsedForThreeDaysOpensNothingAndOnlyItsHolderLearnsWhy() {
-        var first =
-                network.as(network.operator(), () -> staff.renewPassword(new StaffId(nurse))).password();
+        var first = network.as(network.operator(), () -> staff.renewPassword(new StaffId(nurse)))
+                .password();
         assertThat(whereTo(first)).doesNotContain("login");
         network.owner()
                 .sql("update staff_password set changed_at = now() - interval '73 hours' where staff_id = ?")

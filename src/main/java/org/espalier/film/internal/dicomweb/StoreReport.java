@@ -64,7 +64,7 @@ final class StoreReport {
 
     private static int code(DoorReason reason) {
         return switch (reason) {
-            case EMPTY, NOT_A_FILM -> CANNOT_UNDERSTAND;
+            case EMPTY, NOT_A_FILM, MALICIOUS -> CANNOT_UNDERSTAND;
             case TOO_LARGE, QUOTA_REACHED, DISK_FULL -> OUT_OF_RESOURCES;
             case NOT_STORED -> PROCESSING_FAILURE;
         };
