@@ -3,6 +3,7 @@ package org.espalier.followup;
 import java.time.LocalDate;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.prognosis.Past;
 import org.espalier.science.quantity.Age;
 
 /** Why and by when to look, in sentences. */
@@ -17,6 +18,24 @@ public final class DueText {
         var where = due.plate().map(DueText::plate).orElse("");
         var rule = Texts.text("followup.rule." + due.rule().name(), where);
         return (where.isEmpty() ? rule : Texts.text("followup.rule-at", where, rule)) + " " + risk(due.risk());
+    }
+
+    /** How bad it is to wait longer: where, how far, into what, within what bounds. */
+    public static String harm(Harm harm) {
+        var where = harm.plate().map(DueText::plate).orElse("");
+        var what = harm.past()
+                .map(past -> past(harm.degrees(), past))
+                .orElseGet(() -> Texts.text("followup.harm." + harm.kind().name(), Math.round(harm.degrees())));
+        return where.isEmpty() ? what : Texts.text("followup.harm-at", where, what);
+    }
+
+    private static String past(double degrees, Past past) {
+        var key = Math.round(degrees) == 0 ? "followup.harm.at-target." : "followup.harm.past-target.";
+        return Texts.text(
+                key + past.into().name(),
+                Math.round(degrees),
+                Math.round(past.lowDegrees()),
+                Math.round(past.highDegrees()));
     }
 
     /** The growth plate by its place: {@code right distal femur}. */

@@ -3,6 +3,7 @@ package org.espalier.followup;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.prognosis.Forecast;
+import org.espalier.prognosis.Past;
 
 /** Where an angle is going by the forecast of the plate that is in. */
 record ForecastOutlook(Forecast forecast) implements Outlook {
@@ -13,8 +14,8 @@ record ForecastOutlook(Forecast forecast) implements Outlook {
     }
 
     @Override
-    public double degreesPast(LocalDate day) {
-        return forecast.degreesPast(day);
+    public Past past(LocalDate day) {
+        return forecast.past(day);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.espalier.followup;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * Ranks children by the harm of waiting, in degrees at stake by the next month. Unknown stands above every number, and a
@@ -35,10 +36,10 @@ final class HarmOfWaiting {
     private static Harm of(CareFacts care, PlateFacts plate, Limits limits) {
         boolean filmIsLate = plate.since().plusMonths(limits.firstFilmMonths()).isBefore(care.today());
         if (plate.isUnknownSincePlate() && filmIsLate) {
-            return new Harm(Harm.Kind.UNKNOWN_SINCE_PLATE, UNKNOWN + months(plate.since(), care.today()));
+            return Harm.of(Harm.Kind.UNKNOWN_SINCE_PLATE, UNKNOWN + months(plate.since(), care.today()), plate.plate());
         }
         if (plate.screwBroken()) {
-            return new Harm(Harm.Kind.SCREW, SCREW + months(care.lastLook(), care.today()));
+            return Harm.of(Harm.Kind.SCREW, SCREW + months(care.lastLook(), care.today()), plate.plate());
         }
         var past = past(care, plate);
         var window = window(care, plate);
@@ -49,8 +50,10 @@ final class HarmOfWaiting {
         var theatre = care.afterWait(care.today().plusMonths(1));
         return plate.outlook()
                 .filter(outlook -> plate.following().hasPlate())
-                .map(outlook -> new Harm(Harm.Kind.PAST_TARGET, outlook.degreesPast(theatre)))
-                .filter(harm -> harm.degrees() > 0)
+                .map(outlook -> outlook.past(theatre))
+                .filter(past -> past.degrees() > 0)
+                .map(past ->
+                        new Harm(Harm.Kind.PAST_TARGET, past.degrees(), Optional.of(plate.plate()), Optional.of(past)))
                 .orElse(Harm.OVERDUE);
     }
 
@@ -60,7 +63,7 @@ final class HarmOfWaiting {
                 .filter(closes -> !plate.following().hasPlate() && plate.following() != Following.MATURE)
                 .map(closes -> WINDOW_MONTHS - months(care.today(), care.beforeWait(closes)))
                 .filter(lost -> lost > 0)
-                .map(lost -> new Harm(Harm.Kind.WINDOW, DEGREES_A_MONTH * Math.min(lost, WINDOW_MONTHS)))
+                .map(lost -> Harm.of(Harm.Kind.WINDOW, DEGREES_A_MONTH * Math.min(lost, WINDOW_MONTHS), plate.plate()))
                 .orElse(Harm.OVERDUE);
     }
 

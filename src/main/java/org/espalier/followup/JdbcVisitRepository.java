@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.espalier.access.SiteId;
 import org.espalier.access.StaffId;
 import org.espalier.patient.ChildId;
+import org.espalier.prognosis.Past;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -19,10 +20,10 @@ class JdbcVisitRepository {
     private static final String OPEN = """
             insert into visit (id, site_id, child_id, opened_for, opened_by, opened_at, asked_by, asked_why, look_by,
                 list_by, decide_by, film, rule, rule_side, rule_bone, rule_bone_end, risk, risk_now, risk_in_a_month,
-                harm, harm_reason)
+                harm, harm_reason, harm_side, harm_bone, harm_bone_end, harm_into, harm_low, harm_high)
             values (:visit, :site, :child, :openedFor, :by, :at, :askedBy, :askedWhy, :lookBy,
                 :listBy, :decideBy, :film, :rule, :side, :bone, :boneEnd, :risk, :riskNow, :riskInAMonth,
-                :harm, :harmReason)
+                :harm, :harmReason, :harmSide, :harmBone, :harmBoneEnd, :harmInto, :harmLow, :harmHigh)
             """;
     private static final String POINT_TO = """
             update child set needs_visit = true, open_visit = :visit where id = :child
@@ -42,7 +43,9 @@ class JdbcVisitRepository {
     private static final String SET_DUE = """
             update visit set version = version + 1, look_by = :lookBy, list_by = :listBy, decide_by = :decideBy,
                 film = :film, rule = :rule, rule_side = :side, rule_bone = :bone, rule_bone_end = :boneEnd, risk = :risk,
-                risk_now = :riskNow, risk_in_a_month = :riskInAMonth, harm = :harm, harm_reason = :harmReason
+                risk_now = :riskNow, risk_in_a_month = :riskInAMonth, harm = :harm, harm_reason = :harmReason,
+                harm_side = :harmSide, harm_bone = :harmBone, harm_bone_end = :harmBoneEnd, harm_into = :harmInto,
+                harm_low = :harmLow, harm_high = :harmHigh
             where id = :visit and closed_at is null
             """;
     private static final String ASK = """
@@ -161,7 +164,7 @@ class JdbcVisitRepository {
     }
 
     private static JdbcClient.StatementSpec due(JdbcClient.StatementSpec statement, Due due) {
-        return statement
+        return harm(statement, due.harm())
                 .param("lookBy", due.lookBy())
                 .param("listBy", due.listBy().orElse((LocalDate) null))
                 .param("decideBy", due.decideBy().orElse((LocalDate) null))
@@ -172,8 +175,24 @@ class JdbcVisitRepository {
                 .param("boneEnd", due.plate().map(plate -> plate.end().name()).orElse(null))
                 .param("risk", VisitRows.riskKind(due.risk()))
                 .param("riskNow", VisitRows.riskNow(due.risk()))
-                .param("riskInAMonth", VisitRows.riskInAMonth(due.risk()))
-                .param("harm", due.harm().degrees())
-                .param("harmReason", due.harm().kind().name());
+                .param("riskInAMonth", VisitRows.riskInAMonth(due.risk()));
+    }
+
+    private static JdbcClient.StatementSpec harm(JdbcClient.StatementSpec statement, Harm harm) {
+        return statement
+                .param("harm", harm.degrees())
+                .param("harmReason", harm.kind().name())
+                .param(
+                        "harmSide",
+                        harm.plate().map(plate -> plate.side().name()).orElse(null))
+                .param(
+                        "harmBone",
+                        harm.plate().map(plate -> plate.bone().name()).orElse(null))
+                .param(
+                        "harmBoneEnd",
+                        harm.plate().map(plate -> plate.end().name()).orElse(null))
+                .param("harmInto", harm.past().map(past -> past.into().name()).orElse(null))
+                .param("harmLow", harm.past().map(Past::lowDegrees).orElse(null))
+                .param("harmHigh", harm.past().map(Past::highDegrees).orElse(null));
     }
 }

@@ -2,6 +2,7 @@ package org.espalier.followup;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.espalier.prognosis.Past;
 
 /** Where the angle of a growth plate is going, as far as anybody can say. */
 public interface Outlook {
@@ -9,8 +10,8 @@ public interface Outlook {
     /** The chance, 0 to 1, that the angle is more than so many degrees past its target on the day. */
     double chancePast(LocalDate day, double degrees);
 
-    /** How many degrees past its target the angle is expected to be on the day; nothing before it counts. */
-    double degreesPast(LocalDate day);
+    /** How far past its target the angle is on the day. */
+    Past past(LocalDate day);
 
     /** How much the angle is expected to change between two days, in degrees, never negative. */
     double change(LocalDate from, LocalDate to);

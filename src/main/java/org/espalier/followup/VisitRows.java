@@ -12,6 +12,8 @@ import org.espalier.access.SiteId;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildId;
+import org.espalier.prognosis.Past;
+import org.espalier.science.forecast.Deformity;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +23,8 @@ final class VisitRows {
     static final String COLUMNS = """
             v.id, v.child_id, v.site_id, v.version, v.opened_for, v.opened_at, v.asked_by, v.asked_why, v.look_by,
             v.list_by, v.decide_by, v.film, v.rule, v.rule_side, v.rule_bone, v.rule_bone_end, v.risk, v.risk_now,
-            v.risk_in_a_month, v.harm, v.harm_reason, v.appointment_on, v.appointment_at, v.booking, v.closed_at,
+            v.risk_in_a_month, v.harm, v.harm_reason, v.harm_side, v.harm_bone, v.harm_bone_end, v.harm_into, v.harm_low,
+            v.harm_high, v.appointment_on, v.appointment_at, v.booking, v.closed_at,
             v.outcome, v.outcome_on, v.outcome_reason, v.outcome_note
             """;
 
@@ -87,19 +90,31 @@ final class VisitRows {
                 day(row, "decide_by"),
                 row.getBoolean("film"),
                 DueRule.valueOf(row.getString("rule")),
-                toPlate(row),
+                toPlate(row, "rule"),
                 toRisk(row),
-                new Harm(Harm.Kind.valueOf(row.getString("harm_reason")), row.getDouble("harm")));
+                toHarm(row));
     }
 
-    private static Optional<GrowthPlate> toPlate(ResultSet row) throws SQLException {
-        var side = row.getString("rule_side");
+    private static Harm toHarm(ResultSet row) throws SQLException {
+        double degrees = row.getDouble("harm");
+        var into = text(row, "harm_into").map(Deformity::valueOf);
+        double low = row.getDouble("harm_low");
+        double high = row.getDouble("harm_high");
+        return new Harm(
+                Harm.Kind.valueOf(row.getString("harm_reason")),
+                degrees,
+                toPlate(row, "harm"),
+                into.map(deformity -> new Past(deformity, degrees, low, high)));
+    }
+
+    private static Optional<GrowthPlate> toPlate(ResultSet row, String of) throws SQLException {
+        var side = row.getString(of + "_side");
         return side == null
                 ? Optional.empty()
                 : Optional.of(new GrowthPlate(
                         Side.valueOf(side),
-                        Bone.valueOf(row.getString("rule_bone")),
-                        BoneEnd.valueOf(row.getString("rule_bone_end"))));
+                        Bone.valueOf(row.getString(of + "_bone")),
+                        BoneEnd.valueOf(row.getString(of + "_bone_end"))));
     }
 
     private static Risk toRisk(ResultSet row) throws SQLException {

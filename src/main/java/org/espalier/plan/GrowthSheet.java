@@ -201,7 +201,8 @@ final class GrowthSheet {
                         ? Texts.text("plan.growth.in", DateText.of(forecast.plateOn()))
                         : window.map(this::days).orElse(""),
                 PlanText.arrival(forecast.arrival()),
-                last.map(day -> Texts.text("plan.growth.past", forecast.degreesPast(day)))
+                last.map(day -> Texts.text(
+                                "plan.growth.past", forecast.past(day).degrees()))
                         .orElse(""));
     }
 

@@ -111,9 +111,15 @@ public final class Forecast implements Outlook {
         return tether.degreesLeft(months(day)).below(-degrees);
     }
 
-    /** Degrees past the target on a day in the middle; 0 before it is reached. */
-    public double degreesPast(LocalDate day) {
-        return Math.max(0, -tether.degreesLeft(months(day)).quantile(0.5));
+    /** How far past its target the angle is on a day. */
+    public Past past(LocalDate day) {
+        var left = tether.degreesLeft(months(day));
+        var into = corrects() == Deformity.VARUS ? Deformity.VALGUS : Deformity.VARUS;
+        return new Past(into, beyond(left, 0.5), beyond(left, 0.95), beyond(left, 0.05));
+    }
+
+    private static double beyond(Spread left, double probability) {
+        return Math.max(0, -left.quantile(probability));
     }
 
     /** Degrees by which the angle is expected to change between two days, not below 0. */

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
+import org.espalier.prognosis.Past;
+import org.espalier.science.forecast.Deformity;
 import org.espalier.science.quantity.Side;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -26,23 +28,24 @@ class DueByTests {
     /** Degrees left at the last look, moving at a rate known by its mean and spread, read with an error. */
     private record Straight(double left, double rate, double rateSpread, double error) implements Outlook {
 
-        private NormalDistribution past(LocalDate day) {
+        private NormalDistribution beyond(LocalDate day) {
             double months = ChronoUnit.DAYS.between(SEEN, day) / DAYS_OF_A_MONTH;
             return new NormalDistribution(rate * months - left, Math.hypot(rateSpread * months, error) + 1e-12);
         }
 
         @Override
         public double chancePast(LocalDate day, double degrees) {
-            return 1 - past(day).cumulativeProbability(degrees);
+            return 1 - beyond(day).cumulativeProbability(degrees);
         }
 
         @Override
-        public double degreesPast(LocalDate day) {
-            var past = past(day);
-            double spread = past.getStandardDeviation();
-            double standard = past.getMean() / spread;
-            var unit = new NormalDistribution();
-            return past.getMean() * unit.cumulativeProbability(standard) + spread * unit.density(standard);
+        public Past past(LocalDate day) {
+            var beyond = beyond(day);
+            return new Past(
+                    Deformity.VALGUS,
+                    Math.max(0, beyond.getMean()),
+                    Math.max(0, beyond.inverseCumulativeProbability(0.05)),
+                    Math.max(0, beyond.inverseCumulativeProbability(0.95)));
         }
 
         @Override

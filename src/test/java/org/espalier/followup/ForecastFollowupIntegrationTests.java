@@ -97,6 +97,10 @@ class ForecastFollowupIntegrationTests {
 
         assertThat(due().harm().kind()).isEqualTo(Harm.Kind.PAST_TARGET);
         assertThat(due().harm().degrees()).isBetween(0.3, 6.0);
+        assertThat(due().harm().plate()).contains(due().plate().orElseThrow());
+        assertThat(due().harm().past())
+                .hasValueSatisfying(
+                        past -> assertThat(due().harm().degrees()).isBetween(past.lowDegrees(), past.highDegrees()));
     }
 
     @Test

@@ -82,7 +82,7 @@ class PrognosisIntegrationTests {
         assertThat(arrival.never()).isBetween(0.0, 0.5);
         assertThat(forecast.chancePast(forecast.from(), 2)).isLessThan(0.01);
         assertThat(forecast.chancePast(LocalDate.of(2029, 1, 1), 2)).isGreaterThan(0.5);
-        assertThat(forecast.degreesPast(LocalDate.of(2029, 1, 1))).isPositive();
+        assertThat(forecast.past(LocalDate.of(2029, 1, 1)).degrees()).isPositive();
         assertThat(forecast.change(forecast.from(), forecast.from().plusMonths(3)))
                 .isBetween(1.0, 4.0);
     }

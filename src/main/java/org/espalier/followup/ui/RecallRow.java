@@ -58,7 +58,7 @@ final class RecallRow extends Composite<ListItem> {
 
     private static Div why(RecallLine line) {
         var due = line.visit().due();
-        var harm = span("harm-reason", harm(line));
+        var harm = span("harm-reason", DueText.harm(due.harm()));
         var why = new Div(
                 span(line.why() == RecallLine.Why.LATE ? "harm" : "soon", Texts.of(line.why())),
                 harm,
@@ -71,11 +71,6 @@ final class RecallRow extends Composite<ListItem> {
         }
         why.addClassName("why");
         return why;
-    }
-
-    private static String harm(RecallLine line) {
-        var harm = line.visit().due().harm();
-        return Texts.text("followup.harm." + harm.kind().name(), Math.round(harm.degrees()));
     }
 
     private static Div tried(RecallLine line) {
