@@ -117,11 +117,7 @@ class VisitsBrowserTests {
             button(page, "Write a letter").click();
             var dialog = page.getByRole(AriaRole.DIALOG);
             dialog.getByLabel("Note").fill("the aunt answers after six");
-            Awaitility.await().until(() -> network.owner()
-                    .sql("select exists (select from draft where staff_id = ? and content ->> 'note' like '%six')")
-                    .param(nurse)
-                    .query(Boolean.class)
-                    .single());
+            untilKept("the aunt answers after six");
             person.open("recall");
             button(page, "Write a letter").click();
             assertThat(dialog.getByText("Here is what you typed before")).isVisible();
@@ -135,6 +131,58 @@ class VisitsBrowserTests {
             button(dialog, "Write down").click();
             assertThat(page.locator(".recall-lines > li").first()).containsText("Letter: sent");
         }
+    }
+
+    @Test
+    void whatIsTypedOfTheFamilyAndOfAVisitIsThereAfterTheWindowWasLost() {
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.page();
+            person.open(visits());
+            page.getByLabel("Telephone", new Page.GetByLabelOptions().setExact(true))
+                    .fill("555-0142");
+            button(page, "Another telephone").click();
+            page.getByLabel("Telephone", new Page.GetByLabelOptions().setExact(true))
+                    .nth(1)
+                    .fill("555-0143");
+            page.getByLabel("An interpreter is needed").check();
+            untilKept("555-0143");
+            button(page, "Was not brought").click();
+            var dialog = page.getByRole(AriaRole.DIALOG);
+            dialog.getByLabel("Note").fill("the bus did not run");
+            untilKept("the bus did not run");
+
+            person.open(visits());
+            assertThat(page.getByText("Here is what you typed before")).isVisible();
+            assertThat(page.getByLabel("Telephone", new Page.GetByLabelOptions().setExact(true))
+                            .first())
+                    .hasValue("555-0142");
+            assertThat(page.getByLabel("Telephone", new Page.GetByLabelOptions().setExact(true))
+                            .nth(1))
+                    .hasValue("555-0143");
+            assertThat(page.getByLabel("An interpreter is needed")).isChecked();
+            person.settle().picture("visits-family-draft").assertAccessible();
+            button(page, "Save").click();
+            assertThat(page.getByText("Here is what you typed before")).isHidden();
+            button(page, "Was not brought").click();
+            assertThat(dialog.getByText("Here is what you typed before")).isVisible();
+            assertThat(dialog.getByLabel("Note")).hasValue("the bus did not run");
+            person.settle().picture("visit-not-brought-draft").assertAccessible();
+            button(dialog, "Was not brought").click();
+            assertThat(page.locator("ol.steps")).containsText("the bus did not run");
+            Assertions.assertThat(drafts("%")).isZero();
+        }
+    }
+
+    private void untilKept(String text) {
+        Awaitility.await().until(() -> drafts("%" + text + "%") == 1);
+    }
+
+    private int drafts(String like) {
+        return network.owner()
+                .sql("select count(*)::int from draft where staff_id = ? and content::text like ?")
+                .params(nurse, like)
+                .query(Integer.class)
+                .single();
     }
 
     @Test

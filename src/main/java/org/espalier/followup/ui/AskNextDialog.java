@@ -16,13 +16,14 @@ final class AskNextDialog extends VisitDialog {
     private final DateEntryField by;
     private final TextField why;
 
-    AskNextDialog(LocalDate today, Consumer<Visit.Asked> record) {
-        super("followup.ask.title", "followup.ask");
+    AskNextDialog(LocalDate today, KeptFields kept, Consumer<Visit.Asked> record) {
+        super("followup.ask.title", "followup.ask", kept);
         this.today = today;
         this.record = record;
         by = day("followup.look-by", today);
         why = note("followup.ask.why");
         why.setErrorMessage(Texts.text("followup.ask.why.missing"));
+        kept.day("by", by).text("why", why).goOn();
     }
 
     @Override

@@ -3,19 +3,16 @@ package org.espalier.followup.ui;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.espalier.followup.Attempt;
 import org.espalier.followup.AttemptOutcome;
 import org.espalier.followup.Channel;
 import org.espalier.followup.Family;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
-import org.espalier.platform.FormDraft;
 
 /** What was tried to reach the family, what came of it and what is next. */
 final class AttemptDialog extends VisitDialog {
@@ -23,8 +20,7 @@ final class AttemptDialog extends VisitDialog {
     static final String DRAFT = "attempt";
 
     private final transient Consumer<Attempt> record;
-    private final transient FormDraft<TypedAttempt> draft;
-    private final Paragraph said = new Paragraph();
+
     private final LocalDate today;
     private final Select<Channel> channel = new Select<>();
     private final Select<AttemptOutcome> outcome = new Select<>();
@@ -33,10 +29,8 @@ final class AttemptDialog extends VisitDialog {
     private final TextField next;
     private final DateEntryField nextOn;
 
-    AttemptDialog(
-            Channel proposed, Family family, LocalDate today, FormDraft<TypedAttempt> draft, Consumer<Attempt> record) {
-        super("followup.attempt.title", "followup.attempt.save");
-        this.draft = draft;
+    AttemptDialog(Channel proposed, Family family, LocalDate today, KeptFields kept, Consumer<Attempt> record) {
+        super("followup.attempt.title", "followup.attempt.save", kept);
         this.record = record;
         this.today = today;
         add(new Paragraph(family.mayBeContacted() ? phones(family) : Texts.text("followup.do-not-contact")));
@@ -59,41 +53,13 @@ final class AttemptDialog extends VisitDialog {
                 change -> consent.setVisible(change.getValue().needsConsent()));
         channel.setValue(proposed);
         consent.setVisible(proposed.needsConsent());
-        said.addClassName("soon");
-        said.getElement().setAttribute("role", "status");
-        add(said);
-        draft.typed().ifPresent(this::goOn);
-        Stream.of(consent, note, next).forEach(field -> {
-            field.setValueChangeMode(ValueChangeMode.LAZY);
-            field.addValueChangeListener(change -> keep());
-        });
-        channel.addValueChangeListener(change -> keep());
-        outcome.addValueChangeListener(change -> keep());
-        nextOn.addTypingListener(this::keep);
-    }
-
-    /** Brings back what was typed before and not written down yet. */
-    private void goOn(TypedAttempt typed) {
-        said.setText(Texts.text("followup.draft.found"));
-        typed.toChannel().ifPresent(channel::setValue);
-        typed.toOutcome().ifPresent(outcome::setValue);
-        consent.setValue(typed.consent());
-        note.setValue(typed.note());
-        next.setValue(typed.next());
-        nextOn.type(typed.nextOn());
-    }
-
-    private void keep() {
-        boolean kept = draft.keep(TypedAttempt.of(
-                channel.getValue(),
-                outcome.getValue(),
-                consent.getValue(),
-                note.getValue(),
-                next.getValue(),
-                nextOn.typed()));
-        if (!kept) {
-            said.setText(Texts.text("followup.draft.elsewhere"));
-        }
+        kept.choice("channel", channel, Channel.class)
+                .choice("outcome", outcome, AttemptOutcome.class)
+                .text("consent", consent)
+                .text("note", note)
+                .text("next", next)
+                .day("nextOn", nextOn)
+                .goOn();
     }
 
     @Override
@@ -108,7 +74,6 @@ final class AttemptDialog extends VisitDialog {
         }
         record.accept(
                 new Attempt(today, channel.getValue(), outcome.getValue(), filled(consent), filled(note), nextStep()));
-        draft.discard();
         return true;
     }
 

@@ -3,7 +3,8 @@ package org.espalier.followup.ui;
 import com.vaadin.flow.component.timepicker.TimePicker;
 import java.time.LocalDate;
 import java.util.Objects;
-import java.util.function.Consumer;
+import java.util.Optional;
+import java.util.function.Function;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.Happening;
 import org.espalier.followup.Visit;
@@ -14,12 +15,12 @@ import org.espalier.kit.Texts;
 final class BookDialog extends VisitDialog {
 
     private final LocalDate today;
-    private final Consumer<Happening> record;
+    private final Function<Happening, Optional<String>> record;
     private final DateEntryField on;
     private final TimePicker at;
 
-    BookDialog(Visit visit, LocalDate today, Consumer<Happening> record) {
-        super("followup.book.title", "followup.book");
+    BookDialog(Visit visit, LocalDate today, KeptFields kept, Function<Happening, Optional<String>> record) {
+        super("followup.book.title", "followup.book", kept);
         this.today = today;
         this.record = record;
         on = day("followup.book.on", today);
@@ -29,6 +30,7 @@ final class BookDialog extends VisitDialog {
             on.setValue(appointment.on());
             appointment.time().ifPresent(at::setValue);
         });
+        kept.day("on", on).time("at", at).goOn();
     }
 
     @Override
@@ -37,7 +39,7 @@ final class BookDialog extends VisitDialog {
         if (!isDay(on, day != null && !day.isBefore(today), "followup.day.to-come")) {
             return false;
         }
-        record.accept(new Happening.Booked(Appointment.of(Objects.requireNonNull(day), at.getValue())));
-        return true;
+        return isWritten(
+                record.apply(new Happening.Booked(Appointment.of(Objects.requireNonNull(day), at.getValue()))));
     }
 }

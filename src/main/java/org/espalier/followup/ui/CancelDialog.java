@@ -5,7 +5,7 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import org.espalier.followup.Happening;
 import org.espalier.followup.VisitReason;
 import org.espalier.kit.DateEntryField;
@@ -15,19 +15,23 @@ import org.espalier.kit.Texts;
 final class CancelDialog extends VisitDialog {
 
     private final LocalDate today;
-    private final Consumer<Happening> record;
+    private final Function<Happening, Optional<String>> record;
     private final Select<VisitReason> reason;
     private final TextField note;
     private final DateEntryField next;
 
-    CancelDialog(LocalDate today, Consumer<Happening> record) {
-        super("followup.give-up.title", "followup.give-up");
+    CancelDialog(LocalDate today, KeptFields kept, Function<Happening, Optional<String>> record) {
+        super("followup.give-up.title", "followup.give-up", kept);
         this.today = today;
         this.record = record;
         reason = reason();
         note = note("followup.note");
         next = day("followup.give-up.next", today);
         add(new Paragraph(Texts.text("followup.give-up.help")));
+        kept.choice("reason", reason, VisitReason.class)
+                .text("note", note)
+                .day("next", next)
+                .goOn();
     }
 
     @Override
@@ -36,7 +40,7 @@ final class CancelDialog extends VisitDialog {
         if (!isDay(next, day != null && !day.isBefore(today), "followup.next-missing")) {
             return false;
         }
-        record.accept(new Happening.Cancelled(today, reason.getValue(), note.getValue(), Optional.ofNullable(day)));
-        return true;
+        return isWritten(record.apply(
+                new Happening.Cancelled(today, reason.getValue(), note.getValue(), Optional.ofNullable(day))));
     }
 }

@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.EndReason;
 import org.espalier.followup.Happening;
@@ -37,13 +37,13 @@ final class EndCareDialog extends VisitDialog {
     }
 
     private final LocalDate today;
-    private final Consumer<Happening> record;
+    private final Function<Happening, Optional<String>> record;
     private final Select<Choice> how = new Select<>();
     private final DateEntryField on;
     private final TextField note;
 
-    EndCareDialog(LocalDate today, Consumer<Happening> record) {
-        super("followup.end-care.title", "followup.end-care");
+    EndCareDialog(LocalDate today, KeptFields kept, Function<Happening, Optional<String>> record) {
+        super("followup.end-care.title", "followup.end-care", kept);
         this.today = today;
         this.record = record;
         how.setLabel(Texts.text("followup.end-care.how"));
@@ -55,6 +55,7 @@ final class EndCareDialog extends VisitDialog {
         on.setValue(today);
         note = note("followup.note");
         add(new Paragraph(Texts.text("followup.end-care.help")));
+        kept.choice("how", how, Choice.class).day("on", on).text("note", note).goOn();
     }
 
     @Override
@@ -65,7 +66,6 @@ final class EndCareDialog extends VisitDialog {
             return false;
         }
         var end = new CareEnd(how.getValue().reason(), Objects.requireNonNull(day), note.getValue());
-        record.accept(new Happening.CareEnded(end));
-        return true;
+        return isWritten(record.apply(new Happening.CareEnded(end)));
     }
 }

@@ -11,17 +11,20 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.espalier.followup.Family;
 import org.espalier.followup.FamilyService;
 import org.espalier.followup.Phone;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
+import org.espalier.platform.Drafts;
 import org.jspecify.annotations.Nullable;
 
 /** How the family is reached: telephones with owner and language, and what to heed. */
 final class FamilyForm extends Composite<Section> {
-
     private static final int LENGTH = 400;
+    private static final String DRAFT = "family";
 
     private record PhoneFields(TextField number, TextField owner, ComboBox<String> language) {}
 
@@ -36,33 +39,48 @@ final class FamilyForm extends Composite<Section> {
     private final TextField school = text("followup.family.school");
     private final TextField doNotContact = text("followup.family.do-not-contact");
     private final TextField lead = text("followup.family.lead");
+    private final KeptFields typed;
     private transient Family kept;
 
-    FamilyForm(Child child, FamilyService service) {
+    FamilyForm(Child child, FamilyService service, Drafts drafts) {
         this.child = child;
         this.service = service;
         kept = service.of(child.id());
+        typed = new KeptFields(drafts, DRAFT, child.id().value())
+                .place("version", () -> Long.toString(kept.version()), this::typedAgainst)
+                .word("language", language)
+                .yes("interpreter", interpreter)
+                .text("transport", transport)
+                .text("school", school)
+                .text("do-not-contact", doNotContact)
+                .text("lead", lead);
         answer.getElement().setAttribute("role", "status");
         phones.addClassName("phones");
         doNotContact.setHelperText(Texts.text("followup.family.do-not-contact.help"));
         var save = new Button(Texts.text("kit.save"), click -> save());
         save.addThemeVariants(ButtonVariant.PRIMARY);
-        var another =
-                new Button(Texts.text("followup.family.another-phone"), click -> addPhone(new Phone("", "", "en")));
+        var another = new Button(Texts.text("followup.family.another-phone"), click -> {
+            addPhone(new Phone("", "", "en"));
+            typed.keep();
+        });
         var fields = new Div(language, transport, school, lead, doNotContact, interpreter);
         fields.addClassName("form-fields");
         var actions = new Div(save, another);
         actions.addClassName("actions");
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("followup.family")), answer, phones, fields, actions);
+        getContent().add(new H2(Texts.text("followup.family")), answer, typed.said(), phones, fields, actions);
         show();
     }
-
+    /** What is on record, and over it what was typed and not written down. */
     private void show() {
+        typed.without(name -> name.matches("(number|owner|spoken)\\d+"));
         phones.removeAll();
         phoneFields.clear();
         kept.phones().forEach(this::addPhone);
         if (kept.phones().isEmpty()) {
+            addPhone(new Phone("", "", kept.language()));
+        }
+        while (typed.before().containsKey("number" + phoneFields.size())) {
             addPhone(new Phone("", "", kept.language()));
         }
         language.setValue(kept.language());
@@ -71,6 +89,20 @@ final class FamilyForm extends Composite<Section> {
         school.setValue(known(kept.school()));
         doNotContact.setValue(known(kept.doNotContact()));
         lead.setValue(known(kept.safeguardingLead()));
+        typed.goOn();
+    }
+
+    /** What was typed was meant for the record of then: when that changed since, saving says so. */
+    private void typedAgainst(String version) {
+        kept = new Family(
+                Long.parseLong(version),
+                kept.phones(),
+                kept.language(),
+                kept.interpreter(),
+                kept.transport(),
+                kept.school(),
+                kept.doNotContact(),
+                kept.safeguardingLead());
     }
 
     private void addPhone(Phone phone) {
@@ -83,7 +115,9 @@ final class FamilyForm extends Composite<Section> {
         var row = new Div(number, owner, spoken);
         row.addClassName("form-fields");
         phones.add(row);
+        int at = phoneFields.size();
         phoneFields.add(new PhoneFields(number, owner, spoken));
+        typed.text("number" + at, number).text("owner" + at, owner).word("spoken" + at, spoken);
     }
 
     private void save() {
@@ -106,10 +140,23 @@ final class FamilyForm extends Composite<Section> {
         boolean saved = service.save(child.site(), child.id(), family);
         kept = service.of(child.id());
         if (saved) {
+            typed.discard();
             show();
+        } else {
+            typed.keep();
         }
-        answer.setText(Texts.text(saved ? "followup.kept" : "followup.family.changed-meanwhile"));
+        answer.setText(Texts.text(saved ? "followup.kept" : "followup.family.changed-meanwhile", theirs()));
         answer.setClassName(saved ? "" : "soon");
+    }
+
+    /** What stands on record now, to be held beside what is typed. */
+    private String theirs() {
+        var phones =
+                kept.phones().stream().map(phone -> Texts.text("followup.phone.short", phone.number(), phone.owner()));
+        var others = Stream.of(kept.transport(), kept.school(), kept.safeguardingLead(), kept.doNotContact())
+                .flatMap(Stream::ofNullable);
+        var spoken = Stream.of(Languages.name(kept.language()));
+        return Stream.of(phones, spoken, others).flatMap(some -> some).collect(Collectors.joining(" · "));
     }
 
     private static ComboBox<String> language(String label) {

@@ -12,6 +12,7 @@ import org.espalier.access.Site;
 import org.espalier.followup.LetterService;
 import org.espalier.followup.Letterhead;
 import org.espalier.kit.Texts;
+import org.espalier.platform.Drafts;
 
 /** What letters say of the hospital: where it is and whom to call. */
 final class LetterheadForm extends Composite<Section> {
@@ -24,8 +25,9 @@ final class LetterheadForm extends Composite<Section> {
     private final TextField phone = new TextField(Texts.text("followup.letterhead.phone"));
     private final EmailField staffMail = new EmailField(Texts.text("followup.letterhead.mail"));
     private final Div answer = new Div();
+    private final KeptFields kept;
 
-    LetterheadForm(Site site, LetterService letters) {
+    LetterheadForm(Site site, LetterService letters, Drafts drafts) {
         this.site = site;
         this.letters = letters;
         answer.getElement().setAttribute("role", "status");
@@ -40,12 +42,17 @@ final class LetterheadForm extends Composite<Section> {
             phone.setValue(known.phone());
             staffMail.setValue(known.staffMail() == null ? "" : known.staffMail());
         });
+        kept = new KeptFields(drafts, "letterhead", site.id().value())
+                .text("address", address)
+                .text("phone", phone)
+                .text("mail", staffMail);
+        kept.goOn();
         var save = new Button(Texts.text("kit.save"), click -> save());
         save.addThemeVariants(ButtonVariant.PRIMARY);
         var fields = new Div(address, phone, staffMail);
         fields.addClassName("form-fields");
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("followup.letterhead", site.name())), answer, fields, save);
+        getContent().add(new H2(Texts.text("followup.letterhead", site.name())), answer, kept.said(), fields, save);
     }
 
     private void save() {
@@ -60,6 +67,7 @@ final class LetterheadForm extends Composite<Section> {
                             staffMail.getValue().isBlank()
                                     ? null
                                     : staffMail.getValue().strip()));
+            kept.discard();
             answer.setText(Texts.text("followup.kept"));
         }
     }

@@ -17,6 +17,7 @@ import org.espalier.followup.Limits;
 import org.espalier.followup.SignedLimits;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.platform.Drafts;
 
 /** The intervals and limits of a hospital; a surgeon signs others, with a reason. */
 final class LimitsForm extends Composite<Section> {
@@ -27,10 +28,12 @@ final class LimitsForm extends Composite<Section> {
     private final TextField reason = new TextField(Texts.text("followup.limits.reason"));
     private final Paragraph signed = new Paragraph();
     private final Div answer = new Div();
+    private final KeptFields kept;
 
-    LimitsForm(Site site, DueByService dueBy, boolean signs) {
+    LimitsForm(Site site, DueByService dueBy, Drafts drafts, boolean signs) {
         this.site = site;
         this.dueBy = dueBy;
+        kept = new KeptFields(drafts, "limits", site.id().value());
         answer.getElement().setAttribute("role", "status");
         reason.setErrorMessage(Texts.text("followup.ask.why.missing"));
         reason.setMaxLength(400);
@@ -47,8 +50,18 @@ final class LimitsForm extends Composite<Section> {
         sign.setVisible(signs);
         reason.setVisible(signs);
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("followup.limits.of", site.name())), signed, answer, grid, reason, sign);
+        getContent()
+                .add(
+                        new H2(Texts.text("followup.limits.of", site.name())),
+                        signed,
+                        answer,
+                        kept.said(),
+                        grid,
+                        reason,
+                        sign);
         show();
+        fields.forEach(kept::number);
+        kept.text("reason", reason).goOn();
     }
 
     private void show() {
@@ -81,6 +94,7 @@ final class LimitsForm extends Composite<Section> {
             dueBy.signLimits(site.id(), typed(), reason.getValue().strip());
             reason.clear();
             show();
+            kept.discard();
             answer.setText(Texts.text("followup.kept"));
             answer.setClassName("");
         } catch (IllegalArgumentException refused) {

@@ -17,6 +17,7 @@ import org.espalier.followup.DueByService;
 import org.espalier.followup.LetterService;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.platform.Drafts;
 
 /** How long may we wait here? The intervals and limits each hospital signed, and what its letters say of it. */
 @Route(Urls.LIMITS)
@@ -29,12 +30,14 @@ class LimitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final LetterService letters;
     private final CareSites sites;
     private final CurrentStaff currentStaff;
+    private final transient Drafts drafts;
 
-    LimitsView(DueByService dueBy, LetterService letters, CareSites sites, CurrentStaff currentStaff) {
+    LimitsView(DueByService dueBy, LetterService letters, CareSites sites, CurrentStaff currentStaff, Drafts drafts) {
         this.dueBy = dueBy;
         this.letters = letters;
         this.sites = sites;
         this.currentStaff = currentStaff;
+        this.drafts = drafts;
         getContent().addClassName("screen");
     }
 
@@ -54,7 +57,7 @@ class LimitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     private void show(Site site) {
         boolean signs = currentStaff.has(Role.SURGEON, site.id());
-        var parts = new Div(new LetterheadForm(site, letters), new LimitsForm(site, dueBy, signs));
+        var parts = new Div(new LetterheadForm(site, letters, drafts), new LimitsForm(site, dueBy, drafts, signs));
         parts.addClassName("parts");
         getContent().add(parts);
     }

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.UUID;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.Due;
@@ -23,21 +24,25 @@ import org.espalier.followup.Visits;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
+import org.espalier.platform.Drafts;
 
 /** The visit that is open: by when and why, its date, and what may happen to it. */
 final class NextVisit extends Composite<Section> {
+    private static final String DRAFT = "next-visit-";
 
     private final Child child;
     private final VisitService service;
+    private final transient Drafts drafts;
     private final Limits limits;
     private final LocalDate today;
     private final VisitHistory history;
     private final Div answer = new Div();
     private final Div body = new Div();
 
-    NextVisit(Child child, VisitService service, Limits limits, LocalDate today, VisitHistory history) {
+    NextVisit(Child child, VisitService service, Drafts drafts, Limits limits, LocalDate today, VisitHistory history) {
         this.child = child;
         this.service = service;
+        this.drafts = drafts;
         this.limits = limits;
         this.today = today;
         this.history = history;
@@ -79,10 +84,11 @@ final class NextVisit extends Composite<Section> {
             body.add(new Paragraph(Texts.text("followup.ended.no-letters")));
             return;
         }
-        body.add(new Button(Texts.text("followup.resume"), click -> new AskNextDialog(today, asked -> {
-                    service.resume(child.id(), child.site(), asked);
-                    say("followup.resumed", "");
-                })
+        body.add(new Button(Texts.text("followup.resume"), click -> new AskNextDialog(
+                        today, kept("resume", child.id().value()), asked -> {
+                            service.resume(child.id(), child.site(), asked);
+                            say("followup.resumed", "");
+                        })
                 .open()));
     }
 
@@ -140,31 +146,48 @@ final class NextVisit extends Composite<Section> {
                 Texts.text("followup.came-today"),
                 click -> happens(visit, new Happening.Arrived(today, Optional.empty())));
         came.addThemeVariants(ButtonVariant.PRIMARY);
-        var missed = new Button(
-                Texts.text("followup.not-brought"),
-                click -> new NotBroughtDialog(visit, today, happening -> happens(visit, happening)).open());
+        var missed = new Button(Texts.text("followup.not-brought"), click -> new NotBroughtDialog(
+                        visit, today, kept("not-brought", visit), happening -> happens(visit, happening))
+                .open());
         var book = new Button(
                 Texts.text(visit.appointment().isEmpty() ? "followup.give-date" : "followup.other-date"),
-                click -> new BookDialog(visit, today, happening -> happens(visit, happening)).open());
-        var cancel = new Button(
-                Texts.text("followup.give-up"),
-                click -> new CancelDialog(today, happening -> happens(visit, happening)).open());
+                click -> new BookDialog(visit, today, kept("date", visit), happening -> happens(visit, happening))
+                        .open());
+        var cancel = new Button(Texts.text("followup.give-up"), click -> new CancelDialog(
+                        today, kept("given-up", visit), happening -> happens(visit, happening))
+                .open());
         var end = new Button(
                 Texts.text("followup.end-care"),
-                click -> new EndCareDialog(today, happening -> happens(visit, happening)).open());
+                click -> new EndCareDialog(today, kept("end", visit), happening -> happens(visit, happening)).open());
         var actions = new Div(came, missed, book, cancel, end);
         actions.addClassName("actions");
         return actions;
     }
 
-    private void happens(Visit visit, Happening happening) {
-        switch (service.record(visit, happening)) {
-            case VisitOutcome.Done done -> say("followup.kept", "");
-            case VisitOutcome.ChangedMeanwhile changed -> say("followup.changed-meanwhile", "soon");
-            case VisitOutcome.NextMissing missing -> say("followup.next-missing", "harm");
-            case VisitOutcome.NotSeenClosed open -> say("followup.not-seen-closed", "harm");
-            case VisitOutcome.ImplantIn in -> say("followup.implant-in", "harm");
-        }
+    private KeptFields kept(String what, Visit visit) {
+        return kept(what, visit.id().value());
+    }
+
+    private KeptFields kept(String what, UUID subject) {
+        return new KeptFields(drafts, DRAFT + what, subject);
+    }
+    /** Why it was not written down, in words; empty when it was. */
+    private Optional<String> happens(Visit visit, Happening happening) {
+        return switch (service.record(visit, happening)) {
+            case VisitOutcome.Done done -> {
+                say("followup.kept", "");
+                yield Optional.empty();
+            }
+            case VisitOutcome.ChangedMeanwhile changed -> refused("followup.changed-meanwhile", "soon");
+            case VisitOutcome.NextMissing missing -> refused("followup.next-missing", "harm");
+            case VisitOutcome.NotSeenClosed open -> refused("followup.not-seen-closed", "harm");
+            case VisitOutcome.ImplantIn in -> refused("followup.implant-in", "harm");
+        };
+    }
+
+    private Optional<String> refused(String key, String name) {
+        say(key, name);
+        return Optional.of(Texts.text(key));
     }
 
     private void say(String key, String name) {

@@ -4,7 +4,8 @@ import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.Objects;
-import java.util.function.Consumer;
+import java.util.Optional;
+import java.util.function.Function;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.Happening;
 import org.espalier.followup.Visit;
@@ -15,13 +16,13 @@ import org.espalier.kit.DateEntryField;
 final class NotBroughtDialog extends VisitDialog {
 
     private final LocalDate today;
-    private final Consumer<Happening> record;
+    private final Function<Happening, Optional<String>> record;
     private final DateEntryField on;
     private final Select<VisitReason> reason;
     private final TextField note;
 
-    NotBroughtDialog(Visit visit, LocalDate today, Consumer<Happening> record) {
-        super("followup.not-brought.title", "followup.not-brought");
+    NotBroughtDialog(Visit visit, LocalDate today, KeptFields kept, Function<Happening, Optional<String>> record) {
+        super("followup.not-brought.title", "followup.not-brought", kept);
         this.today = today;
         this.record = record;
         on = day("followup.not-brought.on", today);
@@ -31,6 +32,10 @@ final class NotBroughtDialog extends VisitDialog {
                 .map(Appointment::on)
                 .filter(day -> !day.isAfter(today))
                 .orElse(today));
+        kept.day("on", on)
+                .choice("reason", reason, VisitReason.class)
+                .text("note", note)
+                .goOn();
     }
 
     @Override
@@ -39,7 +44,7 @@ final class NotBroughtDialog extends VisitDialog {
         if (!isDay(on, day != null && !day.isAfter(today), "followup.day.past")) {
             return false;
         }
-        record.accept(new Happening.NotBrought(Objects.requireNonNull(day), reason.getValue(), note.getValue()));
-        return true;
+        return isWritten(record.apply(
+                new Happening.NotBrought(Objects.requireNonNull(day), reason.getValue(), note.getValue())));
     }
 }

@@ -19,7 +19,6 @@ import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.platform.Drafts;
-import org.espalier.platform.FormDraft;
 import org.jspecify.annotations.Nullable;
 
 /** One child of the recall: who, why, what was tried, what is next. */
@@ -44,8 +43,8 @@ final class RecallRow extends Composite<ListItem> {
                         line.proposed(),
                         line.family(),
                         line.today(),
-                        new FormDraft<>(
-                                drafts, AttemptDialog.DRAFT, line.visit().id().value(), TypedAttempt.class),
+                        new KeptFields(
+                                drafts, AttemptDialog.DRAFT, line.visit().id().value()),
                         attempt -> record.accept(line.visit(), attempt))
                 .open());
         tryNow.addClassName("no-print");

@@ -39,6 +39,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final SharedCareService sharedCare;
     private final SiteService siteService;
     private final CareSites sites;
+    private final transient Drafts drafts;
     private final RecallList list;
     private final Paragraph said = new Paragraph();
     private final Button more = new Button(Texts.text("followup.more"), click -> showMore());
@@ -57,6 +58,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         this.sharedCare = sharedCare;
         this.siteService = siteService;
         this.sites = sites;
+        this.drafts = drafts;
         list = new RecallList(drafts, (visit, attempt) -> {
             recall.tried(visit, attempt);
             show();
@@ -82,8 +84,8 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         getContent().add(list, more);
         getContent()
                 .add(
-                        new TransferList(transfers, siteService, sites),
-                        new SharedCareList(sharedCare, siteService, sites));
+                        new TransferList(transfers, siteService, sites, drafts),
+                        new SharedCareList(sharedCare, siteService, sites, drafts));
         shownSites.forEach(site -> getContent().add(new ReminderList(recall, site, siteService.today(site.id()))));
         var caution = new Paragraph(Texts.text("followup.recall.caution"));
         caution.addClassName("caution");

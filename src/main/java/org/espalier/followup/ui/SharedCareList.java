@@ -19,6 +19,7 @@ import org.espalier.followup.SharedCareService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.platform.Drafts;
 
 /** Children whose care is shared with another hospital: to be answered first, then those that run. */
 final class SharedCareList extends Composite<Section> {
@@ -26,12 +27,14 @@ final class SharedCareList extends Composite<Section> {
     private final transient SharedCareService service;
     private final transient SiteService sites;
     private final transient CareSites mine;
+    private final transient Drafts drafts;
     private final UnorderedList list = new UnorderedList();
 
-    SharedCareList(SharedCareService service, SiteService sites, CareSites mine) {
+    SharedCareList(SharedCareService service, SiteService sites, CareSites mine, Drafts drafts) {
         this.service = service;
         this.sites = sites;
         this.mine = mine;
+        this.drafts = drafts;
         list.addClassName("reminders");
         getContent().addClassNames("sheet", "no-print");
         getContent().add(new H2(Texts.text("followup.shared.list")), list);
@@ -79,21 +82,22 @@ final class SharedCareList extends Composite<Section> {
             show();
         });
         accept.addThemeVariants(ButtonVariant.PRIMARY);
-        var decline = why("followup.transfer.decline", why -> service.decline(id, why));
+        var decline = why("followup.transfer.decline", id, why -> service.decline(id, why));
         var answers = new Div(accept, decline);
         answers.addClassName("actions");
         return answers;
     }
 
     private Div end(UUID id) {
-        return new Div(why("followup.shared.end", why -> service.end(id, why)));
+        return new Div(why("followup.shared.end", id, why -> service.end(id, why)));
     }
 
-    private Button why(String key, java.util.function.Consumer<String> deed) {
-        return new Button(Texts.text(key), click -> new WhyDialog(key, why -> {
-                    deed.accept(why);
-                    show();
-                })
-                .open());
+    private Button why(String key, UUID id, java.util.function.Consumer<String> deed) {
+        return new Button(
+                Texts.text(key), click -> new WhyDialog(key, new KeptFields(drafts, WhyDialog.DRAFT, id), why -> {
+                            deed.accept(why);
+                            show();
+                        })
+                        .open());
     }
 }

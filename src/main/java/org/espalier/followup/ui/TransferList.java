@@ -9,12 +9,15 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.UUID;
+import java.util.function.Consumer;
 import org.espalier.access.SiteService;
 import org.espalier.followup.Transfer;
 import org.espalier.followup.TransferService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.platform.Drafts;
 
 /** Children on their way between hospitals: to be taken over, waiting to be, and lately handed over. */
 final class TransferList extends Composite<Section> {
@@ -22,12 +25,14 @@ final class TransferList extends Composite<Section> {
     private final transient TransferService service;
     private final transient SiteService sites;
     private final transient CareSites mine;
+    private final transient Drafts drafts;
     private final UnorderedList list = new UnorderedList();
 
-    TransferList(TransferService service, SiteService sites, CareSites mine) {
+    TransferList(TransferService service, SiteService sites, CareSites mine, Drafts drafts) {
         this.service = service;
         this.sites = sites;
         this.mine = mine;
+        this.drafts = drafts;
         list.addClassName("reminders");
         getContent().addClassNames("sheet", "no-print");
         getContent().add(new H2(Texts.text("followup.transfers")), list);
@@ -72,12 +77,7 @@ final class TransferList extends Composite<Section> {
     private Div answers(Transfer transfer) {
         var accept = new Button(Texts.text("followup.transfer.accept"), click -> accept(transfer));
         accept.addThemeVariants(ButtonVariant.PRIMARY);
-        var decline = new Button(
-                Texts.text("followup.transfer.decline"), click -> new WhyDialog("followup.transfer.decline", why -> {
-                            service.decline(transfer.id(), why);
-                            show();
-                        })
-                        .open());
+        var decline = why("followup.transfer.decline", transfer.id(), why -> service.decline(transfer.id(), why));
         var answers = new Div(accept, decline);
         answers.addClassName("actions");
         return answers;
@@ -90,11 +90,15 @@ final class TransferList extends Composite<Section> {
     }
 
     private Div withdraw(Transfer transfer) {
-        return new Div(new Button(
-                Texts.text("followup.transfer.withdraw"), click -> new WhyDialog("followup.transfer.withdraw", why -> {
-                            service.withdraw(transfer.id(), why);
+        return new Div(why("followup.transfer.withdraw", transfer.id(), why -> service.withdraw(transfer.id(), why)));
+    }
+
+    private Button why(String key, UUID id, Consumer<String> deed) {
+        return new Button(
+                Texts.text(key), click -> new WhyDialog(key, new KeptFields(drafts, WhyDialog.DRAFT, id), why -> {
+                            deed.accept(why);
                             show();
                         })
-                        .open()));
+                        .open());
     }
 }

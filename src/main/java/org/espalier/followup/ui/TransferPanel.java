@@ -15,6 +15,7 @@ import org.espalier.followup.TransferService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
+import org.espalier.platform.Drafts;
 
 /** The family moved: asks another hospital of the network to take the child over. */
 final class TransferPanel extends Composite<Section> {
@@ -22,12 +23,14 @@ final class TransferPanel extends Composite<Section> {
     private final Child child;
     private final transient TransferService service;
     private final transient SiteService sites;
+    private final transient Drafts drafts;
     private final Div body = new Div();
 
-    TransferPanel(Child child, TransferService service, SiteService sites) {
+    TransferPanel(Child child, TransferService service, SiteService sites, Drafts drafts) {
         this.child = child;
         this.service = service;
         this.sites = sites;
+        this.drafts = drafts;
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("followup.transfer")), body);
         show();
@@ -54,16 +57,19 @@ final class TransferPanel extends Composite<Section> {
         var why = new TextField(Texts.text("followup.ask.why"));
         why.setErrorMessage(Texts.text("followup.ask.why.missing"));
         why.setMaxLength(400);
+        var kept = new KeptFields(drafts, "transfer", child.id().value()).text("why", why);
+        kept.goOn();
         var ask = new Button(Texts.text("followup.transfer.ask"), click -> {
             to.setInvalid(to.isEmpty());
             why.setInvalid(why.getValue().strip().length() < 3);
             if (!to.isInvalid() && !why.isInvalid()) {
                 service.ask(child.id(), to.getValue().id(), why.getValue().strip());
+                kept.discard();
                 show();
             }
         });
         var fields = new Div(to, why);
         fields.addClassName("form-fields");
-        body.add(new Paragraph(Texts.text("followup.transfer.help")), fields, ask);
+        body.add(new Paragraph(Texts.text("followup.transfer.help")), kept.said(), fields, ask);
     }
 }

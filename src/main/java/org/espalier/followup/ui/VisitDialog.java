@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.espalier.followup.VisitReason;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
@@ -17,13 +18,19 @@ abstract class VisitDialog extends Dialog {
     private static final int NOTE_LENGTH = 400;
 
     private final Div fields = new Div();
+    private final transient KeptFields kept;
 
-    VisitDialog(String title, String confirm) {
+    /**
+     * @param kept what keeps what is typed; its fields are named by the dialog
+     */
+    VisitDialog(String title, String confirm, KeptFields kept) {
+        this.kept = kept;
         setHeaderTitle(Texts.text(title));
         fields.addClassName("form-fields");
-        add(fields);
+        add(kept.said(), fields);
         var save = new Button(Texts.text(confirm), click -> {
             if (save()) {
+                kept.discard();
                 close();
             }
         });
@@ -34,6 +41,11 @@ abstract class VisitDialog extends Dialog {
 
     /** Writes down what the fields hold; false when something must be mended first. */
     abstract boolean save();
+    /** Says in the dialog why it was not written down; nothing typed goes then. */
+    final boolean isWritten(Optional<String> problem) {
+        problem.ifPresent(kept.said()::setText);
+        return problem.isEmpty();
+    }
 
     final <F extends com.vaadin.flow.component.Component> F field(F field) {
         fields.add(field);

@@ -18,6 +18,7 @@ import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.PatientService;
+import org.espalier.platform.Drafts;
 
 /** When must we look again at this child, and how do we reach the family? */
 @Route("child/:child/visits")
@@ -33,6 +34,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final SharedCareService sharedCare;
     private final SiteService sites;
     private final CareSites careSites;
+    private final Drafts drafts;
 
     VisitsView(
             PatientService patients,
@@ -42,7 +44,8 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             TransferService transfers,
             SharedCareService sharedCare,
             SiteService sites,
-            CareSites careSites) {
+            CareSites careSites,
+            Drafts drafts) {
         this.patients = patients;
         this.visits = visits;
         this.dueBy = dueBy;
@@ -51,6 +54,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         this.sharedCare = sharedCare;
         this.sites = sites;
         this.careSites = careSites;
+        this.drafts = drafts;
     }
 
     @Override
@@ -68,15 +72,15 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var today = sites.today(child.site());
         var limits = dueBy.limits(child.site());
         var history = new VisitHistory();
-        var next = new NextVisit(child, visits, limits, today, history);
+        var next = new NextVisit(child, visits, drafts, limits, today, history);
         var parts = new Div(next, history);
         parts.addClassName("parts");
         if (careSites.all().stream().anyMatch(site -> site.id().equals(child.site()))) {
             parts.add(
-                    new FamilyForm(child, families),
+                    new FamilyForm(child, families, drafts),
                     new LetterPanel(child, families.of(child.id()).language()),
-                    new SharedCarePanel(child, sharedCare, sites),
-                    new TransferPanel(child, transfers, sites));
+                    new SharedCarePanel(child, sharedCare, sites, drafts),
+                    new TransferPanel(child, transfers, sites, drafts));
         }
         var body = new Div(new H1(Texts.text("followup.visits")), parts);
         body.addClassName("screen");

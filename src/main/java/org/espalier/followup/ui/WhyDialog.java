@@ -6,15 +6,17 @@ import org.espalier.kit.Texts;
 
 /** Asks why. */
 final class WhyDialog extends VisitDialog {
+    static final String DRAFT = "why";
 
     private final transient Consumer<String> record;
     private final TextField why;
 
-    WhyDialog(String title, Consumer<String> record) {
-        super(title, title);
+    WhyDialog(String title, KeptFields kept, Consumer<String> record) {
+        super(title, title, kept);
         this.record = record;
         why = note("followup.ask.why");
         why.setErrorMessage(Texts.text("followup.ask.why.missing"));
+        kept.text("why", why).goOn();
     }
 
     @Override
