@@ -37,6 +37,7 @@ class DemoLoader {
     private final DemoStock stock;
     private final DemoCosts costs;
     private final DemoFamilies families;
+    private final DemoComparisons comparisons;
     private final DemoOpinions opinions;
     private final Path folder;
     private final Clock clock;
@@ -50,6 +51,7 @@ class DemoLoader {
             DemoStock stock,
             DemoCosts costs,
             DemoFamilies families,
+            DemoComparisons comparisons,
             DemoOpinions opinions,
             @Value("${espalier.data}") Path folder,
             Clock clock) {
@@ -59,6 +61,7 @@ class DemoLoader {
         this.stock = stock;
         this.costs = costs;
         this.families = families;
+        this.comparisons = comparisons;
         this.opinions = opinions;
         this.folder = folder;
         this.clock = clock;
@@ -115,6 +118,11 @@ class DemoLoader {
                     DemoVisit visit = story.visits().reversed().get(back);
                     visit(story, visit, team(teams, story), firstDay, state);
                 }
+            }
+        }
+        for (DemoStory story : stories) {
+            if (story.visits().size() > 1) {
+                once(state, "plan." + story.number(), () -> comparisons.tell(story, team(teams, story), firstDay));
             }
         }
         ask(stories, teams, firstDay, state);

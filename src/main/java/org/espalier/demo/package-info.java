@@ -11,6 +11,7 @@
             "kit",
             "opinion",
             "patient",
+            "plan",
             "platform",
             "reading",
             "science::alignment",

@@ -6,18 +6,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
-import org.espalier.patient.Dated;
-import org.espalier.patient.LegAngle;
-import org.espalier.patient.LegSign;
 import org.espalier.prognosis.Ahead;
-import org.espalier.prognosis.FilmAngle;
 import org.espalier.prognosis.LengthOutlook;
-import org.espalier.science.alignment.Quantity;
 import org.espalier.science.growth.Arrest;
 import org.espalier.science.growth.CorrectionGeometry;
 import org.espalier.science.growth.GrowthPlate;
@@ -44,8 +38,9 @@ final class LengthSheet {
     Sheet sheet() {
         var parts = new ArrayList<Sheet.Part>();
         parts.add(difference());
+        parts.add(new ArrestTiming(ahead, side, measures).part());
         parts.add(arrest());
-        parts.add(overTime());
+        parts.addAll(new TimePart(ahead, side).parts());
         return new Sheet(
                 SheetKind.LENGTH,
                 ahead.prognosis().child().who(),
@@ -156,57 +151,5 @@ final class LengthSheet {
     private static String shortening(Length left, Set<GrowthPlate> plates) {
         return Texts.text(
                 "plan.length.shortening", Arrest.shortening(left, plates).millimetres());
-    }
-
-    /** Torsion, thrust and laxity beside the angles, by day. */
-    private Sheet.Part overTime() {
-        var examination = ahead.examination();
-        var torsion = examination.angles(side, LegAngle.THIGH_FOOT);
-        var thrust = examination.answers(side, LegSign.THRUST);
-        var laxity = examination.answers(side, LegSign.LATERAL_LAXITY);
-        var films = ahead.films().of(side, Quantity.HKA);
-        var days = new TreeSet<LocalDate>();
-        torsion.forEach(one -> days.add(one.on()));
-        thrust.forEach(one -> days.add(one.on()));
-        laxity.forEach(one -> days.add(one.on()));
-        films.forEach(film -> days.add(film.on()));
-        var rows = days.descendingSet().stream()
-                .map(day -> List.of(
-                        DateText.of(day),
-                        films.stream()
-                                .filter(film -> film.on().equals(day))
-                                .findFirst()
-                                .map(FilmAngle::value)
-                                .map(PlanText::deviation)
-                                .orElse(""),
-                        on(torsion, day).map(LengthSheet::torsion).orElse(""),
-                        on(thrust, day)
-                                .map(one -> Texts.text("plan.answer." + one.name()))
-                                .orElse(""),
-                        on(laxity, day)
-                                .map(one -> Texts.text("plan.answer." + one.name()))
-                                .orElse("")))
-                .toList();
-        return new Sheet.Table(
-                Texts.text("plan.length.time"),
-                List.of(
-                        Texts.text("plan.growth.day"),
-                        Texts.text("plan.length.hka"),
-                        Texts.text("plan.length.thigh-foot"),
-                        Texts.text("plan.length.thrust"),
-                        Texts.text("plan.length.laxity")),
-                rows);
-    }
-
-    private static <T> Optional<T> on(List<Dated<T>> series, LocalDate day) {
-        return series.stream()
-                .filter(one -> one.on().equals(day))
-                .map(Dated::value)
-                .findFirst();
-    }
-
-    private static String torsion(Angle angle) {
-        return Texts.text(
-                angle.degrees() >= 0 ? "plan.length.outward" : "plan.length.inward", Math.abs(angle.degrees()));
     }
 }

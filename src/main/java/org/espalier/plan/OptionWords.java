@@ -1,5 +1,6 @@
 package org.espalier.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -47,9 +48,7 @@ final class OptionWords {
         }
         var shown = new ArrayList<CourseDay>();
         shown.add(days.getFirst());
-        days.stream()
-                .filter(day -> day.day().equals(options.ahead().today().plusYears(1)))
-                .forEach(shown::add);
+        days.stream().filter(day -> day.day().equals(today().plusYears(1))).forEach(shown::add);
         shown.add(days.getLast());
         return Stream.concat(shown.stream().distinct().map(this::onDay), natural())
                 .toList();
@@ -57,7 +56,7 @@ final class OptionWords {
 
     private String onDay(CourseDay day) {
         return Texts.text(
-                day.day().equals(options.ahead().today()) ? "plan.course.today" : "plan.course.day",
+                day.day().equals(today()) ? "plan.course.today" : "plan.course.day",
                 PlanText.deviation(day.bonyHka()),
                 DateText.of(day.day()));
     }
@@ -110,14 +109,17 @@ final class OptionWords {
                 PlanText.arrival(forecast.arrival()));
     }
 
+    /** Until when it works: the window of each plate, else what is known of a last day. */
     private List<String> window() {
-        return option.physes().stream()
-                .flatMap(physis -> physis.window().stream()
-                        .map(window -> Texts.text(
-                                "plan.at",
-                                PlanText.site(physis.site()),
-                                PlanText.window(window, options.ahead().today()))))
+        var plates = option.physes().stream()
+                .flatMap(physis ->
+                        physis.window().stream().map(window -> PlanText.window(physis.site(), window, today())))
                 .toList();
+        return plates.isEmpty() ? new LastDay(options, option.option()).words() : plates;
+    }
+
+    private LocalDate today() {
+        return options.ahead().today();
     }
 
     private List<String> takes() {

@@ -91,6 +91,10 @@ public final class PlanText {
         return day.map(DateText::of).orElseGet(() -> Texts.text("plan.after-growth"));
     }
 
+    static String window(PhysisSite site, PlateWindow window, LocalDate today) {
+        return Texts.text("plan.at", site(site), window(window, today));
+    }
+
     public static String window(PlateWindow window, LocalDate today) {
         return switch (window) {
             case PlateWindow.None(var reason) -> Texts.text("plan.window.none." + reason.name());

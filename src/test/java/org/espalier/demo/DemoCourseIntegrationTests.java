@@ -19,6 +19,7 @@ import org.espalier.followup.VisitState;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.patient.PatientService;
+import org.espalier.plan.PlanService;
 import org.espalier.reading.DraftService;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
@@ -42,6 +43,9 @@ class DemoCourseIntegrationTests {
 
     @Autowired
     private ExaminationService examinations;
+
+    @Autowired
+    private PlanService plans;
 
     @Autowired
     private FilmService films;
@@ -120,6 +124,25 @@ class DemoCourseIntegrationTests {
                     .isCloseTo(visit.right().mMPTA().degrees(), within(3.0));
             assertThat(value(reading, Side.RIGHT, Quantity.FEMUR_LENGTH)).isBetween(250.0, 400.0);
         }
+    }
+
+    @Test
+    void keepsWhatASurgeonMeantAndTheStagesOfTwoReadersOnce() {
+        DemoStory story = DemoStories.all().stream()
+                .filter(one -> one.diagnosis() == DemoDiagnosis.INFANTILE_TIBIA_VARA)
+                .findFirst()
+                .orElseThrow();
+        course.register(story, team, firstDay);
+        course.visit(story, story.visits().getLast(), team, firstDay);
+        var comparisons = new DemoComparisons(plans, examinations);
+        comparisons.tell(story, team, firstDay);
+        comparisons.tell(story, team, firstDay);
+        network.as(team.surgeon().value(), () -> {
+            assertThat(plans.saved(child(story))).hasSize(2).allSatisfy(kept -> assertThat(kept.intent())
+                    .isPresent());
+            assertThat(examinations.stagePairs(team.site())).hasSize(2);
+            return null;
+        });
     }
 
     private static double value(Reading reading, Side side, Quantity quantity) {

@@ -160,7 +160,7 @@ class SheetIntegrationTests {
     void holdsABowAgainstTheChosenStudyAndEachCutOff() {
         var child = courses.youngBow(surgeon);
         assertThat(words(child, SheetKind.BOW, Map.of()))
-                .contains("Choose study and method above")
+                .contains("No study is chosen for the course of the age")
                 .doesNotContain("the course of the age by the chosen study");
         var words = words(child, SheetKind.BOW, Map.of("norm", "salenius-1975.ANATOMIC_FILM.TIBIOFEMORAL"));
         assertThat(words)

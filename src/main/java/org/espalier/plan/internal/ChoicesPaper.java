@@ -29,7 +29,7 @@ final class ChoicesPaper {
                 .text(String.join(", ", group.stream().map(Texts::of).toList())));
         var lines = table.fo("table-body");
         for (int i = 0; i < options.size(); i++) {
-            row(lines.fo("table-row"), i + 1, options.get(i));
+            row(lines.fo("table-row").with("keep-together.within-page", "5"), i + 1, options.get(i));
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
@@ -22,6 +23,8 @@ final class SheetPaper {
     private static final String QUIET = "#4a564f";
     private static final String RULE = "#c9c0ad";
 
+    private static final int NARROW = 14;
+    private static final int WIDE = 70;
     private static final List<String> NAMES_AND_FACTS = List.of("28%", "72%");
 
     private final Sheet sheet;
@@ -139,7 +142,7 @@ final class SheetPaper {
                 .with("keep-with-next.within-page", "always");
     }
 
-    /** @param widths of the columns; empty for even ones */
+    /** @param widths of the columns; empty for as much as their texts ask for */
     private static void table(Markup body, List<String> head, List<String> widths, List<List<String>> rows) {
         if (rows.isEmpty()) {
             return;
@@ -149,7 +152,8 @@ final class SheetPaper {
                 .with("width", "100%")
                 .with("space-before", "1mm")
                 .with("font-size", "8.5pt");
-        widths.forEach(width -> table.fo("table-column").with("column-width", width));
+        (widths.isEmpty() ? shares(head, rows) : widths)
+                .forEach(width -> table.fo("table-column").with("column-width", width));
         if (!head.isEmpty()) {
             var row = table.fo("table-header").fo("table-row");
             head.forEach(text -> cell(row, text).with("font-weight", "600"));
@@ -159,6 +163,19 @@ final class SheetPaper {
             var row = lines.fo("table-row").with("keep-together.within-page", "always");
             cells.forEach(text -> cell(row, text));
         });
+    }
+
+    /** Columns as wide as their longest texts ask for, none under a tenth of what the widest may take. */
+    private static List<String> shares(List<String> head, List<List<String>> rows) {
+        int columns = rows.stream().mapToInt(List::size).max().orElse(head.size());
+        return IntStream.range(0, columns)
+                .map(column -> Stream.concat(Stream.of(head), rows.stream())
+                        .filter(row -> column < row.size())
+                        .mapToInt(row -> row.get(column).length())
+                        .max()
+                        .orElse(0))
+                .mapToObj(longest -> "proportional-column-width(" + Math.clamp(longest, NARROW, WIDE) + ")")
+                .toList();
     }
 
     private static Markup cell(Markup row, String text) {

@@ -71,25 +71,6 @@ class CorrectionGeometryTests {
                 .isCloseTo(millimetres, within(0.05));
     }
 
-    /** Degrees a month under a full tether by the 1964 lengths and the assumed width, worked out by hand. */
-    @ParameterizedTest
-    @CsvSource({"MALE, 5, 1.43, 0.97", "MALE, 9, 1.02, 0.72", "MALE, 12, 0.96, 0.70", "FEMALE, 11, 0.98, 0.71"})
-    void turnsAsFastAsTheLengthsAndTheWidthSay(Sex sex, int years, double femur, double tibia) {
-        assertThat(monthly(GrowthPlate.DISTAL_FEMUR, sex, years)).isCloseTo(femur, within(0.015));
-        assertThat(monthly(GrowthPlate.PROXIMAL_TIBIA, sex, years)).isCloseTo(tibia, within(0.015));
-    }
-
-    private static double monthly(GrowthPlate plate, Sex sex, int years) {
-        GrowthCurve curve = GrowthCurve.byLengths(plate, sex);
-        Length grown = curve.left(Age.ofYears(years))
-                .orElseThrow()
-                .minus(curve.left(Age.ofYears(years + 1)).orElseThrow());
-        Length width = PhysisWidth.assumed(plate, sex, Age.ofYears(years))
-                .orElseThrow()
-                .length();
-        return CorrectionGeometry.angle(grown, width).degrees() / 12;
-    }
-
     @Test
     void assumesWidthsAtTheKneeOnly() {
         assertThat(PhysisWidth.assumed(GrowthPlate.DISTAL_TIBIA, Sex.MALE, Age.ofYears(9)))
