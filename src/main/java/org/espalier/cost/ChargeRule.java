@@ -2,6 +2,8 @@ package org.espalier.cost;
 
 /** By which rule a charge follows from its fact. */
 public enum ChargeRule {
+    /** By the clock, where somebody recorded how long the operation took. */
+    MEASURED,
     /** What every operation takes once. */
     EACH_OPERATION,
     /** What is taken for each thing done in an operation. */

@@ -59,6 +59,7 @@ class FactClaims {
         Map<ProcedureId, Procedure> written =
                 treatment.procedures().stream().collect(Collectors.toMap(Procedure::id, one -> one));
         return treatment.standing().stream()
+                .filter(one -> isOf(site, one, written))
                 .flatMap(one -> one
                         .data()
                         .map(data -> rules.of(
@@ -66,6 +67,14 @@ class FactClaims {
                         .orElse(List.of())
                         .stream())
                 .toList();
+    }
+
+    /** An operation belongs to the hospital that recorded it first; one that corrects it later owes nothing for it. */
+    private static boolean isOf(SiteId site, Procedure procedure, Map<ProcedureId, Procedure> written) {
+        var first = Procedure.first(List.copyOf(written.values()), procedure.id());
+        return Optional.ofNullable(written.get(first))
+                .filter(one -> one.site().equals(site))
+                .isPresent();
     }
 
     List<Claim> visits(ChildId child) {

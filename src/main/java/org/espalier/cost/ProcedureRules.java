@@ -17,8 +17,8 @@ import org.espalier.treatment.ProcedureKind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a procedure costs by rule. What was done at another hospital costs this one nothing. Minutes are those agreed on for
- * what was done, for nobody measures them; implants are those the stock says were taken, or else the pieces counted.
+ * What a procedure costs by rule. What was done at another hospital costs this one nothing. Minutes are those measured, or else
+ * those agreed on for what was done; implants are those the stock says were taken, or else the pieces counted.
  *
  * @param standing all procedures of the child that stand, by day
  */
@@ -42,6 +42,17 @@ record ProcedureRules(List<Procedure> standing, AllowanceBook agreed) {
             return data.acts().stream().anyMatch(act -> !act.kind().isOutsideTheatre());
         }
 
+        /** The minutes by the clock, as far as they were recorded. */
+        Optional<BigDecimal> measured(TariffItem item) {
+            var minutes =
+                    switch (item) {
+                        case THEATRE_MINUTE -> data.measured().theatre();
+                        case ANAESTHESIA_MINUTE -> data.measured().anaesthesia();
+                        default -> null;
+                    };
+            return isOperation() ? Optional.ofNullable(minutes).map(BigDecimal::valueOf) : Optional.empty();
+        }
+
         Claim claim(ChargeRule rule, TariffItem item, @Nullable Side side, BigDecimal quantity) {
             return Claim.of(ChargeSource.PROCEDURE, id, rule, item, side, on, quantity);
         }
@@ -63,15 +74,28 @@ record ProcedureRules(List<Procedure> standing, AllowanceBook agreed) {
     private List<Claim> operation(Done done) {
         var kinds = done.data().acts().stream().map(Act::kind).toList();
         return TariffItem.allowed().stream()
-                .flatMap(item -> AllowanceBook.isShared(item)
-                        ? claim(done, ChargeRule.LONGEST, item, done.side(), agreed.most(kinds, item, done.on()))
-                        : claim(
-                                done,
-                                ChargeRule.EACH_OPERATION,
-                                item,
-                                done.side(),
-                                agreed.find(Optional.empty(), item, done.on())))
+                .flatMap(item -> done.measured(item).isPresent() ? measured(done, item) : agreed(done, kinds, item))
                 .toList();
+    }
+
+    private static Stream<Claim> measured(Done done, TariffItem item) {
+        return claim(
+                done,
+                ChargeRule.MEASURED,
+                item,
+                done.side(),
+                done.measured(item).orElseThrow());
+    }
+
+    private Stream<Claim> agreed(Done done, List<ProcedureKind> kinds, TariffItem item) {
+        return AllowanceBook.isShared(item)
+                ? claim(done, ChargeRule.LONGEST, item, done.side(), agreed.most(kinds, item, done.on()))
+                : claim(
+                        done,
+                        ChargeRule.EACH_OPERATION,
+                        item,
+                        done.side(),
+                        agreed.find(Optional.empty(), item, done.on()));
     }
 
     private List<Claim> acts(Done done) {
@@ -86,7 +110,8 @@ record ProcedureRules(List<Procedure> standing, AllowanceBook agreed) {
                 .map(Act::kind)
                 .toList();
         var agreedOn = TariffItem.allowed().stream()
-                .filter(item -> !AllowanceBook.isShared(item))
+                .filter(item ->
+                        !AllowanceBook.isShared(item) && done.measured(item).isEmpty())
                 .flatMap(item -> claim(done, ChargeRule.EACH_ACT, item, side, sum(kinds, item, done.on())));
         return Stream.of(
                         agreedOn,

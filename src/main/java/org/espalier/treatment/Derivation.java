@@ -164,7 +164,8 @@ final class Derivation {
     private Optional<StateSpan> planned(PhysisKey key, LocalDate day) {
         return plans.stream()
                 .filter(plan -> plan.waitedOn(day) && concerns(plan.plan(), key))
-                .filter(plan -> !plan.plan().kind().isOnImplant())
+                .filter(plan ->
+                        !plan.plan().kind().isOnImplant() && !plan.plan().kind().takesFixationOut())
                 .findFirst()
                 .map(plan -> span(
                         PhysisState.PLANNED,

@@ -31,9 +31,9 @@ class JdbcProcedureRepository {
     private static final String LOCK = "select site_id from child where id = :child for no key update";
     private static final String ADD = """
             insert into procedure_session (id, site_id, recorded_site, child_id, done_on, elsewhere, surgeon_name, note,
-                next_on, next_why, supersedes, withdrawn, reason, recorded_by, recorded_at)
+                theatre_minutes, anaesthesia_minutes, next_on, next_why, supersedes, withdrawn, reason, recorded_by, recorded_at)
             select :id, c.site_id, c.site_id, c.id, :on, :elsewhere, :surgeon, :note,
-                :nextOn, :nextWhy, :supersedes, :withdrawn, :reason, :by, :at
+                :theatre, :anaesthesia, :nextOn, :nextWhy, :supersedes, :withdrawn, :reason, :by, :at
             from child c where c.id = :child
             on conflict do nothing
             """;
@@ -48,8 +48,8 @@ class JdbcProcedureRepository {
     private static final String IS_KEPT =
             "select exists (select from procedure_session where id = :id and child_id = :child)";
     private static final String SESSIONS = """
-            select p.id, p.done_on, p.elsewhere, p.surgeon_name, p.note, p.next_on, p.next_why, p.supersedes, p.withdrawn,
-                p.reason, p.recorded_at, s.name as by_name
+            select p.id, p.recorded_site, p.done_on, p.elsewhere, p.surgeon_name, p.note, p.theatre_minutes,
+                p.anaesthesia_minutes, p.next_on, p.next_why, p.supersedes, p.withdrawn, p.reason, p.recorded_at, s.name as by_name
             from procedure_session p left join staff s on s.id = p.recorded_by
             where p.child_id = :child
             order by p.recorded_at, p.id
@@ -103,6 +103,10 @@ class JdbcProcedureRepository {
                 .param("elsewhere", data.map(ProcedureData::elsewhere).orElse(false))
                 .param("surgeon", data.map(ProcedureData::surgeon).orElse(null))
                 .param("note", data.map(ProcedureData::note).orElse(null))
+                .param("theatre", data.map(one -> one.measured().theatre()).orElse(null))
+                .param(
+                        "anaesthesia",
+                        data.map(one -> one.measured().anaesthesia()).orElse(null))
                 .param("nextOn", data.map(one -> one.next().date()).orElse(null))
                 .param("nextWhy", data.map(one -> one.next().why()).orElse(null))
                 .param(
@@ -169,6 +173,7 @@ class JdbcProcedureRepository {
         var on = row.getObject("done_on", LocalDate.class);
         return new Procedure(
                 new ProcedureId(row.getObject("id", UUID.class)),
+                new SiteId(row.getObject("recorded_site", UUID.class)),
                 on,
                 row.getBoolean("withdrawn") ? Optional.empty() : Optional.of(data(row, on, acts)),
                 row.getString("by_name"),
@@ -183,6 +188,9 @@ class JdbcProcedureRepository {
                 row.getBoolean("elsewhere"),
                 row.getString("surgeon_name"),
                 row.getString("note"),
+                new MeasuredMinutes(
+                        row.getObject("theatre_minutes", Integer.class),
+                        row.getObject("anaesthesia_minutes", Integer.class)),
                 acts,
                 new NextLook(row.getObject("next_on", LocalDate.class), row.getString("next_why")));
     }

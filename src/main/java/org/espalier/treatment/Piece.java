@@ -50,6 +50,7 @@ public record Piece(
             return switch (product) {
                 case SCREW -> ofScrew(procedure);
                 case PLATE, STAPLE, FRAME -> BODY;
+                case WIRE -> procedure.fixationOut() == ProcedureKind.FRAME_OFF ? BODY : USED_UP;
                 default -> USED_UP;
             };
         }

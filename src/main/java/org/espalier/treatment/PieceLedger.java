@@ -3,6 +3,7 @@ package org.espalier.treatment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A whole implant takes all its pieces with it. One screw of a plate takes the screws of its end, where the end of each
  * was recorded; else half of those whose end was not, one of their lots; and where they are not alike, it stays open which.
+ * With a frame, or with what holds a cut bone inside, come all its pieces on that limb, or at that physis where one is named.
  */
 public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
 
@@ -29,6 +31,18 @@ public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
         return in.stream().filter(one -> implant.equals(one.implant())).toList();
     }
 
+    /** What is in on a limb that comes out by that and belongs to no implant of a physis. */
+    public List<PieceIn> fixation(ProcedureKind takingOut, Side side) {
+        return fixation(in, takingOut, side);
+    }
+
+    private static List<PieceIn> fixation(List<PieceIn> in, ProcedureKind takingOut, Side side) {
+        return in.stream()
+                .filter(one -> one.implant() == null && one.side() == side)
+                .filter(one -> one.by().fixationOut() == takingOut)
+                .toList();
+    }
+
     private static final class Going {
 
         private final List<PieceIn> in = new ArrayList<>();
@@ -39,6 +53,7 @@ public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
             switch (act.kind().effect()) {
                 case TAKES_OUT -> of(act.implant()).forEach(one -> takeOut(one, one.piece(), deed));
                 case SCREW_OUT, SCREW_IN_PLACE -> takeScrewOut(deed);
+                case FRAME_OFF, FIXATION_OUT -> takeFixationOut(deed);
                 default -> {
                     // Nothing comes out.
                 }
@@ -48,13 +63,27 @@ public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
 
         private static PieceIn placed(Deed deed, Piece piece) {
             var act = deed.act();
-            return new PieceIn(act.implant(), act.side(), act.physis().orElse(null), deed.on(), piece, false);
+            return new PieceIn(
+                    act.implant(), act.kind(), act.side(), act.physis().orElse(null), deed.on(), piece, false);
         }
 
         private List<PieceIn> of(@Nullable ImplantId implant) {
             return in.stream()
                     .filter(one -> implant != null && implant.equals(one.implant()))
                     .toList();
+        }
+
+        /** Of one physis, what lies there; what may lie there may be out. */
+        private void takeFixationOut(Deed deed) {
+            var act = deed.act();
+            var where = act.physis().orElse(null);
+            for (var one : fixation(in, act.kind(), act.side())) {
+                if (where == null || where.equals(one.physis())) {
+                    takeOut(one, one.piece(), deed);
+                } else if (one.physis() == null) {
+                    in.set(in.indexOf(one), one.with(one.piece(), true));
+                }
+            }
         }
 
         private void takeScrewOut(Deed deed) {
@@ -106,6 +135,8 @@ public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
             out.add(new PieceOut(
                     deed.procedure(),
                     one.implant(),
+                    one.side(),
+                    one.physis(),
                     deed.on(),
                     as,
                     deed.elsewhere(),

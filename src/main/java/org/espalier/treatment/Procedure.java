@@ -7,11 +7,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.espalier.access.SiteId;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A procedure as it was written down.
  *
+ * @param site the hospital that wrote it down
  * @param on the day it was done
  * @param data empty when this only withdraws the one it supersedes
  * @param by name of who wrote it down; null for the house itself
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Procedure(
         ProcedureId id,
+        SiteId site,
         LocalDate on,
         Optional<ProcedureData> data,
         @Nullable String by,
@@ -28,11 +31,11 @@ public record Procedure(
         @Nullable String reason) {
 
     Procedure withData(Optional<ProcedureData> other) {
-        return new Procedure(id, on, other, by, at, supersedes, reason);
+        return new Procedure(id, site, on, other, by, at, supersedes, reason);
     }
 
     /** The first record of the procedure, in place of which the given one stands at last; itself when there was none before. */
-    static ProcedureId first(List<Procedure> all, ProcedureId id) {
+    public static ProcedureId first(List<Procedure> all, ProcedureId id) {
         return all.stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()

@@ -10,12 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param elsewhere done at another hospital, or before this record began
  * @param surgeon who operated, by name; null when not recorded
  * @param note null when nothing is added
+ * @param measured how long it took by the clock, as far as that was recorded
  */
 public record ProcedureData(
         LocalDate on,
         boolean elsewhere,
         @Nullable String surgeon,
         @Nullable String note,
+        MeasuredMinutes measured,
         List<Act> acts,
         NextLook next) {
 
@@ -37,7 +39,22 @@ public record ProcedureData(
         note = Written.tidy(note, NOTE_LENGTH);
     }
 
+    /** Of which nobody recorded how long it took. */
+    public ProcedureData(
+            LocalDate on,
+            boolean elsewhere,
+            @Nullable String surgeon,
+            @Nullable String note,
+            List<Act> acts,
+            NextLook next) {
+        this(on, elsewhere, surgeon, note, MeasuredMinutes.NONE, acts, next);
+    }
+
+    public ProcedureData withMeasured(MeasuredMinutes other) {
+        return new ProcedureData(on, elsewhere, surgeon, note, other, acts, next);
+    }
+
     ProcedureData withActs(List<Act> others) {
-        return new ProcedureData(on, elsewhere, surgeon, note, others, next);
+        return new ProcedureData(on, elsewhere, surgeon, note, measured, others, next);
     }
 }

@@ -28,6 +28,7 @@ public enum ProcedureKind {
     FRAME_ON(Effect.FRAME_ON, Site.LIMB),
     FRAME_ADJUSTED(Effect.NONE, Site.LIMB),
     FRAME_OFF(Effect.FRAME_OFF, Site.LIMB),
+    FIXATION_OUT(Effect.FIXATION_OUT, Site.LIMB),
     CAST_ON(Effect.CAST_ON, Site.LIMB),
     CAST_WEDGED(Effect.NONE, Site.LIMB),
     CAST_OFF(Effect.CAST_OFF, Site.LIMB),
@@ -51,6 +52,7 @@ public enum ProcedureKind {
         CAST_OFF,
         FRAME_ON,
         FRAME_OFF,
+        FIXATION_OUT,
         BRACE_ON,
         BRACE_OFF,
         NONE
@@ -117,12 +119,25 @@ public enum ProcedureKind {
 
     /** Whether something can go in with it. */
     public boolean takesPieces() {
-        return !isOutsideTheatre() && effect != Effect.TAKES_OUT && effect != Effect.SCREW_OUT;
+        return !isOutsideTheatre() && !takesFixationOut() && effect != Effect.TAKES_OUT && effect != Effect.SCREW_OUT;
     }
 
     /** Whether something that was in comes out with it, and goes somewhere. */
     public boolean bringsPiecesOut() {
-        return effect == Effect.TAKES_OUT || effect == Effect.SCREW_OUT || effect == Effect.SCREW_IN_PLACE;
+        return takesFixationOut()
+                || effect == Effect.TAKES_OUT
+                || effect == Effect.SCREW_OUT
+                || effect == Effect.SCREW_IN_PLACE;
+    }
+
+    /** Whether what holds a cut bone comes out with it: a frame with its pins and wires, or plate, screws and wires inside. */
+    public boolean takesFixationOut() {
+        return effect == Effect.FRAME_OFF || effect == Effect.FIXATION_OUT;
+    }
+
+    /** What takes out the pieces that this puts in when they belong to no implant of a physis. */
+    public ProcedureKind fixationOut() {
+        return this == FRAME_ON || this == FRAME_ADJUSTED ? FRAME_OFF : FIXATION_OUT;
     }
 
     /** The screw it is about, if it is about one of a plate. */

@@ -96,7 +96,7 @@ public class TreatmentService {
         }
         before.flatMap(Procedure::data).ifPresent(data -> demandRole(data, site));
         var why = Written.required(reason, TreatmentFact.REMARK_LENGTH);
-        var withdrawal = procedure(id, before.get().on(), Optional.empty(), Optional.of(earlier), why);
+        var withdrawal = procedure(id, site, before.get().on(), Optional.empty(), Optional.of(earlier), why);
         var stops = Misfit.stops(record, record.with(withdrawal));
         if (stops.isEmpty()) {
             stock.book(site, record, withdrawal);
@@ -122,10 +122,10 @@ public class TreatmentService {
         if (earlier.isPresent() && standing(record, earlier.get()).isEmpty()) {
             return supersededMeanwhile();
         }
-        var without = earlier.map(one -> record.with(procedure(id, data.on(), Optional.empty(), earlier, reason)))
+        var without = earlier.map(one -> record.with(procedure(id, site, data.on(), Optional.empty(), earlier, reason)))
                 .orElse(record);
         var checked = sides.check(reader.treatment(child, site, without).freeing(earlier), data);
-        var whole = procedure(id, data.on(), Optional.of(data.withActs(checked.acts())), earlier, reason);
+        var whole = procedure(id, site, data.on(), Optional.of(data.withActs(checked.acts())), earlier, reason);
         var stops = Stream.of(
                         impossibleDay(child, site, data.on()),
                         checked.stops().stream(),
@@ -157,11 +157,12 @@ public class TreatmentService {
 
     private Procedure procedure(
             ProcedureId id,
+            SiteId site,
             LocalDate on,
             Optional<ProcedureData> data,
             Optional<ProcedureId> earlier,
             @Nullable String reason) {
-        return new Procedure(id, on, data, null, clock.instant().truncatedTo(ChronoUnit.MICROS), earlier, reason);
+        return new Procedure(id, site, on, data, null, clock.instant().truncatedTo(ChronoUnit.MICROS), earlier, reason);
     }
 
     private static Optional<Procedure> standing(TreatmentRecord record, ProcedureId id) {

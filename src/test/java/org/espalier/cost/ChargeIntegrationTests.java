@@ -20,6 +20,7 @@ import org.espalier.followup.AttemptOutcome;
 import org.espalier.followup.Channel;
 import org.espalier.followup.Happening;
 import org.espalier.followup.RecallService;
+import org.espalier.followup.TransferService;
 import org.espalier.followup.VisitReason;
 import org.espalier.followup.VisitService;
 import org.espalier.patient.ChildId;
@@ -32,6 +33,7 @@ import org.espalier.stock.TestStock;
 import org.espalier.stock.Use;
 import org.espalier.stock.UseService;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.MeasuredMinutes;
 import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.ProcedureKind;
@@ -73,6 +75,9 @@ class ChargeIntegrationTests {
 
     @Autowired
     RecallService recall;
+
+    @Autowired
+    TransferService transfers;
 
     @Autowired
     FilmService films;
@@ -129,6 +134,24 @@ class ChargeIntegrationTests {
         assertThat(told())
                 .contains("IMPLANT LOT_COST 2.00 x 10.0000 = 20.00 + 2.50")
                 .noneMatch(line -> line.contains("PIECES_COUNTED"));
+    }
+
+    @Test
+    void anOperationStaysWithTheHospitalThatRecordedItWhenTheChildMovesOn() {
+        var procedure = plate();
+        var before = told();
+        var there = reader.surgeon();
+        var administratorThere = costs.administrator(there.site());
+        var asked = surgeon.does(() -> transfers.ask(child, there.site(), "the family moved"));
+        there.does(() -> transfers.accept(asked.id()));
+        var longer = TestTreatment.plate(today, TestTreatment.FEMUR, PlateSide.LATERAL, TestTreatment.implant())
+                .withMeasured(new MeasuredMinutes(70, null));
+        there.does(() -> treatments.correct(
+                child, procedure, new ProcedureId(ids.next()), longer, "by the book of the other theatre"));
+        costs.renew(there.site(), child);
+        assertThat(told()).isEqualTo(before);
+        assertThat(network.as(administratorThere, () -> charges.ofAccount(costs.account(there.staff(), child))))
+                .noneMatch(charge -> charge.line().source() == ChargeSource.PROCEDURE);
     }
 
     @Test

@@ -11,11 +11,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.access.SiteId;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.science.quantity.Side;
 import org.espalier.treatment.Act;
 import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.MeasuredMinutes;
 import org.espalier.treatment.NextLook;
 import org.espalier.treatment.PhysisKey;
 import org.espalier.treatment.PlateSide;
@@ -60,6 +62,24 @@ class ProcedureRulesTests {
                 .map(claim -> claim.rule() + " " + claim.item() + " " + claim.side() + " "
                         + claim.quantity().stripTrailingZeros().toPlainString())
                 .toList();
+    }
+
+    @Test
+    void whatWasMeasuredIsChargedInPlaceOfWhatWasAgreedAndNothingElse() {
+        var operation = data(DAY, false, plate(Side.RIGHT, Bone.FEMUR, BoneEnd.DISTAL));
+        var measured = operation.withMeasured(new MeasuredMinutes(38, null));
+        assertThat(told(claims(List.of(), List.of(), measured)))
+                .containsExactlyInAnyOrder(
+                        "MEASURED THEATRE_MINUTE RIGHT 38",
+                        "LONGEST BED_DAY RIGHT 1",
+                        "PIECES_COUNTED IMPLANT RIGHT 3");
+        var anaesthesia = operation.withMeasured(new MeasuredMinutes(null, 55));
+        assertThat(told(claims(List.of(), List.of(), anaesthesia)))
+                .as("theatre as agreed, for nobody measured that")
+                .contains(
+                        "MEASURED ANAESTHESIA_MINUTE RIGHT 55",
+                        "EACH_OPERATION THEATRE_MINUTE RIGHT 20",
+                        "EACH_ACT THEATRE_MINUTE RIGHT 25");
     }
 
     @Test
@@ -151,6 +171,7 @@ class ProcedureRulesTests {
     private static Procedure standing(ProcedureData data) {
         return new Procedure(
                 new ProcedureId(UUID.randomUUID()),
+                new SiteId(new UUID(0, 1)),
                 data.on(),
                 Optional.of(data),
                 null,

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.access.SiteId;
 import org.espalier.patient.FactId;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
@@ -26,6 +27,8 @@ class DerivationTests {
     private final List<Procedure> procedures = new ArrayList<>();
     private final List<Written<Plan>> plans = new ArrayList<>();
     private final List<Written<Target>> targets = new ArrayList<>();
+    private static final SiteId HERE = new SiteId(new UUID(0, 1));
+
     private final List<Written<ImplantFinding>> findings = new ArrayList<>();
     private final List<Written<Maturity>> maturities = new ArrayList<>();
     private final List<Written<CareStep>> careSteps = new ArrayList<>();
@@ -286,6 +289,7 @@ class DerivationTests {
         var right = TestTreatment.plate(day(10), TIBIA, PlateSide.MEDIAL, plate);
         procedures.add(new Procedure(
                 new ProcedureId(UUID.randomUUID()),
+                HERE,
                 day(10),
                 Optional.of(right),
                 null,
@@ -417,6 +421,7 @@ class DerivationTests {
     private void add(int day, Act act) {
         procedures.add(new Procedure(
                 new ProcedureId(UUID.randomUUID()),
+                HERE,
                 day(day),
                 Optional.of(TestTreatment.of(day(day), act)),
                 null,

@@ -19,7 +19,9 @@ import org.espalier.IntegrationTest;
 import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
+import org.espalier.cost.TestCost;
 import org.espalier.followup.VisitService;
+import org.espalier.kit.DateText;
 import org.espalier.kit.Urls;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
@@ -87,6 +89,9 @@ class TreatmentStockBrowserTests {
     ReservationService reservations;
 
     @Autowired
+    TestCost costs;
+
+    @Autowired
     Ids ids;
 
     Stocked here;
@@ -137,14 +142,71 @@ class TreatmentStockBrowserTests {
             assertThat(page.getByText("one of lots SC-1, SC-2")).hasCount(1);
             page.getByText("MR is what the catalogue says").scrollIntoViewIfNeeded();
             person.picture("treatment-implants-" + screen).assertAccessible().assertFits();
+            seesWhatFollowed(person);
         }
         assertThat(actions).isEqualTo(6);
         assertThat(actions * SECONDS_AN_ACTION).isLessThan(MINUTE);
         assertThat(on(here.store())).isEqualTo(1);
         assertThat(on(here.tray())).isEqualTo(4);
         assertThat(treatment().physis(FEMUR).orElseThrow().state()).isEqualTo(PhysisState.TETHERED);
-        var visit = network.as(surgeon, () -> visits.of(child)).open().orElseThrow();
-        assertThat(visit.due().lookBy()).isAfter(today);
+        assertThat(dueBy()).isAfter(today);
+    }
+
+    @Test
+    void theCostAdministratorSeesTheChargeOfTheMinutesByTheClockAndNoName() {
+        var administrator = costs.administrator(here.site());
+        try (var person = signedIn(surgeon, Screen.PHONE)) {
+            var page = person.page();
+            open(person, "record");
+            touch(page.getByText("As planned: Plate placed"), person);
+            scan("(01)" + plateCode + "(17)360131(10)PL-1", person);
+            touch(page.getByText("Minutes and note"), person);
+            var minutes = page.getByLabel("Minutes in theatre");
+            minutes.fill("2000");
+            minutes.blur();
+            touch(button(page, "Film, in 12 weeks"), person);
+            touch(button(page, "Record"), person);
+            assertThat(page.getByText("Type whole minutes from 1 to 1440").first())
+                    .isVisible();
+            minutes.fill("38");
+            minutes.blur();
+            person.settle().picture("treatment-minutes").assertAccessible().assertFits();
+            touch(button(page, "Record"), person);
+            page.waitForURL(url -> url.endsWith("/treatment"));
+            assertThat(page.getByText("In theatre: 38 min. Under anaesthesia: not recorded."))
+                    .isVisible();
+        }
+        try (var person = Browser.person(port, Screen.DESKTOP, "Scannedforth", "Cosima", "S-88417")) {
+            person.signIn(network.login(administrator), network.password(administrator));
+            person.open(Urls.COSTS);
+            assertThat(person.page().getByText("minutes by the clock, as recorded"))
+                    .isVisible();
+            assertThat(person.page().getByText("taken from the shelf, by its lot"))
+                    .isVisible();
+            person.picture("costs-of-scanned");
+        }
+    }
+
+    /** The shelf is lighter, the physis tethered, the day by which to look again set. */
+    private void seesWhatFollowed(Person person) {
+        var page = person.page();
+        assertThat(page.getByText("Tethered").first()).isVisible();
+        person.open(Urls.visits(child.value()));
+        assertThat(page.getByText(DateText.of(dueBy())).first()).isVisible();
+        person.open(Urls.stockShelf(here.store().value()));
+        assertThat(page.locator("tr")
+                        .filter(new Locator.FilterOptions().setHasText("PL-1"))
+                        .first())
+                .containsText("1");
+        person.picture("stock-shelf-after-operation");
+    }
+
+    private LocalDate dueBy() {
+        return network.as(surgeon, () -> visits.of(child))
+                .open()
+                .orElseThrow()
+                .due()
+                .lookBy();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.espalier.treatment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.espalier.treatment.TestTreatment.FEMUR;
+import static org.espalier.treatment.TestTreatment.TIBIA;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.espalier.safety.Carrier;
 import org.espalier.safety.SafetyNotice;
 import org.espalier.safety.SafetyService;
 import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
 import org.espalier.stock.Explant;
 import org.espalier.stock.Lot;
 import org.espalier.stock.Movement;
@@ -264,6 +266,42 @@ class TreatmentStockIntegrationTests {
     }
 
     @Test
+    void takesOutWhatHoldsACutBoneAndNothingElse() {
+        var stored = test.arrive(here, here.screw(), here.store(), "D", FAR, 2);
+        record(placed(screw()));
+        record(onLimb(ProcedureKind.OSTEOTOMY, TIBIA, List.of(plate())));
+        record(onLimb(ProcedureKind.DEROTATION, null, List.of(ofStore(stored))));
+        var out = record(onLimb(ProcedureKind.FIXATION_OUT, TIBIA, List.of(), Explant.Fate.DISPOSED));
+        assertThat(on(shelf(ShelfKind.DISPOSED))).isEqualTo(1);
+        assertThat(certainty(lotOfPlate)).isEqualTo(Carrier.Certainty.FORMER);
+        assertThat(certainty(stored))
+                .as("it was not said at which place it lay")
+                .isEqualTo(Carrier.Certainty.POSSIBLE);
+        assertThat(treatment().pieces().fixation(ProcedureKind.FIXATION_OUT, Side.RIGHT))
+                .singleElement()
+                .matches(PieceIn::maybeOut);
+        correct(out, onLimb(ProcedureKind.FIXATION_OUT, null, List.of(), Explant.Fate.KEPT));
+        assertThat(on(shelf(ShelfKind.DISPOSED))).isZero();
+        assertThat(on(shelf(ShelfKind.KEPT))).isEqualTo(2);
+        assertThat(treatment().pieces().in())
+                .hasSize(1)
+                .isEqualTo(treatment().pieces().of(plate));
+        assertBooksAgree();
+    }
+
+    @Test
+    void takesOffAFrameWithItsPiecesAndLeavesWhatHoldsTheBoneInside() {
+        var stored = test.arrive(here, here.screw(), here.store(), "D", FAR, 2);
+        record(onLimb(ProcedureKind.FRAME_ON, null, List.of(plate())));
+        record(onLimb(ProcedureKind.OSTEOTOMY, TIBIA, List.of(ofStore(stored))));
+        record(onLimb(ProcedureKind.FRAME_OFF, null, List.of(), Explant.Fate.DISPOSED));
+        assertThat(on(here.store())).as("never back on a shelf").isEqualTo(3);
+        assertThat(on(shelf(ShelfKind.DISPOSED))).isEqualTo(1);
+        assertThat(certainty(lotOfPlate)).isEqualTo(Carrier.Certainty.FORMER);
+        assertThat(treatment().pieces().in()).extracting(PieceIn::by).containsExactly(ProcedureKind.OSTEOTOMY);
+    }
+
+    @Test
     void isFoundByASafetyNoticeWhenItWasPlacedElsewhere() {
         var known = Piece.ofOutside(Piece.Role.BODY, here.plate().id(), "plate", "A", FAR, Piece.Outside.OTHER);
         var placed = placed(known);
@@ -306,6 +344,23 @@ class TreatmentStockIntegrationTests {
     private ProcedureData placed(Piece... pieces) {
         var act = Act.of(ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.LATERAL, plate, "plate, screws", pieces.length);
         return TestTreatment.of(today, act.withPieces(List.of(pieces)));
+    }
+
+    private Piece ofStore(Lot lot) {
+        return Piece.ofShelf(Piece.Role.SCREW, here.screw().id(), "screw", here.store(), Optional.of(lot.id()));
+    }
+
+    private ProcedureData onLimb(ProcedureKind kind, @Nullable PhysisKey physis, List<Piece> pieces) {
+        var act = physis == null
+                ? Act.ofLimb(kind, Side.RIGHT, "fixation", pieces.size())
+                : Act.of(kind, physis, null, null, "fixation", pieces.size());
+        return TestTreatment.of(today, act.withPieces(pieces));
+    }
+
+    private ProcedureData onLimb(
+            ProcedureKind kind, @Nullable PhysisKey physis, List<Piece> pieces, Explant.Fate fate) {
+        var data = onLimb(kind, physis, pieces);
+        return data.withActs(data.acts().stream().map(act -> act.withFate(fate)).toList());
     }
 
     private ProcedureData out(ProcedureKind kind, Explant.@Nullable Fate fate) {

@@ -5,7 +5,6 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
@@ -20,6 +19,7 @@ import org.espalier.kit.Urls;
 import org.espalier.stock.Magnet;
 import org.espalier.treatment.ImplantInPlace;
 import org.espalier.treatment.PieceIn;
+import org.espalier.treatment.PieceOut;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentText;
@@ -40,6 +40,7 @@ final class ImplantsPanel extends Composite<Section> {
         getContent().add(new H2(Texts.text("treatment.implants.in-place")));
         if (treatment.tethers().isEmpty()) {
             getContent().add(Choices.paragraph("empty", Texts.text("treatment.implants.none")));
+            getContent().add(new OtherPieces(treatment.pieces()));
             return;
         }
         var table = new NativeTable();
@@ -57,32 +58,11 @@ final class ImplantsPanel extends Composite<Section> {
                 .add(row(ofArrest(arrest), false, () -> {})));
         getContent().add(table, Choices.paragraph("caution", Texts.text("treatment.implants.magnet-caution")));
         getContent().add(new Anchor(Urls.visits(treatment.child().value()), Texts.text("treatment.implants.card")));
-        addOthers(treatment);
+        getContent().add(new OtherPieces(treatment.pieces()));
     }
 
     private static ImplantInPlace ofArrest(Tether arrest) {
         return new ImplantInPlace(arrest, List.of(), List.of(), List.of(), false, Magnet.NOT_KNOWN);
-    }
-
-    /** What holds a cut bone, and whatever else was left in beside the physes. */
-    private void addOthers(Treatment treatment) {
-        var others = treatment.pieces().in().stream()
-                .filter(one -> one.implant() == null)
-                .toList();
-        if (!others.isEmpty()) {
-            getContent().add(new H3(Texts.text("treatment.implants.others")));
-            others.forEach(one -> getContent()
-                    .add(new Div(
-                            Choices.limb(
-                                    one.side(),
-                                    TreatmentText.place(one.side(), Optional.ofNullable(one.physis()), null)),
-                            Choices.paragraph(
-                                    "small",
-                                    Texts.text(
-                                            "treatment.piece.since",
-                                            TreatmentText.of(one.piece()),
-                                            DateText.of(one.on()))))));
-        }
     }
 
     private static NativeTableRow row(ImplantInPlace implant, boolean writes, Runnable seen) {
@@ -128,15 +108,17 @@ final class ImplantsPanel extends Composite<Section> {
         if (implant.pieces().stream().anyMatch(PieceIn::maybeOut)) {
             what.add(Choices.paragraph("soon", Texts.text("treatment.piece.maybe-out")));
         }
-        implant.removed()
-                .forEach(out -> what.add(Choices.paragraph(
-                        "small",
-                        Texts.text(
-                                "treatment.piece.out",
-                                TreatmentText.of(out.piece()),
-                                DateText.of(out.on()),
-                                out.fate() == null ? Choices.notRecorded() : Texts.of(out.fate())))));
+        implant.removed().forEach(out -> what.add(Choices.paragraph("small", out(out))));
         return what;
+    }
+
+    /** What came out, when, and where it went. */
+    static String out(PieceOut out) {
+        return Texts.text(
+                "treatment.piece.out",
+                TreatmentText.of(out.piece()),
+                DateText.of(out.on()),
+                out.fate() == null ? Choices.notRecorded() : Texts.of(out.fate()));
     }
 
     /** What was written down of it, and what readers said of its screws. */

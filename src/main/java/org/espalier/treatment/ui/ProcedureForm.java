@@ -41,6 +41,7 @@ final class ProcedureForm extends Composite<Div> {
     private final Checkbox elsewhere = new Checkbox(Texts.text("treatment.elsewhere"));
     private final TextField surgeon = Choices.text("treatment.surgeon", ProcedureData.NAME_LENGTH);
     private final TextArea note = Choices.area("treatment.note", ProcedureData.NOTE_LENGTH);
+    private final MinuteFields minutes = new MinuteFields(this::changed);
     private final NextVisitFields next;
     private final TextField reason = Choices.text("treatment.reason", 400);
     private final Div summary = new Div();
@@ -126,7 +127,13 @@ final class ProcedureForm extends Composite<Div> {
 
     private ProcedureData data() {
         return new ProcedureData(
-                on.getValue(), elsewhere.getValue(), surgeon.getValue(), note.getValue(), acts.acts(), next.look());
+                on.getValue(),
+                elsewhere.getValue(),
+                surgeon.getValue(),
+                note.getValue(),
+                minutes.minutes(),
+                acts.acts(),
+                next.look());
     }
 
     private Map<Component, String> missing() {
@@ -135,6 +142,7 @@ final class ProcedureForm extends Composite<Div> {
         Problems.demand(missing, on, on.getValue() != null, "treatment.on.missing");
         Problems.demand(missing, elsewhere, !elsewhere.getValue() || !acts.isFromShelf(), "treatment.elsewhere.shelf");
         next.demand(missing, on.getValue());
+        minutes.demand(missing);
         Problems.demand(missing, reason, !correcting || !reason.getValue().isBlank(), "treatment.reason.missing");
         return missing;
     }
@@ -154,7 +162,7 @@ final class ProcedureForm extends Composite<Div> {
 
     private Component further() {
         note.setPlaceholder(Texts.text("treatment.not-recorded"));
-        return new Details(Texts.text("treatment.note"), note);
+        return new Details(Texts.text("treatment.minutes.and-note"), minutes, note);
     }
 
     private Component actions() {
@@ -179,6 +187,7 @@ final class ProcedureForm extends Composite<Div> {
         elsewhere.setValue(data.elsewhere());
         surgeon.setValue(Optional.ofNullable(data.surgeon()).orElse(""));
         note.setValue(Optional.ofNullable(data.note()).orElse(""));
+        minutes.fill(data.measured().theatre(), data.measured().anaesthesia());
         next.type(DateText.of(data.next().date()), data.next().why());
         acts.fill(data.acts().stream().map(QuickPicks::typed).toList());
     }
@@ -189,6 +198,7 @@ final class ProcedureForm extends Composite<Div> {
         elsewhere.setValue(typed.elsewhere());
         surgeon.setValue(typed.surgeon());
         note.setValue(typed.note());
+        minutes.fill(typed.theatreMinutes(), typed.anaesthesiaMinutes());
         next.type(typed.nextOn(), typed.nextWhy());
         reason.setValue(typed.reason());
         acts.fill(typed.acts());
@@ -220,6 +230,8 @@ final class ProcedureForm extends Composite<Div> {
                 next.day(),
                 next.reason(),
                 reason.getValue(),
+                minutes.theatre(),
+                minutes.anaesthesia(),
                 acts.typed()));
         if (!kept) {
             say("treatment.draft.elsewhere");

@@ -17,6 +17,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.MeasuredMinutes;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.ProcedureData;
 import org.espalier.treatment.ProcedureId;
@@ -81,7 +82,21 @@ final class ProcedureList extends Composite<Section> {
                         Optional.ofNullable(data.surgeon()).orElseGet(() -> Texts.text("treatment.not-recorded")),
                         DateText.of(data.next().date()),
                         data.next().why())));
+        if (data.measured().isRecorded()) {
+            item.add(Choices.paragraph("small", minutes(data.measured())));
+        }
         Optional.ofNullable(data.note()).ifPresent(note -> item.add(Choices.paragraph("note", note)));
+    }
+
+    private static String minutes(MeasuredMinutes measured) {
+        return Texts.text(
+                "treatment.minutes.line",
+                measured.theatre() == null ? Choices.notRecorded() : minutes(measured.theatre()),
+                measured.anaesthesia() == null ? Choices.notRecorded() : minutes(measured.anaesthesia()));
+    }
+
+    private static String minutes(int minutes) {
+        return Texts.text("treatment.minutes", minutes);
     }
 
     private static Component detail(Act act) {

@@ -4,14 +4,24 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.espalier.kit.Texts;
+import org.espalier.science.quantity.Side;
 import org.espalier.treatment.Act;
 import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.LimbCondition;
+import org.espalier.treatment.LimbStanding;
+import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.PieceIn;
+import org.espalier.treatment.PieceLedger;
 import org.espalier.treatment.Plan;
 import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.Tether;
@@ -37,6 +47,7 @@ final class QuickPicks extends Composite<Div> {
                     act);
         });
         treatment.tethersIn().forEach(this::addWaysOut);
+        treatment.limbs().forEach(limb -> addFixationOut(limb, treatment.pieces()));
         getContent().addClassNames("sheet", "quick-picks");
         getContent().add(new H2(Texts.text("treatment.quick")), picks);
     }
@@ -78,9 +89,46 @@ final class QuickPicks extends Composite<Div> {
                 });
     }
 
-    private void add(String text, org.espalier.science.quantity.Side side, TypedAct act) {
+    /** A frame that is on comes off; what holds a cut bone comes out physis by physis, as it was recorded. */
+    private void addFixationOut(LimbStanding limb, PieceLedger pieces) {
+        Stream.of(ProcedureKind.FRAME_OFF, ProcedureKind.FIXATION_OUT).forEach(kind -> {
+            var in = pieces.fixation(kind, limb.side());
+            var places =
+                    in.stream().map(one -> Optional.ofNullable(one.physis())).collect(Collectors.toSet());
+            if (kind == ProcedureKind.FRAME_OFF && limb.conditions().containsKey(LimbCondition.IN_FRAME)) {
+                places = Set.of(Optional.empty());
+            }
+            places.stream()
+                    .sorted(Comparator.comparing(place -> TreatmentText.place(limb.side(), place, null)))
+                    .forEach(place -> addFixationOut(kind, limb.side(), place, in));
+        });
+    }
+
+    private void addFixationOut(ProcedureKind kind, Side side, Optional<PhysisKey> place, List<PieceIn> in) {
+        var coming = in.stream()
+                .filter(one -> place.isEmpty() || place.get().equals(one.physis()))
+                .map(PieceIn::piece)
+                .toList();
+        var words = String.join("; ", TreatmentText.of(coming));
+        var act = new TypedAct(
+                kind.name(),
+                side.name(),
+                place.map(one -> one.bone().name()).orElse(null),
+                place.map(one -> one.end().name()).orElse(null),
+                null,
+                null,
+                words.substring(0, Math.min(words.length(), Act.IMPLANTS_LENGTH))
+                        .strip(),
+                coming.isEmpty() ? null : coming.size(),
+                Map.of(),
+                List.of(),
+                null);
+        add(Texts.text("treatment.act", Texts.of(kind), TreatmentText.place(side, place, null)), side, act);
+    }
+
+    private void add(String text, Side side, TypedAct act) {
         var button = new Button(text, click -> take.accept(act));
-        button.addClassName(side == org.espalier.science.quantity.Side.RIGHT ? "limb-right" : "limb-left");
+        button.addClassName(side == Side.RIGHT ? "limb-right" : "limb-left");
         picks.add(button);
     }
 

@@ -19,6 +19,8 @@ record TypedProcedure(
         String nextOn,
         String nextWhy,
         String reason,
+        @Nullable Integer theatreMinutes,
+        @Nullable Integer anaesthesiaMinutes,
         List<TypedAct> acts) {
 
     /**
