@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.espalier.access.SiteId;
@@ -53,6 +54,14 @@ class JdbcTreatmentFactRepository {
             select distinct p.child_id from treatment_plan p
             where p.site_id = :site and p.theatre_on = :day and not p.withdrawn
                 and not exists (select from treatment_plan later where later.supersedes = p.id)
+            """;
+    private static final String NEXT_IN_THEATRE = """
+            select p.theatre_on from treatment_plan p
+            where p.site_id = :site and p.theatre_on > :day and not p.withdrawn
+                and not exists (select from treatment_plan later where later.supersedes = p.id)
+                and not exists (select from procedure_act a where a.plan = p.id
+                    and not exists (select from procedure_session s where s.supersedes = a.session_id))
+            order by p.theatre_on limit 1
             """;
 
     private final JdbcClient jdbc;
@@ -107,6 +116,15 @@ class JdbcTreatmentFactRepository {
                 .param("day", day)
                 .query((row, number) -> new ChildId(row.getObject("child_id", UUID.class)))
                 .list();
+    }
+
+    /** The first day after the given one on which theatre has a place for a plan that still waits. */
+    Optional<LocalDate> nextInTheatre(SiteId site, LocalDate day) {
+        return jdbc.sql(NEXT_IN_THEATRE)
+                .param("site", site.value())
+                .param("day", day)
+                .query((row, number) -> row.getObject("theatre_on", LocalDate.class))
+                .optional();
     }
 
     private static <F extends TreatmentFact> Written<F> written(FactTable<F> table, ResultSet row) throws SQLException {

@@ -3,6 +3,7 @@ package org.espalier.treatment;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.espalier.access.SiteId;
 import org.espalier.film.Film;
 import org.espalier.film.FilmService;
@@ -48,6 +49,11 @@ public class TheatreService {
                 .toList();
     }
 
+    /** The first day after the given one on which somebody has a place in theatre. */
+    public Optional<LocalDate> next(SiteId site, LocalDate day) {
+        return facts.nextInTheatre(site, day);
+    }
+
     /**
      * What the record knows of the child before theatre.
      *
@@ -61,7 +67,7 @@ public class TheatreService {
         return new TheatreFacts(
                 films.of(child).stream()
                         .map(Film::takenOn)
-                        .flatMap(java.util.Optional::stream)
+                        .flatMap(Optional::stream)
                         .max(Comparator.naturalOrder()),
                 examinations.of(child).boneAges().latest().map(BoneAge::on),
                 TheatreFacts.filmMonths(years),

@@ -200,6 +200,10 @@ class TreatmentServiceIntegrationTests {
         var cases = surgeon.does(() -> theatre.list(surgeon.site(), DAY.plusDays(30)));
         assertThat(cases).hasSize(1);
         assertThat(cases.getFirst().plans()).containsExactly(listed);
+        assertThat(nurse.does(() -> theatre.next(surgeon.site(), DAY.plusDays(3))))
+                .contains(DAY.plusDays(30));
+        assertThat(nurse.does(() -> theatre.next(surgeon.site(), DAY.plusDays(30))))
+                .isEmpty();
     }
 
     @Test

@@ -65,7 +65,9 @@ final class FactTable<F extends Finding> extends Composite<Div> {
 
     private NativeTableRow row(Fact<F> fact, boolean stands) {
         var row = new NativeTableRow();
-        row.add(cell("patient.on", DateText.of(fact.on())));
+        var day = cell("patient.on", DateText.of(fact.on()));
+        day.addClassName("day");
+        row.add(day);
         var finding = fact.finding();
         if (finding == null) {
             row.add(withdrawn());

@@ -43,6 +43,9 @@ final class PrognosisText {
 
     private static String toTarget(PhysisPrognosis physis, FilmAngle film) {
         double away = film.value() - physis.target().degrees();
+        if (Math.round(away * 10) == 0) {
+            return Texts.text("prognosis.on-target", physis.target().degrees());
+        }
         boolean femur = physis.physis().bone() == Bone.FEMUR;
         return Texts.text(
                 "prognosis.from-target",

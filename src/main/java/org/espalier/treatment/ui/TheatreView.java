@@ -68,7 +68,7 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
 
     private void show(Site site, LocalDate day) {
         var section = new Section(new H2(Texts.text("treatment.theatre.at", site.name(), DateText.inWords(day))));
-        section.add(ways(day));
+        section.add(ways(site, day));
         var cases = theatre.list(site.id(), day);
         if (cases.isEmpty()) {
             section.add(Choices.paragraph("empty", Texts.text("treatment.theatre.none", DateText.inWords(day))));
@@ -78,14 +78,17 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
         getContent().add(section);
     }
 
-    private static Component ways(LocalDate day) {
+    private Component ways(Site site, LocalDate day) {
         var print = new Button(Texts.text("treatment.print"));
         print.addClickListener(click -> print.getElement().executeJs("window.print()"));
         var ways = new Div(
                 new Anchor(address(day.minusDays(1)), Texts.text("treatment.theatre.before")),
                 new Anchor(address(day.plusDays(1)), Texts.text("treatment.theatre.after")),
-                new Anchor(address(day.plusDays(7)), Texts.text("treatment.theatre.week")),
-                print);
+                new Anchor(address(day.plusDays(7)), Texts.text("treatment.theatre.week")));
+        theatre.next(site.id(), day)
+                .ifPresent(next -> ways.add(
+                        new Anchor(address(next), Texts.text("treatment.theatre.next", DateText.inWords(next)))));
+        ways.add(print);
         ways.addClassNames("actions", "not-printed");
         return ways;
     }
