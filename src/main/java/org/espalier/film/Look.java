@@ -18,15 +18,20 @@ import org.espalier.kit.Texts;
  */
 record Look(Optional<GreyTransform> grey) {
 
+    private static final int BRIGHTEST = 255;
+
     static final Look IN_COLOUR = new Look(Optional.empty());
 
     static Look of(DicomFile file) {
         return new Look(GreyTransform.of(file.dataSet()));
     }
 
-    /** The windows to choose from: the sender's, then one over all values. */
+    /** The windows to choose from: the sender's, then one over all values; a picture in colours has that one, to no effect. */
     List<FilmWindow> windows(Pyramid pyramid) {
         var windows = new ArrayList<FilmWindow>();
+        if (grey.isEmpty()) {
+            windows.add(FilmWindow.of(Window.spanning(0, BRIGHTEST), Texts.text("film.window.all")));
+        }
         grey.ifPresent(transform -> {
             int number = 1;
             for (Voi preset : transform.presets()) {

@@ -32,15 +32,19 @@ class VisitJobs {
 
     @Bean
     @ConditionalOnProperty(MAIL_SERVER)
-    RecallMail recallMail(
+    StaffMail staffMail(
             JavaMailSender sender,
             @Value("${espalier.mail.from}") String from,
-            JdbcRecallRepository recall,
             JdbcLetterheadRepository letterheads,
             JdbcVisitNightRepository nights,
-            SiteService sites,
             TransactionTemplate transactions) {
-        return new RecallMail(sender, from, recall, letterheads, nights, sites, transactions);
+        return new StaffMail(sender, from, letterheads, nights, transactions);
+    }
+
+    @Bean
+    @ConditionalOnProperty(MAIL_SERVER)
+    RecallMail recallMail(StaffMail mail, JdbcRecallRepository recall, SiteService sites) {
+        return new RecallMail(mail, recall, sites);
     }
 
     @Bean

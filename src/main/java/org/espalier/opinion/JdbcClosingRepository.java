@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -92,17 +93,25 @@ class JdbcClosingRepository {
     }
 
     List<Fared> fared() {
-        return jdbc.sql(FARED).query(JdbcClosingRepository::toFared).list();
+        var byView = new LinkedHashMap<UUID, Fared>();
+        jdbc.sql(FARED).query(row -> {
+            var view = row.getObject("view_id", UUID.class);
+            var fared = byView.getOrDefault(view, toFared(row));
+            byView.put(view, row.getString("horizon") == null ? fared : fared.with(outcome(row, "")));
+        });
+        return List.copyOf(byView.values());
     }
 
-    private static Fared toFared(ResultSet row, int number) throws SQLException {
+    private static Fared toFared(ResultSet row) throws SQLException {
         return new Fared(
                 new ThreadId(row.getObject("thread_id", UUID.class)),
                 Advice.valueOf(row.getString("advice")),
+                row.getString("place"),
+                row.getString("due"),
                 Sureness.valueOf(row.getString("sure")),
                 row.getTimestamp("given_at").toInstant(),
                 Advice.valueOf(row.getString("decided")),
-                row.getString("horizon") == null ? Optional.empty() : Optional.of(outcome(row, "")));
+                List.of());
     }
 
     private static Outcome outcome(ResultSet row, String text) throws SQLException {

@@ -51,8 +51,7 @@ class JdbcThreadRepository {
                 exists (select from opinion_message r where r.thread_id = t.id and r.kind = 'REMINDER' and not exists (
                     select from opinion_message w
                     where w.thread_id = t.id and w.author = current_staff() and w.at > r.at)) as reminded,
-                coalesce(x.closed_at < cast(:now as timestamptz) - interval '1 year', false) and not exists (
-                    select from opinion_outcome o where o.thread_id = t.id) as outcome_due
+                opinion_outcome_due(t.id, cast(:now as timestamptz)) as outcome_due
             from mine join opinion_thread t on t.id = mine.id
             join site h on h.id = t.site_id join staff s on s.id = t.asker
             left join opinion_case c on c.thread_id = t.id left join opinion_close x on x.thread_id = t.id
@@ -210,7 +209,7 @@ class JdbcThreadRepository {
                 row.getLong("opinions"),
                 row.getBoolean("answered"),
                 row.getBoolean("reminded"),
-                row.getBoolean("outcome_due"));
+                Optional.ofNullable(row.getString("outcome_due")).map(Outcome.Horizon::valueOf));
     }
 
     private static OpenCall call(ResultSet row, int number) throws SQLException {

@@ -3,6 +3,7 @@ package org.espalier.opinion;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A case in a list.
@@ -11,7 +12,7 @@ import java.util.List;
  * @param unread how many messages and opinions by others the caller has not seen
  * @param answered whether the caller has given an opinion
  * @param reminded whether the asker reminded since the caller last wrote
- * @param outcomeDue whether it was closed a year ago and nobody wrote down what came of it
+ * @param outcomeDue which outcome is asked for now: a year after closing, or since the child is mature
  */
 public record ThreadLine(
         ThreadId id,
@@ -27,4 +28,4 @@ public record ThreadLine(
         long opinions,
         boolean answered,
         boolean reminded,
-        boolean outcomeDue) {}
+        Optional<Outcome.Horizon> outcomeDue) {}

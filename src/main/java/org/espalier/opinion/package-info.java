@@ -6,6 +6,7 @@
         allowedDependencies = {
             "access",
             "film",
+            "followup",
             "kit",
             "kit::paper",
             "patient",

@@ -25,28 +25,6 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @IntegrationTest
 class PicturesBrowserTests {
 
-    /** The browser itself makes the clip: an encoder that is not ours. */
-    private static final String RECORD = """
-            async () => {
-              const canvas = document.createElement('canvas');
-              canvas.width = 160; canvas.height = 240;
-              const pen = canvas.getContext('2d');
-              const recorder = new MediaRecorder(canvas.captureStream(25), { mimeType: 'video/webm' });
-              const parts = [];
-              recorder.ondataavailable = event => parts.push(event.data);
-              const stopped = new Promise(resolve => recorder.onstop = resolve);
-              recorder.start();
-              for (let step = 0; step < 40; step++) {
-                pen.fillStyle = '#eee'; pen.fillRect(0, 0, 160, 240);
-                pen.fillStyle = '#2f6b4f'; pen.fillRect(60 + 30 * Math.sin(step / 3), 40, 30, 160);
-                await new Promise(resolve => setTimeout(resolve, 40));
-              }
-              recorder.stop();
-              await stopped;
-              const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
-              return btoa(Array.from(bytes, one => String.fromCharCode(one)).join(''));
-            }""";
-
     @LocalServerPort
     int port;
 
@@ -69,7 +47,7 @@ class PicturesBrowserTests {
         try (var person = Browser.person(port, screen).signIn(network.login(surgeon), network.password(surgeon))) {
             var page = person.page();
             person.open("child/" + child.value() + "/examination");
-            var clip = Base64.getDecoder().decode((String) page.evaluate(RECORD));
+            var clip = Base64.getDecoder().decode((String) page.evaluate(TestPictures.RECORD));
             var part = part(page);
             button(part, "Add a photo or clip").click();
             assertThat(part.locator("vaadin-upload")).isHidden();

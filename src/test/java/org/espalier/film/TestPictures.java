@@ -19,6 +19,28 @@ import org.springframework.stereotype.Component;
 @Component
 public class TestPictures {
 
+    /** The browser itself makes the clip: an encoder that is not ours. */
+    public static final String RECORD = """
+            async () => {
+              const canvas = document.createElement('canvas');
+              canvas.width = 160; canvas.height = 240;
+              const pen = canvas.getContext('2d');
+              const recorder = new MediaRecorder(canvas.captureStream(25), { mimeType: 'video/webm' });
+              const parts = [];
+              recorder.ondataavailable = event => parts.push(event.data);
+              const stopped = new Promise(resolve => recorder.onstop = resolve);
+              recorder.start();
+              for (let step = 0; step < 40; step++) {
+                pen.fillStyle = '#eee'; pen.fillRect(0, 0, 160, 240);
+                pen.fillStyle = '#2f6b4f'; pen.fillRect(60 + 30 * Math.sin(step / 3), 40, 30, 160);
+                await new Promise(resolve => setTimeout(resolve, 40));
+              }
+              recorder.stop();
+              await stopped;
+              const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
+              return btoa(Array.from(bytes, one => String.fromCharCode(one)).join(''));
+            }""";
+
     static final int[] UNKNOWN = {0x01, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF};
 
     private final PictureService pictures;

@@ -127,7 +127,8 @@ class VisitJobsIntegrationTests {
         sender.setHost("localhost");
         sender.setPort(SERVER.getSmtp().getPort());
 
-        new RecallMail(sender, "espalier@harbour.invalid", recall, letterheads, nights, sites, transactions).run();
+        var staffMail = new StaffMail(sender, "espalier@harbour.invalid", letterheads, nights, transactions);
+        new RecallMail(staffMail, recall, sites).run();
 
         var message = Arrays.stream(SERVER.getReceivedMessages()).toList();
         assertThat(message).singleElement().satisfies(one -> {

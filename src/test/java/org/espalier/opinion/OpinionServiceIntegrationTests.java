@@ -13,13 +13,17 @@ import org.espalier.TestNetwork;
 import org.espalier.access.StaffId;
 import org.espalier.film.FilmId;
 import org.espalier.film.TestDoor.Sender;
+import org.espalier.followup.StaffMail;
 import org.espalier.patient.ChildId;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.espalier.reading.TestReader;
 import org.espalier.today.TodayService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.support.TransactionTemplate;
 
 @IntegrationTest
 class OpinionServiceIntegrationTests {
@@ -50,6 +54,12 @@ class OpinionServiceIntegrationTests {
 
     @Autowired
     TestNetwork network;
+
+    @Autowired
+    OpinionReminder reminder;
+
+    @Autowired
+    TransactionTemplate transactions;
 
     @Autowired
     Ids ids;
@@ -170,6 +180,42 @@ class OpinionServiceIntegrationTests {
     }
 
     @Test
+    void tellsAHospitalsStaffHowManyWaitAndNamesNobody() {
+        var thread = world.asked(asker, child, List.of(film), colleague);
+        assertThat(word(colleague).orElseThrow().subject())
+                .isEqualTo("Opinions: 1 wanted, 0 due, 0 with something new");
+        assertThat(word(asker)).isEmpty();
+        colleague.does(() -> opinions.say(thread, ids.next(), "Was there a fever?", Optional.empty()));
+        asker.does(() -> opinions.remind(thread));
+        assertThat(word(asker).orElseThrow().subject()).contains("0 wanted", "1 with something new");
+        assertThat(word(colleague).orElseThrow().text())
+                .contains("names nobody")
+                .doesNotContain(
+                        "Invented",
+                        "fever",
+                        TestOpinion.QUESTION,
+                        thread.value().toString());
+        network.owner().sql("alter table opinion_thread disable trigger user").update();
+        network.owner()
+                .sql("update opinion_thread set due_by = current_date where id = ?")
+                .param(thread.value())
+                .update();
+        network.owner().sql("alter table opinion_thread enable trigger user").update();
+        assertThat(word(colleague).orElseThrow().subject()).contains("1 wanted, 1 due");
+        colleague.does(() -> opinions.advise(thread, ids.next(), TestOpinion.advice(Advice.WATCH)));
+        opened(colleague, thread);
+        opened(asker, thread);
+        assertThat(word(colleague)).isEmpty();
+        assertThat(word(asker)).isEmpty();
+    }
+
+    private Optional<StaffMail.Word> word(Sender who) {
+        return Callers.callAs(
+                new Caller.SystemAtSite(who.site().value(), "opinion-mail"),
+                () -> transactions.execute(status -> reminder.word(who.site())));
+    }
+
+    @Test
     void standsOnTodayUntilItIsAnsweredAndAgainWhenSomethingIsNew() {
         var thread = world.asked(asker, child, List.of(film), colleague);
         assertThat(colleague.does(today::askedOfMe)).extracting(ThreadLine::id).containsExactly(thread);
@@ -181,26 +227,36 @@ class OpinionServiceIntegrationTests {
     }
 
     @Test
-    void asksWhatCameOfItAYearAfterClosing() {
+    void asksWhatCameOfItAYearAfterClosingAndAtMaturity() {
         var thread = world.asked(asker, child, List.of(film), colleague);
         asker.does(() -> closings.close(thread, Advice.PLATE, "Plated in spring.", "the team"));
-        assertThat(asker.does(opinions::mine))
-                .extracting(ThreadLine::outcomeDue)
-                .containsExactly(false);
+        assertOutcomeDue(Optional.empty());
         network.owner().sql("alter table opinion_close disable trigger user").update();
         network.owner()
                 .sql("update opinion_close set closed_at = closed_at - interval '13 months' where thread_id = ?")
                 .param(thread.value())
                 .update();
         network.owner().sql("alter table opinion_close enable trigger user").update();
-        assertThat(asker.does(opinions::mine))
-                .extracting(ThreadLine::outcomeDue)
-                .containsExactly(true);
+        assertOutcomeDue(Optional.of(Outcome.Horizon.YEAR));
         var year = new Outcome(Outcome.Horizon.YEAR, Advice.PLATE, Outcome.Result.STRAIGHT, "", 13);
         asker.does(() -> closings.outcome(thread, ids.next(), year));
+        assertOutcomeDue(Optional.empty());
+        network.owner()
+                .sql(
+                        "insert into care_change (id, site_id, recorded_site, child_id, kind, on_day, recorded_at)"
+                                + " select uuidv7(), site_id, site_id, id, 'MATURE', current_date, now() from child where id = ?")
+                .param(child.value())
+                .update();
+        assertOutcomeDue(Optional.of(Outcome.Horizon.MATURITY));
+        var grown = new Outcome(Outcome.Horizon.MATURITY, Advice.PLATE, Outcome.Result.STRAIGHT, "", 40);
+        asker.does(() -> closings.outcome(thread, ids.next(), grown));
+        assertOutcomeDue(Optional.empty());
+    }
+
+    private void assertOutcomeDue(Optional<Outcome.Horizon> horizon) {
         assertThat(asker.does(opinions::mine))
                 .extracting(ThreadLine::outcomeDue)
-                .containsExactly(false);
+                .containsExactly(horizon);
     }
 
     @Test
@@ -254,7 +310,9 @@ class OpinionServiceIntegrationTests {
         assertThat(fared).singleElement().satisfies(one -> {
             assertThat(one.advice()).isEqualTo(Advice.WATCH);
             assertThat(one.decided()).isEqualTo(Advice.PLATE);
-            assertThat(one.outcome().orElseThrow().result()).isEqualTo(Outcome.Result.BETTER);
+            assertThat(one.place()).isEqualTo("lateral, proximal tibia");
+            assertThat(one.at(Outcome.Horizon.YEAR).orElseThrow().result()).isEqualTo(Outcome.Result.BETTER);
+            assertThat(one.at(Outcome.Horizon.MATURITY)).isEmpty();
         });
         assertThat(asker.does(opinions::fared)).isEmpty();
     }

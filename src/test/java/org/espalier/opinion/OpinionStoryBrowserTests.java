@@ -5,14 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.time.LocalDate;
+import java.util.Base64;
+import java.util.List;
 import java.util.UUID;
+import javax.imageio.ImageIO;
 import org.espalier.Browser;
 import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
+import org.espalier.film.TestPictures;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.ChildData;
@@ -50,6 +58,9 @@ class OpinionStoryBrowserTests {
 
     @Autowired
     OpinionFilmService films;
+
+    @Autowired
+    TestPictures pictures;
 
     @Autowired
     Ids ids;
@@ -122,17 +133,21 @@ class OpinionStoryBrowserTests {
     }
 
     @Test
-    void askedAnsweredAndClosed() {
+    void askedAnsweredAndClosed() throws IOException {
         var a = reader.surgeon();
         var b = reader.surgeon();
         var c = reader.surgeon();
         var child = child(a);
         var film = reader.film(a, child, LocalDate.of(2024, 3, 14));
         reader.signed(a, film);
+        pictures.kept(a, child, LocalDate.of(2024, 5, 6), legs());
         try (var asker = Browser.person(port, Screen.DESKTOP);
                 var first = Browser.person(port, Screen.DESKTOP, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018");
                 var second = Browser.person(port, Screen.PHONE, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018")) {
-            var thread = ask(asker, a, child, name(b), name(c));
+            signIn(asker, a);
+            pictures.kept(a, child, LocalDate.of(2024, 5, 6), recorded(asker));
+            var panel = panel(asker, name(c));
+            var thread = ask(asker, child, name(b), panel);
             answer(first, b, thread);
             reads(first, b, thread);
             advises(second, c, thread);
@@ -144,8 +159,42 @@ class OpinionStoryBrowserTests {
         }
     }
 
-    private ThreadId ask(Person asker, Sender a, ChildId child, String... colleagues) {
-        signIn(asker, a);
+    /** A clip that the browser itself made. */
+    private static byte[] recorded(Person person) {
+        return Base64.getDecoder().decode((String) person.page().evaluate(TestPictures.RECORD));
+    }
+
+    /** Two legs, and a face that must be covered. */
+    private static byte[] legs() throws IOException {
+        var image = new BufferedImage(600, 900, BufferedImage.TYPE_INT_RGB);
+        var pen = image.createGraphics();
+        pen.setColor(new Color(0xE8DFCF));
+        pen.fillRect(0, 0, 600, 900);
+        pen.setColor(new Color(0xB98B6A));
+        pen.fillOval(240, 40, 120, 150);
+        pen.fillRoundRect(180, 420, 90, 440, 60, 60);
+        pen.fillRoundRect(330, 420, 90, 440, 60, 60);
+        pen.dispose();
+        var bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "jpeg", bytes);
+        return bytes.toByteArray();
+    }
+
+    /** A named group of one, made on its page. */
+    private String panel(Person asker, String member) {
+        var name = "Bowed legs " + ids.next();
+        asker.open(Urls.OPINION_PANELS);
+        field(asker, "opinion.panel.name").fill(name);
+        choose(asker, "opinion.colleagues", member);
+        press(asker, "opinion.panel.make");
+        asker.page()
+                .getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName(name))
+                .waitFor();
+        asker.picture("opinion-panels-desktop").assertAccessible().assertFits();
+        return name;
+    }
+
+    private ThreadId ask(Person asker, ChildId child, String colleague, String panel) {
         asker.open(Urls.childOpinions(child.value()));
         asker.picture("opinion-child-desktop").assertAccessible();
         asker.page().getByText(Texts.text("opinion.ask")).click();
@@ -153,9 +202,8 @@ class OpinionStoryBrowserTests {
         field(asker, "opinion.question").fill("Plate the lateral proximal tibia now, or watch half a year?");
         asker.page().getByText(Texts.of(Advice.PLATE)).first().click();
         field(asker, "opinion.consent").fill("mother, in clinic");
-        for (var colleague : colleagues) {
-            choose(asker, "opinion.colleagues", colleague);
-        }
+        choose(asker, "opinion.colleagues", colleague);
+        choose(asker, "opinion.panel", panel);
         asker.page().locator(".film-pick vaadin-checkbox").first().click();
         asker.settle();
         press(asker, "opinion.cover");
@@ -171,6 +219,8 @@ class OpinionStoryBrowserTests {
                 .waitFor();
         asker.page().getByText(Texts.text("opinion.checked")).click();
         asker.settle();
+        chooseClip(asker);
+        choosePhoto(asker);
         asker.page().locator(".fact-pick vaadin-checkbox").last().click();
         asker.settle();
         asker.picture("opinion-ask-desktop").assertAccessible().assertFits();
@@ -182,6 +232,36 @@ class OpinionStoryBrowserTests {
         asker.page().locator("opinion-film[data-tiles=settled]").waitFor();
         var url = asker.page().url();
         return new ThreadId(UUID.fromString(url.substring(url.lastIndexOf('/') + 1)));
+    }
+
+    /** Nothing can be said of a clip before it was played to its end. */
+    private static void chooseClip(Person asker) {
+        asker.page().getByText("Clip of ").click();
+        asker.settle();
+        var assured = asker.page().getByLabel(Texts.text("opinion.checked.clip"));
+        assertThat(assured.isDisabled()).isTrue();
+        asker.page().locator("video").evaluate("video => video.play()");
+        asker.page().waitForCondition(assured::isEnabled);
+        assured.click();
+        asker.settle();
+    }
+
+    private static void choosePhoto(Person asker) {
+        asker.page().getByText("Photo of ").click();
+        asker.settle();
+        press(asker, "opinion.cover");
+        var photo = asker.page().locator("opinion-film[data-tiles=settled]").nth(1);
+        photo.waitFor();
+        photo.getByText(Texts.text("opinion.film.cover")).click();
+        var stage = photo.locator(".film").boundingBox();
+        for (var corner : new double[][] {{0.4, 0.05}, {0.6, 0.25}}) {
+            asker.page().mouse().click(stage.x + stage.width * corner[0], stage.y + stage.height * corner[1]);
+            asker.page().waitForTimeout(350);
+        }
+        photo.getByText(Texts.text("opinion.film.covered").replace("{0}", "1")).waitFor();
+        asker.picture("opinion-ask-photo-desktop");
+        asker.page().getByText(Texts.text("opinion.checked.photo")).click();
+        asker.settle();
     }
 
     private void answer(Person person, Sender b, ThreadId thread) {
@@ -205,9 +285,39 @@ class OpinionStoryBrowserTests {
         pressOnFilm(person, 0.4, 0.3);
         pressOnFilm(person, 0.6, 0.5);
         person.page().locator("opinion-film li").getByText("joint line").waitFor();
+        drawByKeys(person);
+        person.page().locator(".clips video").scrollIntoViewIfNeeded();
+        person.page().locator(".clips video").evaluate("video => video.play()");
+        person.page().waitForFunction("() => document.querySelector('.clips video').ended");
+        person.picture("opinion-clip-desktop");
         field(person, "opinion.message").fill("Was there a fever before it bowed?");
         press(person, "opinion.say");
         person.picture("opinion-thread-desktop").assertAccessible().assertFits();
+    }
+
+    /** An angle drawn without a mouse: the cross stays in the middle, and the film moves under it. */
+    private static void drawByKeys(Person person) {
+        var film = person.page().locator("opinion-film");
+        film.getByRole(
+                        AriaRole.BUTTON,
+                        new Locator.GetByRoleOptions()
+                                .setName(Texts.text("opinion.film.angle"))
+                                .setExact(true))
+                .press("Enter");
+        film.getByLabel(Texts.text("opinion.film.label")).pressSequentially("slope");
+        var stage = film.locator(".stage");
+        stage.focus();
+        stage.press("Enter");
+        for (var way : List.of("ArrowDown", "ArrowRight")) {
+            for (int i = 0; i < 6; i++) {
+                stage.press(way);
+            }
+            person.page().waitForTimeout(350);
+            stage.press("Enter");
+        }
+        film.locator("li").getByText("slope").waitFor();
+        assertThat(film.locator("li").getByText("slope").innerText()).contains("90.0°");
+        person.picture("opinion-keys-desktop");
     }
 
     private void reads(Person person, Sender b, ThreadId thread) {
@@ -262,11 +372,14 @@ class OpinionStoryBrowserTests {
     }
 
     private void lockedOut(Person second, ThreadId thread) {
-        var film = network.owner()
-                .sql("select id from opinion_film where thread_id = ?")
-                .param(thread.value())
-                .query(UUID.class)
-                .single();
+        var film = shown("opinion_film", thread);
+        var clip = shown("opinion_clip", thread);
+        assertThat(second.page()
+                        .context()
+                        .request()
+                        .get(address("api/opinions/" + thread.value() + "/clips/" + clip))
+                        .status())
+                .isEqualTo(404);
         for (var path : new String[] {"info", "rendered", "thumbnail", "dicom"}) {
             var answer = second.page()
                     .context()
@@ -287,6 +400,14 @@ class OpinionStoryBrowserTests {
         second.page().getByText(Texts.text("opinion.found", 0)).waitFor();
         second.page().getByText("The physis looks open.").waitFor();
         second.picture("opinion-list-phone").assertAccessible().assertFits();
+    }
+
+    private UUID shown(String table, ThreadId thread) {
+        return network.owner()
+                .sql("select id from " + table + " where thread_id = ? limit 1")
+                .param(thread.value())
+                .query(UUID.class)
+                .single();
     }
 
     private String address(String path) {

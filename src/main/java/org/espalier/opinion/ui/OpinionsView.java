@@ -26,7 +26,6 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
-import org.espalier.opinion.Fared;
 import org.espalier.opinion.Found;
 import org.espalier.opinion.OpenCall;
 import org.espalier.opinion.OpinionService;
@@ -77,7 +76,8 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         }
         parts.add(
                 list("opinion.we-asked", lines, line -> line.mine() && !line.closed()),
-                list("opinion.closed", lines, ThreadLine::closed));
+                list("opinion.outcomes-due", lines, OpinionsView::isOutcomeDue),
+                list("opinion.closed", lines, line -> line.closed() && !isOutcomeDue(line)));
         if (staff.has(Role.SURGEON)) {
             parts.add(fared(), ownWords());
         }
@@ -86,6 +86,10 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
             content.add(new Anchor(Urls.OPINION_PANELS, Texts.text("opinion.panels")));
         }
         content.add(Parts.text("caution", Texts.text("opinion.caution")));
+    }
+
+    private static boolean isOutcomeDue(ThreadLine line) {
+        return line.mine() && line.outcomeDue().isPresent();
     }
 
     private Component search() {
@@ -153,26 +157,10 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         if (fared.isEmpty()) {
             sheet.add(Parts.text("empty", Texts.text("opinion.none")));
         }
-        fared.forEach(one -> sheet.add(Parts.text("fared", fared(one))));
+        if (!fared.isEmpty()) {
+            sheet.add(OutcomeTable.of(fared, zone));
+        }
         return sheet;
-    }
-
-    private String fared(Fared one) {
-        var outcome = one.outcome()
-                .map(known -> Texts.text(
-                        "opinion.fared.outcome",
-                        Texts.of(known.horizon()),
-                        Texts.of(known.done()),
-                        Texts.of(known.result()),
-                        known.months()))
-                .orElseGet(() -> Texts.text("opinion.fared.waiting"));
-        return Texts.text(
-                "opinion.fared.line",
-                Parts.day(one.givenAt(), zone),
-                Texts.of(one.advice()),
-                Texts.of(one.sure()),
-                Texts.of(one.decided()),
-                outcome);
     }
 
     private Section ownWords() {

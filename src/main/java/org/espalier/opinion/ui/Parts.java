@@ -5,6 +5,9 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -16,6 +19,7 @@ import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Advice;
+import org.espalier.opinion.Question;
 import org.jspecify.annotations.Nullable;
 
 /** What the screens of opinions are made of. */
@@ -41,6 +45,25 @@ final class Parts {
         var actions = new Div(buttons);
         actions.addClassName("actions");
         return actions;
+    }
+
+    /** One of a few words. */
+    static <T extends Enum<T>> Select<T> select(String key, List<T> items) {
+        var select = new Select<T>();
+        select.setLabel(Texts.text(key));
+        select.setItems(items);
+        select.setItemLabelGenerator(Texts::of);
+        select.setErrorMessage(Texts.text("opinion.choose"));
+        return select;
+    }
+
+    /** As many words as are wanted. */
+    static TextArea area(String key) {
+        var area = new TextArea(Texts.text(key));
+        area.setMaxLength(Question.LENGTH);
+        area.setValueChangeMode(ValueChangeMode.LAZY);
+        area.setErrorMessage(Texts.text("opinion.say-it"));
+        return area;
     }
 
     static String advice(List<Advice> wanted) {

@@ -38,8 +38,9 @@ class ThreadList extends Composite<UnorderedList> {
         if (line.reminded() && !line.mine() && !line.closed()) {
             link.add(mark("soon", Texts.text("opinion.reminded")));
         }
-        if (line.mine() && line.outcomeDue()) {
-            link.add(mark("soon", Texts.text("opinion.outcome.due")));
+        if (line.mine()) {
+            line.outcomeDue()
+                    .ifPresent(horizon -> link.add(mark("soon", Texts.text("opinion.outcome.due." + horizon.name()))));
         }
         if (!line.mine() && !line.closed()) {
             link.add(
