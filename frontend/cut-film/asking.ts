@@ -2,7 +2,8 @@ import type { Answer, Cut } from './contract.js';
 
 interface Asked {
   answered: (answer: Answer) => void;
-  failed: () => void;
+  /** With why, when the server said it. */
+  failed: (why?: string) => void;
 }
 
 /** Asks for the newest cut, one request at a time; answers to older ones are dropped. */
@@ -31,8 +32,9 @@ export class Asking {
         headers: { 'Content-Type': 'application/json', ...token() },
         body: JSON.stringify(cut),
       });
-      if (!response.ok) throw new Error(String(response.status));
-      this.asked.answered((await response.json()) as Answer);
+      if (response.ok) this.asked.answered((await response.json()) as Answer);
+      else if (response.status === 400) this.asked.failed(((await response.json()) as { message?: string }).message);
+      else this.asked.failed();
     } catch {
       this.asked.failed();
     }

@@ -17,11 +17,24 @@ export interface Cut {
   hx: number;
   hy: number;
   outwards: number;
+  kind: Kind;
+}
+
+/** `CutKind.java`. */
+export type Kind = 'STRAIGHT' | 'ROUND';
+
+/** `CutFilmElement.Start`: a cut to start from. */
+export interface Start {
+  bone: string;
+  kind: Kind;
+  name: string;
+  cut: Cut;
 }
 
 /** `CutAnswer.java`. */
 export interface Answer {
   seq: number;
+  bone: string;
   part: Place[];
   matrix: number[];
   lines: { kind: string; points: Place[] }[];
@@ -32,4 +45,18 @@ export interface Answer {
 
 export type Handle = 'start' | 'end' | 'hinge';
 
-export type Texts = Record<Handle | 'film' | 'turn' | 'turn-help' | 'number' | 'before' | 'after' | 'failed' | 'closer' | 'farther' | 'help', string>;
+export type Texts = Record<
+  | Handle
+  | 'film'
+  | 'kind'
+  | 'turn'
+  | 'turn-help'
+  | 'number'
+  | 'before'
+  | 'after'
+  | 'failed'
+  | 'closer'
+  | 'farther'
+  | 'help',
+  string
+>;

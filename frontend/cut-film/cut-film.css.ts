@@ -13,14 +13,28 @@ export const styles = css`
 
   .room {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) minmax(16rem, 24rem);
-    gap: 1rem;
+    grid-template-areas: 'film tools' 'film numbers';
+    grid-template-columns: minmax(0, 1fr) minmax(24rem, 32rem);
+    grid-template-rows: auto 1fr;
+    gap: 0.75rem 1rem;
+  }
+
+  .tools {
+    grid-area: tools;
+  }
+
+  .numbers {
+    grid-area: numbers;
   }
 
   .film {
+    --tall: max(20rem, calc(100dvh - 17rem));
+
+    grid-area: film;
     position: relative;
     overflow: clip;
-    max-height: 80dvh;
+    width: min(100%, calc(var(--tall) * var(--shape)));
+    align-self: start;
     margin-inline: auto;
     border: 1px solid var(--night-rule, #4a4a42);
     touch-action: none;
@@ -60,6 +74,18 @@ export const styles = css`
     stroke-width: 2;
   }
 
+  .bend {
+    stroke: var(--ochre-pale, #f0b95a);
+    stroke-width: 1.2;
+    stroke-dasharray: 1.5 3;
+  }
+
+  .level {
+    stroke: var(--ochre-pale, #f0b95a);
+    stroke-width: 4;
+    opacity: 0.55;
+  }
+
   .centre {
     fill: none;
     stroke: var(--ochre-pale, #f0b95a);
@@ -95,12 +121,13 @@ export const styles = css`
     flex-wrap: wrap;
     align-items: end;
     gap: 0.5rem;
-    margin-bottom: 0.5rem;
   }
 
   .tools button,
+  select,
   input {
     min-height: 2.25rem;
+    max-width: 100%;
     border: 1px solid var(--night-rule, #4a4a42);
     border-radius: 4px;
     background: var(--night-3, #2c2c27);
@@ -108,9 +135,24 @@ export const styles = css`
     font: inherit;
   }
 
+  .tools p {
+    flex-basis: 100%;
+    margin: 0;
+  }
+
+  input {
+    width: 6rem;
+  }
+
   label {
     display: grid;
     gap: 0.2rem;
+  }
+
+  caption {
+    padding-bottom: 0.2rem;
+    text-align: start;
+    font-weight: 600;
   }
 
   table {
@@ -143,7 +185,13 @@ export const styles = css`
 
   @media (width < 60rem) {
     .room {
+      grid-template-areas: 'tools' 'film' 'numbers';
       grid-template-columns: minmax(0, 1fr);
+      grid-template-rows: none;
+    }
+
+    .film {
+      --tall: 44dvh;
     }
   }
 `;

@@ -5,10 +5,12 @@
  * | property | type   | meaning                                       |
  * |----------|--------|-----------------------------------------------|
  * | `film`   | string | film id; its picture comes from `/api/films/` |
+ * | `day`    | string | when it was taken, in words                   |
  * | `cut`    | Cut    | where the cut lies to begin with              |
+ * | `starts` | Start[] | cuts to choose from                          |
  * | `texts`  | Texts  | the words in the reader's language            |
  *
- * Event `cut-kept`, detail `x1,y1,x2,y2,hx,hy,outwards`: a handle was let go of, and what is shown belongs to it.
+ * Event `cut-kept`, detail `x1,y1,x2,y2,hx,hy,outwards,kind`: a handle was let go of, and what is shown belongs to it.
  * For tests: `data-sent` and `data-answered` are equal when the numbers belong to the handles.
  */
 import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
@@ -16,7 +18,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { FilmFacts } from '../film-room/contract.js';
 import { arrow } from '../film-room/keys.js';
 import { Asking } from './asking.js';
-import type { Answer, Cut, Handle, Place, Texts } from './contract.js';
+import type { Answer, Cut, Handle, Place, Start, Texts } from './contract.js';
 import { styles } from './cut-film.css.js';
 
 const HANDLES: Handle[] = ['start', 'end', 'hinge'];
@@ -36,19 +38,21 @@ export class CutFilm extends LitElement {
   static override styles = styles;
 
   @property() film = '';
+  @property() day = '';
   @property({ attribute: false }) cut!: Cut;
+  @property({ attribute: false }) starts: Start[] = [];
   @property({ attribute: false }) texts!: Texts;
 
   @state() private facts?: FilmFacts;
   @state() private answer?: Answer;
-  @state() private failed = false;
+  @state() private failed?: string;
   @state() private close = 0;
 
   private sent = 0;
   private keep = false;
   private readonly asking = new Asking(() => `/api/films/${this.film}/cut`, {
     answered: answer => this.take(answer),
-    failed: () => (this.failed = true),
+    failed: why => (this.failed = why ?? this.texts.failed),
   });
 
   override connectedCallback(): void {
@@ -59,7 +63,7 @@ export class CutFilm extends LitElement {
   private async open(): Promise<void> {
     const response = await fetch(`/api/films/${this.film}/info`, { headers: { Accept: 'application/json' } });
     if (response.ok) this.facts = (await response.json()) as FilmFacts;
-    else this.failed = true;
+    else this.failed = this.texts.failed;
     this.ask(false);
   }
 
@@ -71,13 +75,13 @@ export class CutFilm extends LitElement {
   }
 
   private take(answer: Answer): void {
-    this.failed = false;
+    this.failed = undefined;
     this.answer = answer;
     this.dataset.answered = String(answer.seq);
     if (answer.seq === this.sent && this.keep) {
       this.keep = false;
-      const { x1, y1, x2, y2, hx, hy, outwards } = this.cut;
-      const detail = [x1, y1, x2, y2, hx, hy, outwards].join(',');
+      const { x1, y1, x2, y2, hx, hy, outwards, kind } = this.cut;
+      const detail = [x1, y1, x2, y2, hx, hy, outwards, kind].join(',');
       this.dispatchEvent(new CustomEvent('cut-kept', { detail, bubbles: true, composed: true }));
     }
   }
@@ -158,12 +162,34 @@ export class CutFilm extends LitElement {
     this.ask(true);
   }
 
+  private begin(event: Event): void {
+    const start = this.starts[Number((event.target as HTMLSelectElement).value)];
+    this.cut = { ...start.cut, outwards: this.cut.outwards };
+    this.ask(true);
+  }
+
   protected override render(): TemplateResult {
     const { facts, texts, answer } = this;
-    if (!facts || !texts) return html`${this.failed && texts ? html`<p role="alert">${texts.failed}</p>` : nothing}`;
+    if (!facts || !texts) return html`${this.failed ? html`<p role="alert">${this.failed}</p>` : nothing}`;
     const waiting = answer?.seq !== this.sent;
     return html`
+      <div class="room ${waiting ? 'waiting' : ''}">
+        ${this.tools()} ${this.glass(facts)} ${this.numbers(answer)}
+      </div>`;
+  }
+
+  private tools(): TemplateResult {
+    const { texts } = this;
+    return html`
       <div class="tools">
+        <label class="wide"
+          >${texts.kind}
+          <select @change=${(event: Event) => this.begin(event)}>
+            ${this.starts.map(
+              (start, at) => html`<option value=${at} ?selected=${this.isShown(start)}>${start.name}</option>`,
+            )}
+          </select></label
+        >
         <label
           >${texts.turn}
           <input
@@ -175,13 +201,14 @@ export class CutFilm extends LitElement {
             aria-describedby="turn-help"
             @change=${(event: Event) => this.turn(event)}
         /></label>
-        <span id="turn-help">${texts['turn-help']}</span>
         <button type="button" @click=${() => (this.close = Math.min(4, this.close + 1))}>${texts.closer}</button>
         <button type="button" @click=${() => (this.close = Math.max(0, this.close - 1))}>${texts.farther}</button>
-      </div>
-      <p>${texts.help}</p>
-      ${this.failed ? html`<p class="failed" role="alert">${texts.failed}</p>` : nothing}
-      <div class="room ${waiting ? 'waiting' : ''}">${this.glass(facts)} ${this.numbers(answer)}</div>`;
+        ${this.failed ? html`<p class="failed" role="alert">${this.failed}</p>` : nothing}
+      </div>`;
+  }
+
+  private isShown(start: Start): boolean {
+    return start.kind === this.cut.kind && start.bone === (this.answer?.bone ?? this.starts[0].bone);
   }
 
   private glass(facts: FilmFacts): TemplateResult {
@@ -192,11 +219,13 @@ export class CutFilm extends LitElement {
         class="film"
         role="group"
         aria-label=${this.texts.film}
-        style="aspect-ratio: ${box.width} / ${box.height}; width: min(100%, calc(80dvh * ${box.width / box.height}))"
+        style="aspect-ratio: ${box.width} / ${box.height}; --shape: ${box.width / box.height}"
       >
         <svg viewBox=${view} preserveAspectRatio="none" aria-hidden="true">
-          ${this.picture(facts)} ${this.answer ? this.moved(facts, this.answer) : nothing}
-          <polyline class="cut" points="${this.cut.x1},${this.cut.y1} ${this.cut.x2},${this.cut.y2}"></polyline>
+          ${this.picture(facts)} ${this.answer ? this.moved(facts, this.answer, box) : nothing}
+          ${this.cut.kind === 'STRAIGHT'
+            ? svg`<polyline class="cut" points="${this.cut.x1},${this.cut.y1} ${this.cut.x2},${this.cut.y2}"></polyline>`
+            : nothing}
         </svg>
         ${HANDLES.map(handle => this.handle(handle, box))}
       </div>`;
@@ -209,17 +238,17 @@ export class CutFilm extends LitElement {
     return svg`<image href=${address} width=${facts.width} height=${facts.height} preserveAspectRatio="none"></image>`;
   }
 
-  private moved(facts: FilmFacts, answer: Answer) {
+  private moved(facts: FilmFacts, answer: Answer, box: Box) {
     const corners = answer.part.map(point => point.join(',')).join(' ');
     return svg`
       <clipPath id="below"><polygon points=${corners}></polygon></clipPath>
       <polygon class="gap" points=${corners}></polygon>
       <g transform="matrix(${answer.matrix.join(' ')})"><g clip-path="url(#below)">${this.picture(facts)}</g></g>
-      ${answer.lines.map(
+      ${answer.lines.filter(line => line.kind !== 'cut' || this.cut.kind === 'ROUND').map(
         line => svg`<polyline class=${line.kind} data-kind=${line.kind}
           points=${line.points.map(point => point.join(',')).join(' ')}></polyline>`,
       )}
-      ${answer.centre ? svg`<circle class="centre" cx=${answer.centre[0]} cy=${answer.centre[1]} r="12"></circle>` : nothing}`;
+      ${answer.centre ? svg`<circle class="centre" cx=${answer.centre[0]} cy=${answer.centre[1]} r=${box.height / 55}></circle>` : nothing}`;
   }
 
   private handle(handle: Handle, box: Box): TemplateResult {
@@ -240,8 +269,11 @@ export class CutFilm extends LitElement {
   private numbers(answer: Answer | undefined): TemplateResult {
     const { texts } = this;
     return html`
-      <div aria-live="polite">
+      <div class="numbers" aria-live="polite">
         <table>
+          <caption>
+            ${this.day}
+          </caption>
           <tr>
             <th scope="col">${texts.number}</th>
             <th scope="col">${texts.before}</th>
@@ -258,6 +290,8 @@ export class CutFilm extends LitElement {
         <ul>
           ${answer?.notes.map(note => html`<li>${note}</li>`)}
         </ul>
+        <p id="turn-help">${texts['turn-help']}</p>
+        <p>${texts.help}</p>
       </div>`;
   }
 }

@@ -355,7 +355,7 @@ public class TestWorld {
         values.put(Side.class, Side.RIGHT);
         values.put(SheetKind.class, SheetKind.OSTEOTOMY);
         values.put(SheetInputs.class, SheetInputs.NONE);
-        values.put(CutRequest.class, new CutRequest(1, Side.RIGHT, 10, 900, 900, 900, 500, 900, 5));
+        values.put(CutRequest.class, new CutRequest(1, Side.RIGHT, 10, 900, 900, 900, 500, 900, 5, null));
         values.put(ComparisonId.class, new ComparisonId(UUID.randomUUID()));
         values.put(Intent.class, new Intent(Option.WATCH, "a straight leg", "it straightens by itself", null, null));
         values.put(Bone.class, Bone.TIBIA);

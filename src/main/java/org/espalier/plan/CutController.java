@@ -3,6 +3,7 @@ package org.espalier.plan;
 import java.util.Map;
 import java.util.UUID;
 import org.espalier.film.FilmId;
+import org.espalier.kit.Texts;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -28,6 +29,9 @@ class CutController {
     /** A cut that cannot be made so. */
     @ExceptionHandler(IllegalArgumentException.class)
     ResponseEntity<Object> refuse(IllegalArgumentException refusal) {
-        return ResponseEntity.badRequest().body(Map.of("message", String.valueOf(refusal.getMessage())));
+        var message = refusal instanceof CutRefusedException cut
+                ? Texts.text("plan.cut.refused." + cut.reason().name())
+                : String.valueOf(refusal.getMessage());
+        return ResponseEntity.badRequest().body(Map.of("message", message));
     }
 }

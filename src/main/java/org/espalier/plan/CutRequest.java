@@ -1,6 +1,10 @@
 package org.espalier.plan;
 
+import static java.util.Objects.requireNonNullElse;
+
+import org.espalier.science.planning.CutKind;
 import org.espalier.science.quantity.Side;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the desk asks while a hand moves a cut.
@@ -9,9 +13,19 @@ import org.espalier.science.quantity.Side;
  * @param x1 one end of the cut, pixels of the film, as all places
  * @param hx the hinge
  * @param outwards degrees by which the lower part swings outwards, − inwards, within 60
+ * @param kind straight when it is not said
  */
 public record CutRequest(
-        long seq, Side side, double x1, double y1, double x2, double y2, double hx, double hy, double outwards) {
+        long seq,
+        Side side,
+        double x1,
+        double y1,
+        double x2,
+        double y2,
+        double hx,
+        double hy,
+        double outwards,
+        @Nullable CutKind kind) {
 
     private static final double MOST = 60;
     private static final double FARTHEST = 100_000;
@@ -30,5 +44,9 @@ public record CutRequest(
                 throw new IllegalArgumentException("No film reaches to " + place);
             }
         }
+    }
+
+    CutKind shape() {
+        return requireNonNullElse(kind, CutKind.STRAIGHT);
     }
 }

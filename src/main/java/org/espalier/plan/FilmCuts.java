@@ -10,7 +10,6 @@ import org.espalier.patient.ChildId;
 import org.espalier.reading.FilmMeasurement;
 import org.espalier.reading.Reading;
 import org.espalier.reading.ReadingService;
-import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.PixelPoint;
@@ -20,9 +19,6 @@ import org.springframework.stereotype.Component;
 /** Finds the film of a limb that can be cut, and cuts it by the landmarks of the reading that counts. */
 @Component
 class FilmCuts {
-
-    private static final double BELOW_THE_KNEE = 0.14;
-    private static final double HALF_WIDTH = 0.6;
 
     private final FilmService films;
     private final ReadingService readings;
@@ -54,35 +50,33 @@ class FilmCuts {
         var measurement = measurement(shown, request.side())
                 .orElseThrow(() -> new IllegalArgumentException("No signed reading of this limb on the film"));
         return new FilmCut(
-                request.side(),
-                landmarks(measurement, request.side()),
-                measurement.scale().forAngles(),
-                measurement.scale().isInMillimetres(),
+                limb(measurement, request.side()),
+                request.shape(),
                 new PixelPoint(request.x1(), request.y1()),
                 new PixelPoint(request.x2(), request.y2()),
                 new PixelPoint(request.hx(), request.hy()),
                 Angle.ofDegrees(request.outwards()));
     }
 
+    /** The limb of a film with a reading from the front that counts; empty while there is none. */
+    Optional<FilmLimb> limb(Film film, Side side) {
+        return measurement(film, side).map(measurement -> limb(measurement, side));
+    }
+
+    private static FilmLimb limb(FilmMeasurement measurement, Side side) {
+        return new FilmLimb(
+                side,
+                landmarks(measurement, side),
+                landmarks(measurement, side == Side.RIGHT ? Side.LEFT : Side.RIGHT),
+                measurement.scale().forAngles(),
+                measurement.scale().isInMillimetres());
+    }
+
     private Optional<CutFilm> start(Film film, Side side) {
         return measurement(film, side)
-                .map(measurement -> landmarks(measurement, side))
-                .flatMap(limb -> start(limb, side))
-                .map(request -> new CutFilm(film.id(), film.takenOn().orElseThrow(), side, request));
-    }
-
-    private static Optional<CutRequest> start(LimbLandmarks limb, Side side) {
-        return FilmCut.middle(limb, Landmark.PLATEAU_MEDIAL, Landmark.PLATEAU_LATERAL)
-                .flatMap(shin -> FilmCut.middle(limb, Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
-                        .flatMap(ankle -> limb.point(Landmark.PLATEAU_LATERAL)
-                                .map(lateral -> start(side, shin, ankle, Math.abs(lateral.x() - shin.x())))));
-    }
-
-    private static CutRequest start(Side side, PixelPoint shin, PixelPoint ankle, double half) {
-        double x = shin.x() + BELOW_THE_KNEE * (ankle.x() - shin.x());
-        double y = shin.y() + BELOW_THE_KNEE * (ankle.y() - shin.y());
-        double reach = 2 * HALF_WIDTH * Math.max(half, 1);
-        return new CutRequest(0, side, x - reach, y, x + reach, y, x, y, 0);
+                .map(measurement -> CutStarts.of(landmarks(measurement, side), side))
+                .filter(starts -> !starts.isEmpty())
+                .map(starts -> new CutFilm(film.id(), film.takenOn().orElseThrow(), side, starts));
     }
 
     private Optional<FilmMeasurement> measurement(Film film, Side side) {

@@ -35,11 +35,15 @@ record ObliqueCutPart(SingleCut plan, Optional<Length> diameter, Optional<Double
         if (flagged) {
             parts.add(new Sheet.Note(Texts.text("plan.oblique.long", SingleCut.STEEPEST.degrees())));
         }
+        diameter.flatMap(width -> below.flatMap(level -> above(cut, width, level)))
+                .ifPresent(parts::add);
         parts.add(errors(cut));
         diameter.ifPresent(width -> parts.add(new Sheet.Drawing(
                 Texts.text("plan.oblique.drawing"),
                 Texts.text(
                         "plan.oblique.drawing.words",
+                        Texts.of(side),
+                        ObliqueDrawing.ratio(cut, width, below),
                         line(cut.frontalLine(), "plan.oblique.falls-lateral", "plan.oblique.rises-lateral"),
                         line(cut.lateralLine(), "plan.oblique.rises-posterior", "plan.oblique.falls-posterior")),
                 page -> ObliqueDrawing.draw(cut, width, below, side == Side.LEFT, page))));
@@ -71,10 +75,20 @@ record ObliqueCutPart(SingleCut plan, Optional<Length> diameter, Optional<Double
                         OsteotomySheet.directed(cut.rotation(), "plan.oblique.outwards", "plan.oblique.inwards"))
                 .with("plan.oblique.contact", Texts.text("plan.oblique.contact.of", 100 * cut.contact()))
                 .with("plan.oblique.length", Texts.text("plan.oblique.length.none"));
-        diameter.ifPresent(width -> facts.with(
-                "plan.oblique.along",
-                Texts.text("plan.mm", cut.lengthAlongBone(width).millimetres())));
+        diameter.ifPresent(width -> {
+            double along = cut.lengthAlongBone(width).millimetres();
+            facts.with("plan.oblique.along", Texts.text("plan.mm", along));
+            below.ifPresent(level -> facts.with(
+                    "plan.oblique.reach",
+                    Texts.text("plan.oblique.reach.of", level, level - along / 2, level + along / 2)));
+        });
         return facts.under("plan.oblique.heading");
+    }
+
+    /** Pointed out where the cut reaches up beside the tubercle, towards the growth plate. */
+    private static Optional<Sheet.Part> above(ObliqueCut cut, Length width, double level) {
+        double above = cut.lengthAlongBone(width).millimetres() / 2 - level;
+        return above > 0 ? Optional.of(new Sheet.Note(Texts.text("plan.oblique.above", above))) : Optional.empty();
     }
 
     private static String line(Angle angle, String above, String below) {

@@ -1,7 +1,6 @@
 package org.espalier.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -10,8 +9,6 @@ import org.espalier.prognosis.Ahead;
 import org.espalier.science.planning.BoneDeformity;
 import org.espalier.science.planning.SingleCut;
 import org.espalier.science.planning.TrueFragment;
-import org.espalier.science.planning.TruePlane;
-import org.espalier.science.planning.Wedge;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Side;
@@ -22,24 +19,29 @@ final class OsteotomySheet {
     static final double MOST_BEND = 60;
     static final double MOST_TORSION = 90;
     static final double MOST_WIDTH = 120;
+    static final double MOST_RADIUS = 200;
+    static final double MOST_BELOW = 300;
     private static final int CAUTIONS = 7;
 
     private final Ahead ahead;
     private final Side side;
     private final SheetInputs inputs;
-    private final Optional<FilmCut> film;
+    private final Optional<FilmCutPart> film;
+    private final PlanePart plane;
 
-    OsteotomySheet(Ahead ahead, Side side, SheetInputs inputs, Optional<FilmCut> film) {
+    OsteotomySheet(Ahead ahead, Side side, SheetInputs inputs, Optional<FilmCutPart> film) {
         this.ahead = ahead;
         this.side = side;
         this.inputs = inputs;
         this.film = film;
+        plane = new PlanePart(ReadAngle.of(new LimbMeasures(ahead, side)));
     }
 
     Sheet sheet() {
         var parts = new ArrayList<Sheet.Part>();
         parts.add(asked());
-        film.ifPresent(cut -> parts.addAll(ofFilm(cut)));
+        film.ifPresent(cut -> parts.addAll(cut.parts()));
+        parts.addAll(plane.ofFilms());
         deformity()
                 .ifPresentOrElse(
                         deformity -> parts.addAll(of(deformity)),
@@ -73,7 +75,7 @@ final class OsteotomySheet {
                         .orElseGet(() -> Texts.text("plan.cut.fragment.asked")));
         facts.with(
                 "plan.cut.level",
-                inputs.number("below", 0, 300)
+                inputs.number("below", 0, MOST_BELOW)
                         .map(below -> Texts.text("plan.cut.level.mm", below))
                         .orElseGet(() -> Texts.text("plan.cut.not-said")));
         facts.with(
@@ -90,14 +92,14 @@ final class OsteotomySheet {
 
     private List<Sheet.Part> of(BoneDeformity deformity) {
         var parts = new ArrayList<Sheet.Part>();
-        parts.add(plane(deformity));
-        width().ifPresent(width -> parts.add(wedges(width, deformity.varus().abs())));
+        parts.add(plane.of(deformity));
+        width().ifPresent(width -> parts.addAll(new WedgePart(deformity, width, radius(), side).parts()));
         fragment()
                 .ifPresentOrElse(
                         fragment -> parts.addAll(new ObliqueCutPart(
                                         SingleCut.plan(deformity, fragment),
                                         diameter(),
-                                        inputs.number("below", 0, 300),
+                                        inputs.number("below", 0, MOST_BELOW),
                                         side)
                                 .parts()),
                         () -> parts.add(new Sheet.Note(Texts.text("plan.cut.fragment.why"))));
@@ -108,83 +110,17 @@ final class OsteotomySheet {
         return inputs.number("width", 1, MOST_WIDTH).map(Length::new);
     }
 
-    private Optional<Length> diameter() {
-        return inputs.number("diameter", 1, MOST_WIDTH).map(Length::new);
+    private Optional<Length> radius() {
+        return inputs.number("radius", 1, MOST_RADIUS).map(Length::new);
     }
 
-    private static Sheet.Part plane(BoneDeformity deformity) {
-        var exact = deformity.truePlane();
-        var drawn = TruePlane.byRectangle(deformity.varus(), deformity.procurvatum());
-        return new Sheet.Gathered()
-                .with("plan.cut.frontal", PlanText.deviation(deformity.varus().degrees()))
-                .with(
-                        "plan.cut.sagittal",
-                        directed(deformity.procurvatum(), "plan.cut.procurvatum", "plan.cut.recurvatum"))
-                .with(
-                        "plan.cut.torsion",
-                        directed(deformity.internalTorsion(), "plan.cut.internal", "plan.cut.external"))
-                .with(
-                        "plan.cut.plane",
-                        Texts.text(
-                                "plan.cut.plane.of",
-                                exact.angulation().degrees(),
-                                exact.fromFrontal().degrees()))
-                .with(
-                        "plan.cut.plane.drawn",
-                        Texts.text(
-                                "plan.cut.plane.of",
-                                drawn.angulation().degrees(),
-                                drawn.fromFrontal().degrees()))
-                .under("plan.cut.plane.heading");
+    private Optional<Length> diameter() {
+        return inputs.number("diameter", 1, MOST_WIDTH).map(Length::new);
     }
 
     static String directed(Angle angle, String above, String below) {
         return angle.degrees() == 0
                 ? PlanText.angle(angle)
                 : Texts.text(angle.degrees() > 0 ? above : below, Math.abs(angle.degrees()));
-    }
-
-    private static Sheet.Part wedges(Length width, Angle angle) {
-        var rows = Arrays.stream(Wedge.values())
-                .map(wedge -> List.of(
-                        Texts.text("plan.wedge." + wedge.name()),
-                        Texts.text("plan.wedge.formula." + wedge.name()),
-                        PlanText.tenths(wedge.base(width, angle))))
-                .toList();
-        var all = new ArrayList<>(rows);
-        all.add(List.of(
-                Texts.text("plan.wedge.dome"), Texts.text("plan.wedge.formula.dome"), Texts.text("plan.wedge.none")));
-        all.add(List.of(
-                Texts.text("plan.wedge.length"),
-                Texts.text("plan.wedge.formula.length"),
-                Texts.text(
-                        "plan.wedge.plus-minus",
-                        Wedge.changeAtMiddle(width, angle).millimetres())));
-        all.add(List.of(
-                Texts.text("plan.wedge.rule"),
-                Texts.text("plan.wedge.formula.rule"),
-                Texts.text("plan.wedge.refused")));
-        return new Sheet.Table(
-                Texts.text("plan.wedge.heading", angle.degrees(), width.millimetres()),
-                List.of(Texts.text("plan.wedge.kind"), Texts.text("plan.wedge.formula"), Texts.text("plan.wedge.base")),
-                all);
-    }
-
-    /** The numbers of a film that was cut on the screen, as a part of a sheet. */
-    private static List<Sheet.Part> ofFilm(FilmCut cut) {
-        var numbers = new Sheet.Table(
-                CutWords.sentence(cut).orElseGet(() -> Texts.text("plan.cut.not-turned")),
-                List.of(Texts.text("plan.cut.number"), Texts.text("plan.cut.before"), Texts.text("plan.cut.after")),
-                CutWords.numbers(cut).stream()
-                        .map(number -> List.of(number.label(), number.before(), number.after()))
-                        .toList());
-        var parts = new ArrayList<Sheet.Part>();
-        parts.add(numbers);
-        parts.add(new Sheet.Drawing(
-                Texts.text("plan.cut.axes"),
-                Texts.text("plan.cut.axes.words"),
-                page -> AxesDrawing.draw(CutDrawing.answer(cut, 0), page)));
-        CutWords.notes(cut).forEach(note -> parts.add(new Sheet.Note(note)));
-        return parts;
     }
 }

@@ -18,7 +18,7 @@ public record Sheet(
         SheetKind kind, Who who, LocalDate today, Side side, String title, List<Part> parts, List<String> cautions) {
 
     /** A part of a sheet: one of its kinds. */
-    public sealed interface Part permits Facts, Table, Choices, Note, Drawing {}
+    public sealed interface Part permits Facts, Table, Choices, Note, Drawing, Paper, Offer {}
 
     /** Facts with their names before them. */
     public record Facts(String heading, List<Fact> facts) implements Part {
@@ -57,6 +57,29 @@ public record Sheet(
      * @param inWords what it shows, for whoever cannot see it
      */
     public record Drawing(String heading, String inWords, Consumer<Markup> draw) implements Part {}
+
+    /** A drawing for paper alone: on the screen what it shows stands already. */
+    public record Paper(Drawing drawing) implements Part {}
+
+    /**
+     * Numbers on record that a person may take over into what is typed.
+     *
+     * @param numbers empty when there are none
+     */
+    public record Offer(String heading, List<Offered> numbers) implements Part {
+
+        public Offer {
+            numbers = List.copyOf(numbers);
+        }
+    }
+
+    /**
+     * One of them.
+     *
+     * @param input what it can be typed into
+     * @param words what it is and where it comes from
+     */
+    public record Offered(String input, double value, String words) {}
 
     public Sheet {
         parts = List.copyOf(parts);

@@ -1,6 +1,7 @@
 package org.espalier.plan;
 
 import java.util.Optional;
+import org.espalier.film.FilmImages;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.prognosis.Ahead;
@@ -19,18 +20,21 @@ public class SheetService {
     private final JdbcComparisonRepository comparisons;
     private final ExaminationService examinations;
     private final FilmCuts cuts;
+    private final FilmImages images;
 
     SheetService(
             PrognosisService prognoses,
             OptionsDesk desk,
             JdbcComparisonRepository comparisons,
             ExaminationService examinations,
-            FilmCuts cuts) {
+            FilmCuts cuts,
+            FilmImages images) {
         this.prognoses = prognoses;
         this.desk = desk;
         this.comparisons = comparisons;
         this.examinations = examinations;
         this.cuts = cuts;
+        this.images = images;
     }
 
     /** Empty when there is no such child that the caller may see. */
@@ -62,9 +66,20 @@ public class SheetService {
     }
 
     /** The film as it was cut on the screen; empty until it was turned. */
-    private Optional<FilmCut> cut(Ahead ahead, Side side, SheetInputs inputs) {
+    private Optional<FilmCutPart> cut(Ahead ahead, Side side, SheetInputs inputs) {
         return FilmPlace.of(inputs).filter(place -> place.outwards() != 0).flatMap(place -> cuts.film(
                         ahead.prognosis().child().id(), side)
-                .map(film -> cuts.cut(film.film(), place.request(side))));
+                .flatMap(film -> part(film, place)));
+    }
+
+    private Optional<FilmCutPart> part(CutFilm film, FilmPlace place) {
+        try {
+            return Optional.of(new FilmCutPart(
+                    cuts.cut(film.film(), place.request(film.side())),
+                    film.takenOn(),
+                    box -> FilmPicture.of(images, film.film(), box)));
+        } catch (CutRefusedException refused) {
+            return Optional.empty();
+        }
     }
 }

@@ -18,8 +18,8 @@ import org.espalier.science.forecast.PhysisSite;
 import org.espalier.science.quantity.Side;
 
 /**
- * What a child's films say, by the latest reading of each film and limb that stands: standing films and numbers that a
- * flexed knee does not put in doubt.
+ * What a child's films say, by the latest reading of each film and limb that stands: standing films, films from the side even
+ * when the child lay, and numbers that a flexed knee does not put in doubt.
  */
 public final class FilmNumbers {
 
@@ -38,7 +38,8 @@ public final class FilmNumbers {
         Map<FilmId, Film> byId = films.stream().collect(Collectors.toMap(Film::id, Function.identity()));
         var seen = new HashSet<List<Object>>();
         List<FilmAngle> angles = readings.stream()
-                .filter(reading -> reading.counts() && !reading.taken().lay())
+                .filter(reading -> reading.counts()
+                        && (!reading.taken().lay() || reading.taken().fromTheSide()))
                 .flatMap(reading -> reading.numbers().stream()
                         .filter(number -> !number.doubtful())
                         .filter(number -> seen.add(List.of(reading.film(), number.side(), number.quantity())))

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.espalier.patient.Bone;
 import org.espalier.science.alignment.Landmark;
 import org.espalier.science.alignment.LimbLandmarks;
 import org.espalier.science.alignment.Quantity;
+import org.espalier.science.planning.CutKind;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.PixelPoint;
@@ -30,14 +32,23 @@ class FilmCutTests {
 
     /** On a film whose pixels are 0.2 mm across and 0.25 mm down; a right limb lies with lateral on the left. */
     private static FilmCut cut(Side side, double outwards) {
+        return cut(film(side, limb(side)), CutKind.STRAIGHT, outwards, new double[] {262, 262}, new double[] {55, 262});
+    }
+
+    private static FilmLimb film(Side side, LimbLandmarks limb) {
+        return new FilmLimb(
+                side, limb, LimbLandmarks.none(), Calibration.ofTagFiducial(PixelScale.of(0.2, 0.25)), true);
+    }
+
+    /** @param ends how far down its medial and its lateral end lie */
+    private static FilmCut cut(FilmLimb limb, CutKind kind, double outwards, double[] ends, double[] hinge) {
+        var side = limb.side();
         return new FilmCut(
-                side,
-                limb(side),
-                Calibration.ofTagFiducial(PixelScale.of(0.2, 0.25)),
-                true,
-                pixel(side, -20, 262),
-                pixel(side, 90, 262),
-                pixel(side, 55, 262),
+                limb,
+                kind,
+                pixel(side, -20, ends[0]),
+                pixel(side, 90, ends[1]),
+                pixel(side, hinge[0], hinge[1]),
                 Angle.ofDegrees(outwards));
     }
 
@@ -93,13 +104,18 @@ class FilmCutTests {
         var turn = cut(Side.LEFT, 0).throughTheKnee().orElseThrow();
         assertThat(turn.degrees()).isPositive();
         var after = cut(Side.LEFT, turn.degrees()).after();
-        var hip = after.point(Landmark.HIP_CENTRE).orElseThrow();
-        var knee = FilmCut.middle(after, Landmark.CONDYLE_MEDIAL, Landmark.CONDYLE_LATERAL)
+        assertThat(offTheAxis(after)).isCloseTo(0, within(1e-6));
+    }
+
+    /** How far the middle of the knee lies off the line from hip to ankle: twice an area, a millionth of it. */
+    private static double offTheAxis(LimbLandmarks limb) {
+        var hip = limb.point(Landmark.HIP_CENTRE).orElseThrow();
+        var knee = FilmLimb.middle(limb, Landmark.CONDYLE_MEDIAL, Landmark.CONDYLE_LATERAL)
                 .orElseThrow();
-        var ankle = FilmCut.middle(after, Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
+        var ankle = FilmLimb.middle(limb, Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
                 .orElseThrow();
         double across = (knee.x() - hip.x()) * (ankle.y() - hip.y()) - (knee.y() - hip.y()) * (ankle.x() - hip.x());
-        assertThat(across / 1e6).isCloseTo(0, within(1e-6));
+        return across / 1e6;
     }
 
     @Test
@@ -107,9 +123,9 @@ class FilmCutTests {
         var cut = cut(Side.RIGHT, 10);
         var answer = CutDrawing.answer(cut, 3);
         var m = answer.matrix();
-        var ankle = FilmCut.middle(cut.landmarks(), Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
+        var ankle = FilmLimb.middle(cut.landmarks(), Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
                 .orElseThrow();
-        var moved = FilmCut.middle(cut.after(), Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
+        var moved = FilmLimb.middle(cut.after(), Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL)
                 .orElseThrow();
         assertThat(m.get(0) * ankle.x() + m.get(2) * ankle.y() + m.get(4)).isCloseTo(moved.x(), within(1e-6));
         assertThat(m.get(1) * ankle.x() + m.get(3) * ankle.y() + m.get(5)).isCloseTo(moved.y(), within(1e-6));
@@ -129,16 +145,136 @@ class FilmCutTests {
     @Test
     void refusesACutAlongTheBone() {
         assertThatThrownBy(() -> new FilmCut(
-                        Side.RIGHT,
-                        LimbLandmarks.none(),
-                        Calibration.none(),
-                        false,
+                        film(Side.RIGHT, LimbLandmarks.none()),
+                        CutKind.STRAIGHT,
                         new PixelPoint(10, 10),
                         new PixelPoint(10.5, 900),
                         new PixelPoint(10, 100),
                         Angle.ZERO))
-                .hasMessageContaining("across the bone");
-        assertThatThrownBy(() -> new CutRequest(1, Side.RIGHT, 0, 0, 9, 9, 5, 5, 61))
+                .hasMessageContaining("ALONG_THE_BONE");
+        assertThatThrownBy(() -> cut(
+                        film(Side.RIGHT, limb(Side.RIGHT)), CutKind.ROUND, 5, new double[] {262, 262}, new double[] {
+                            35, 263
+                        }))
+                .hasMessageContaining("CENTRE_ON_THE_CUT");
+        assertThatThrownBy(() -> new CutRequest(1, Side.RIGHT, 0, 0, 9, 9, 5, 5, 61, null))
                 .hasMessageContaining("61");
+    }
+
+    /** The knee goes along with a cut of the femur, so the turn is another one than about the same place below the knee. */
+    @Test
+    void tellsTheTurnOfAFemurThatBringsTheAxisThroughTheKnee() {
+        for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
+            var ends = new double[] {190, 195};
+            var hinge = new double[] {30, 192};
+            var turn = cut(film(side, limb(side)), CutKind.STRAIGHT, 0, ends, hinge)
+                    .throughTheKnee()
+                    .orElseThrow();
+            var cut = cut(film(side, limb(side)), CutKind.STRAIGHT, turn.degrees(), ends, hinge);
+            assertThat(cut.bone()).isEqualTo(Bone.FEMUR);
+            assertThat(turn.degrees()).isPositive();
+            assertThat(offTheAxis(cut.after())).isCloseTo(0, within(1e-6));
+        }
+    }
+
+    /**
+     * A right femur built upright: hip at the origin, axis and shaft 5.4 degrees apart, bent by so many degrees into varus 200 mm
+     * below the hip, the knee line at 87 degrees to the lower axis. Places: lateral, down, in millimetres.
+     */
+    private static LimbLandmarks femur(Side side, double bend) {
+        double radians = Math.toRadians(bend);
+        double kneeX = -100 * Math.sin(radians);
+        double kneeY = 200 + 100 * Math.cos(radians);
+        double line = Math.toRadians(bend - 3);
+        double lean = Math.tan(Math.toRadians(5.4));
+        return LimbLandmarks.none()
+                .with(Landmark.HIP_CENTRE, pixel(side, 0, 0))
+                .with(Landmark.FEMUR_SHAFT_PROXIMAL, pixel(side, 30, 60))
+                .with(Landmark.FEMUR_SHAFT_DISTAL, pixel(side, 30 - 110 * lean, 170))
+                .with(Landmark.CONDYLE_LATERAL, pixel(side, kneeX + 25 * Math.cos(line), kneeY + 25 * Math.sin(line)))
+                .with(Landmark.CONDYLE_MEDIAL, pixel(side, kneeX - 25 * Math.cos(line), kneeY - 25 * Math.sin(line)))
+                .with(Landmark.PLATEAU_MEDIAL, pixel(side, kneeX - 25, kneeY + 6))
+                .with(Landmark.PLATEAU_LATERAL, pixel(side, kneeX + 25, kneeY + 6))
+                .with(Landmark.PLAFOND_MEDIAL, pixel(side, kneeX - 15, kneeY + 250))
+                .with(Landmark.PLAFOND_LATERAL, pixel(side, kneeX + 15, kneeY + 250));
+    }
+
+    /** Worked out from how the femur is built: the bend and its place come back, on either side, for varus and valgus. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-14, -8, 8, 12, 20})
+    void findsTheCentreOfABentFemur(double bend) {
+        for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
+            var cut = cut(
+                    film(side, femur(side, bend)), CutKind.STRAIGHT, bend, new double[] {230, 230}, new double[] {0, 200
+                    });
+            var found = cut.bend().orElseThrow();
+            assertThat(found.basis()).isEqualTo(FilmBend.Basis.MEAN_FEMUR);
+            assertThat(found.varus().degrees()).isCloseTo(bend, within(KEPT));
+            var centre = cut.limb().pixel(found.centre().orElseThrow());
+            var built = pixel(side, 0, 200);
+            assertThat(centre.x()).isCloseTo(built.x(), within(KEPT));
+            assertThat(centre.y()).isCloseTo(built.y(), within(KEPT));
+            assertThat(cut.correction().orElseThrow().axesBesideEachOther().millimetres())
+                    .isCloseTo(0, within(KEPT));
+            assertThat(CutDrawing.answer(cut, 1).lines().stream().map(CutAnswer.Line::kind))
+                    .contains("bend", "level");
+            assertThat(String.join(" ", CutWords.notes(cut)))
+                    .contains("Angulation of the femur")
+                    .contains("cut elsewhere: the bone ends shift at the cut")
+                    .contains("mean of adults");
+        }
+    }
+
+    /** The other femur is the measure where it is normal: here its axis and shaft are 5.4 degrees apart too. */
+    @Test
+    void takesTheOtherFemurForAMeasureWhereItIsNormal() {
+        var limb = new FilmLimb(
+                Side.RIGHT,
+                femur(Side.RIGHT, 12),
+                femur(Side.LEFT, 0),
+                Calibration.ofTagFiducial(PixelScale.of(0.2, 0.25)),
+                true);
+        var bend = FilmBend.of(limb, Bone.FEMUR).orElseThrow();
+        assertThat(bend.basis()).isEqualTo(FilmBend.Basis.OTHER_FEMUR);
+        assertThat(bend.shaftAngle().degrees()).isCloseTo(5.4, within(KEPT));
+        assertThat(bend.levelError(bend.centre().orElseThrow()).millimetres())
+                .isCloseTo(
+                        Math.hypot(1.5, 200 * Math.sin(Math.toRadians(1))) / Math.sin(Math.toRadians(12)),
+                        within(KEPT));
+    }
+
+    /** Under five degrees no centre is told, and the words say so. */
+    @Test
+    void tellsNoCentreOfASmallBend() {
+        var cut = cut(
+                film(Side.LEFT, femur(Side.LEFT, 4)), CutKind.STRAIGHT, 4, new double[] {230, 230}, new double[] {0, 200
+                });
+        assertThat(cut.bend().orElseThrow().centre()).isEmpty();
+        assertThat(String.join(" ", CutWords.notes(cut))).contains("The axes of the femur differ by 4.0\u00b0");
+    }
+
+    /** A round cut about the bend straightens the bone as a straight one does; the picture is cut along its arc. */
+    @Test
+    void cutsRoundAboutTheHinge() {
+        var round =
+                cut(film(Side.RIGHT, femur(Side.RIGHT, 12)), CutKind.ROUND, 12, new double[] {240, 240}, new double[] {
+                    35, 200
+                });
+        var straight = cut(
+                film(Side.RIGHT, femur(Side.RIGHT, 12)), CutKind.STRAIGHT, 12, new double[] {240, 240}, new double[] {
+                    35, 200
+                });
+        assertThat(round.numbersAfter().angle(Quantity.MLDFA).orElseThrow().degrees())
+                .isCloseTo(
+                        straight.numbersAfter()
+                                .angle(Quantity.MLDFA)
+                                .orElseThrow()
+                                .degrees(),
+                        within(KEPT));
+        var dome = round.dome().orElseThrow();
+        assertThat(dome.width().millimetres()).isCloseTo(110, within(KEPT));
+        assertThat(dome.radius().millimetres()).isCloseTo(Math.hypot(55, 40), within(KEPT));
+        assertThat(CutDrawing.answer(round, 1).part()).hasSizeGreaterThan(20);
+        assertThat(String.join(" ", CutWords.notes(round))).contains("slides").doesNotContain("opening");
     }
 }

@@ -74,6 +74,9 @@ class SheetIntegrationTests {
                                 .flatMap(column -> option.of(column).stream())));
             case Sheet.Note(var text) -> Stream.of(text);
             case Sheet.Drawing(var heading, var inWords, var draw) -> Stream.of(heading, inWords);
+            case Sheet.Paper(var drawing) -> Stream.of(drawing.heading(), drawing.inWords());
+            case Sheet.Offer(var heading, var numbers) ->
+                Stream.concat(Stream.of(heading), numbers.stream().map(Sheet.Offered::words));
         };
     }
 
@@ -225,7 +228,7 @@ class SheetIntegrationTests {
         assertThat(film.takenOn()).isEqualTo(LocalDate.of(2026, 8, 3));
         var start = film.start();
         var turned = new CutRequest(
-                7, Side.RIGHT, start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy(), 6);
+                7, Side.RIGHT, start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy(), 6, null);
         var answer = surgeon.does(() -> cuts.move(film.film(), turned));
         assertThat(answer.seq()).isEqualTo(7);
         assertThat(answer.numbers()).extracting(CutAnswer.Number::label).contains("HKA", "mMPTA");
@@ -234,6 +237,7 @@ class SheetIntegrationTests {
         var place =
                 "%s,%s,%s,%s,%s,%s,6".formatted(start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy());
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of("cut", place)))
-                .contains("The film turned 6.0\u00b0 outwards below the cut");
+                .contains(
+                        "Film of 03-Aug-2026: the tibia cut straight across, what lies below turned 6.0\u00b0 outwards");
     }
 }

@@ -11,6 +11,7 @@ public record Markup(Element element) {
 
     private static final String FO = "http://www.w3.org/1999/XSL/Format";
     private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String XLINK = "http://www.w3.org/1999/xlink";
 
     /** The root of a paginated document. */
     public static Markup document() {
@@ -47,6 +48,12 @@ public record Markup(Element element) {
 
     public Markup with(String attribute, double value) {
         return with(attribute, String.format(Locale.ROOT, "%.2f", value));
+    }
+
+    /** Names the picture that an element of a drawing shows. */
+    public Markup picture(String address) {
+        element.setAttributeNS(XLINK, "xlink:href", address);
+        return this;
     }
 
     public Markup text(String text) {

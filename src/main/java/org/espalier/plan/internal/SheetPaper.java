@@ -122,16 +122,26 @@ final class SheetPaper {
                 ChoicesPaper.table(body, options);
             }
             case Sheet.Note(var text) -> block(body, text).with("space-before", "1.5mm");
-            case Sheet.Drawing(var heading, var words, var draw) -> {
+            case Sheet.Drawing drawing -> drawing(body, drawing);
+            case Sheet.Paper(var drawing) -> drawing(body, drawing);
+            case Sheet.Offer(var heading, var numbers) -> {
                 heading(body, heading);
-                draw.accept(body.fo("block")
+                numbers.forEach(number -> block(body, number.words()).with("space-before", "0.8mm"));
+            }
+        }
+    }
+
+    /** With its words on one page. */
+    private static void drawing(Markup page, Sheet.Drawing drawing) {
+        var body = page.fo("block").with("keep-together.within-page", "always");
+        heading(body, drawing.heading());
+        drawing.draw()
+                .accept(body.fo("block")
                         .with("space-before", "1.5mm")
                         .fo("instream-foreign-object")
                         .with("content-width", "scale-down-to-fit")
                         .with("width", "100%"));
-                block(body, words).with("font-size", "8pt").with("color", QUIET);
-            }
-        }
+        block(body, drawing.inWords()).with("font-size", "8pt").with("color", QUIET);
     }
 
     private static void heading(Markup body, String heading) {

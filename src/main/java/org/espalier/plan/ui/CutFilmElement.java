@@ -9,8 +9,9 @@ import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.espalier.film.FilmId;
+import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.plan.CutFilm;
 import org.espalier.plan.CutRequest;
 
 /**
@@ -34,17 +35,32 @@ class CutFilmElement extends Component {
             "failed",
             "closer",
             "farther",
+            "kind",
             "help");
 
-    CutFilmElement(FilmId film, CutRequest start) {
-        getElement().setProperty("film", film.value().toString());
+    /** A cut to start from, with its name. */
+    public record Start(String bone, String kind, String name, CutRequest cut) {}
+
+    CutFilmElement(CutFilm film, CutRequest start) {
+        getElement().setProperty("film", film.film().value().toString());
+        getElement().setProperty("day", Texts.text("plan.film.day", DateText.of(film.takenOn())));
         getElement().setPropertyBean("cut", start);
+        getElement()
+                .setPropertyList(
+                        "starts",
+                        film.starts().stream().map(CutFilmElement::named).toList());
         getElement()
                 .setPropertyMap(
                         "texts",
                         WORDS.stream()
                                 .collect(Collectors.<String, String, Object>toMap(
                                         word -> word, word -> Texts.text("plan.film." + word))));
+    }
+
+    private static Start named(CutFilm.Start start) {
+        var bone = start.bone().name();
+        var kind = start.kind().name();
+        return new Start(bone, kind, Texts.text("plan.film.kind." + bone + "." + kind), start.cut());
     }
 
     void onKept(ComponentEventListener<Kept> listener) {

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.textfield.NumberField;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -22,6 +23,7 @@ class InputsForm extends Composite<Div> {
 
     private final SheetInputs given;
     private final Map<String, Supplier<String>> values = new LinkedHashMap<>();
+    private final Map<String, NumberField> numbers = new LinkedHashMap<>();
     private final Div fields = new Div();
 
     InputsForm(SheetInputs given, Consumer<Map<String, String>> reckon) {
@@ -40,6 +42,7 @@ class InputsForm extends Composite<Div> {
         field.setMax(most);
         field.setErrorMessage(Texts.text("plan.input.range", least, most));
         given.number(name, least, most).ifPresent(field::setValue);
+        numbers.put(name, field);
         values.put(
                 name,
                 () -> Optional.ofNullable(field.getValue()).map(String::valueOf).orElse(""));
@@ -76,6 +79,11 @@ class InputsForm extends Composite<Div> {
                 .ifPresent(field::setValue);
         values.put(name, () -> Optional.ofNullable(field.getValue()).map(code).orElse(""));
         return with(field);
+    }
+
+    /** Puts a number into its field, as if it were typed. */
+    void type(String name, double value) {
+        Objects.requireNonNull(numbers.get(name), name).setValue(value);
     }
 
     Map<String, String> typed() {

@@ -2,33 +2,41 @@ package org.espalier.plan.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Image;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
+import java.util.function.Consumer;
+import org.espalier.kit.Texts;
 import org.espalier.plan.Sheet;
 import org.espalier.plan.internal.Drawings;
 
 /** A sheet on the screen. */
 class SheetBody extends Composite<Div> {
 
-    SheetBody(Sheet sheet) {
+    /** @param take what is done with a number that is taken over */
+    SheetBody(Sheet sheet, Consumer<Sheet.Offered> take) {
         getContent().addClassName("plan-sheet");
-        sheet.parts().forEach(part -> getContent().add(part(part)));
+        sheet.parts().stream().filter(part -> !(part instanceof Sheet.Paper)).forEach(part -> getContent()
+                .add(part(part, take)));
         var cautions = new Section();
         cautions.addClassNames("caution");
         sheet.cautions().forEach(caution -> cautions.add(new Paragraph(caution)));
         getContent().add(cautions);
     }
 
-    private static Component part(Sheet.Part part) {
+    private static Component part(Sheet.Part part, Consumer<Sheet.Offered> take) {
         return switch (part) {
             case Sheet.Facts(var heading, var facts) -> {
                 var list = new DescriptionList();
@@ -39,12 +47,28 @@ class SheetBody extends Composite<Div> {
             case Sheet.Table(var heading, var head, var rows) -> table(heading, head, rows);
             case Sheet.Choices(var heading, var options) -> new OptionsTable(heading, options);
             case Sheet.Note(var text) -> new Paragraph(text);
-            case Sheet.Drawing(var heading, var words, var draw) -> {
-                var picture = new Image(Drawings.address(draw), words);
-                picture.addClassName("plan-drawing");
-                yield new Section(new H2(heading), scrolled(heading, picture), new Paragraph(words));
+            case Sheet.Drawing drawing -> drawing(drawing);
+            case Sheet.Paper(var drawing) -> drawing(drawing);
+            case Sheet.Offer(var heading, var numbers) -> {
+                var list = new UnorderedList();
+                list.addClassName("plan-offer");
+                numbers.forEach(number -> list.add(offered(number, take)));
+                yield new Section(new H2(heading), list);
             }
         };
+    }
+
+    private static Component drawing(Sheet.Drawing drawing) {
+        var picture = new Image(Drawings.address(drawing.draw()), drawing.inWords());
+        picture.addClassName("plan-drawing");
+        return new Section(
+                new H2(drawing.heading()), scrolled(drawing.heading(), picture), new Paragraph(drawing.inWords()));
+    }
+
+    private static ListItem offered(Sheet.Offered number, Consumer<Sheet.Offered> take) {
+        var use = new Button(Texts.text("plan.read.use", number.value()), click -> take.accept(number));
+        use.setAriaLabel(Texts.text("plan.read.use.of", number.words()));
+        return new ListItem(new Span(number.words()), use);
     }
 
     /** On a narrow screen each row is a card, its cells under the names of their columns. */

@@ -22,6 +22,7 @@ import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
+import org.espalier.plan.Sheet;
 import org.espalier.plan.SheetInputs;
 import org.espalier.plan.SheetKind;
 import org.espalier.plan.SheetService;
@@ -47,6 +48,11 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
     /** What is asked for; empty where the facts on record are enough. */
     Optional<Component> form(ChildId child, Side side, SheetInputs inputs) {
         return Optional.empty();
+    }
+
+    /** Takes a number on record over into what is typed; only sheets that offer some do. */
+    void take(ChildId child, Side side, Sheet.Offered number) {
+        throw new IllegalStateException("The sheet " + kind + " offers no " + number.input());
     }
 
     @Override
@@ -92,7 +98,7 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
     private void reckon(ChildId child, Side side, SheetInputs inputs) {
         var sheet = sheets.sheet(child, side, kind, inputs).orElseThrow(NotFoundException::new);
         body.removeAll();
-        body.add(new SheetBody(sheet));
+        body.add(new SheetBody(sheet, number -> take(child, side, number)));
         papers.removeAll();
         papers.add(Parts.papers(child, side, kind, inputs));
     }

@@ -133,12 +133,27 @@ class HingeTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"350,280,30,-15,0,-40,8.5130", "350,280,30,-15,5,-40,10.4274", "430,360,35,-20,8,-45,9.9349"})
+    @CsvSource({
+        "350,280,30,-15,0,-40,8.5130,0,-287.443",
+        "350,280,30,-15,5,-40,10.4274,9.118,-288.293",
+        "430,360,35,-20,8,-45,9.9349,14.860,-368.704"
+    })
     void correctsAtAHingeToATarget(
-            double femur, double tibia, double hx, double hy, double target, double ankle, double degrees) {
+            double femur,
+            double tibia,
+            double hx,
+            double hy,
+            double target,
+            double ankle,
+            double degrees,
+            double movedX,
+            double movedY) {
         Optional<Angle> correction = LegAxis.correction(
                 new LimbPoint(0, femur), new LimbPoint(ankle, -tibia), new LimbPoint(hx, hy), new LimbPoint(target, 0));
         assertThat(correction.orElseThrow().degrees()).isCloseTo(degrees, within(1e-4));
+        LimbPoint moved = new LimbPoint(ankle, -tibia).turnedAbout(new LimbPoint(hx, hy), correction.orElseThrow());
+        assertThat(moved.lateral()).isCloseTo(movedX, within(1e-3));
+        assertThat(moved.proximal()).isCloseTo(movedY, within(1e-3));
     }
 
     @Test

@@ -29,6 +29,7 @@ class MovedLimbTests {
             @ForAll @DoubleRange(min = -20, max = 20) double turn,
             @ForAll @DoubleRange(min = -30, max = 30) double hingeX) {
         MovedLimb cut = new MovedLimb(
+                CutKind.STRAIGHT,
                 PixelPoint.of(400, 900),
                 PixelPoint.of(600, 930),
                 PixelPoint.of(500 + hingeX, 915),
@@ -56,21 +57,59 @@ class MovedLimbTests {
     @Test
     void movesOnlyWhatLiesBelowTheCut() {
         MovedLimb cut = new MovedLimb(
-                PixelPoint.of(600, 930), PixelPoint.of(400, 900), PixelPoint.of(500, 915), Angle.ofDegrees(10));
+                CutKind.STRAIGHT,
+                PixelPoint.of(600, 930),
+                PixelPoint.of(400, 900),
+                PixelPoint.of(500, 915),
+                Angle.ofDegrees(10));
         LimbLandmarks moved = cut.apply(limb(), TALL_PIXELS);
         assertThat(moved.point(Landmark.PLATEAU_MEDIAL)).isEqualTo(limb().point(Landmark.PLATEAU_MEDIAL));
         assertThat(moved.point(Landmark.PLAFOND_MEDIAL)).isNotEqualTo(limb().point(Landmark.PLAFOND_MEDIAL));
         assertThatIllegalArgumentException()
-                .isThrownBy(
-                        () -> new MovedLimb(PixelPoint.of(1, 1), PixelPoint.of(1, 1), PixelPoint.of(1, 1), Angle.ZERO));
+                .isThrownBy(() -> new MovedLimb(
+                        CutKind.STRAIGHT, PixelPoint.of(1, 1), PixelPoint.of(1, 1), PixelPoint.of(1, 1), Angle.ZERO));
+    }
+
+    /** A centre above the cut bulges it towards the foot, one below it towards the hip. */
+    @Test
+    void cutsAlongAnArcAboutTheHinge() {
+        var square = Calibration.ofStated(PixelScale.of(0.5, 0.5));
+        var down = round(PixelPoint.of(500, 860));
+        assertThat(down.radius(square)).isCloseTo(50 * Math.sqrt(1.16), within(1e-9));
+        assertThat(down.isBelow(PixelPoint.of(500, 940), square)).isFalse();
+        assertThat(down.isBelow(PixelPoint.of(500, 970), square)).isTrue();
+        assertThat(down.isBelow(PixelPoint.of(500, 800), square)).isFalse();
+        var up = round(PixelPoint.of(500, 940));
+        assertThat(up.isBelow(PixelPoint.of(500, 860), square)).isTrue();
+        assertThat(up.isBelow(PixelPoint.of(500, 825), square)).isFalse();
+        assertThat(up.isBelow(PixelPoint.of(500, 1000), square)).isTrue();
+    }
+
+    /** Pixels are not square here: every point of the arc is as far from the hinge, in millimetres, as its ends are. */
+    @Test
+    void drawsTheArcInMillimetres() {
+        var cut = round(PixelPoint.of(500, 860));
+        var line = cut.line(TALL_PIXELS);
+        assertThat(line).hasSizeGreaterThan(10);
+        assertThat(line.getFirst().x()).isCloseTo(400, within(1e-9));
+        assertThat(line.getLast().x()).isCloseTo(600, within(1e-9));
+        assertThat(line).allSatisfy(point -> assertThat(Math.hypot(0.5 * (point.x() - 500), 0.7 * (point.y() - 860)))
+                .isCloseTo(Math.hypot(50, 28), within(1e-9)));
+    }
+
+    private static MovedLimb round(PixelPoint centre) {
+        return new MovedLimb(
+                CutKind.ROUND, PixelPoint.of(400, 900), PixelPoint.of(600, 900), centre, Angle.ofDegrees(10));
     }
 
     @Test
     void comesBackWhenTurnedBack() {
         PixelPoint point = PixelPoint.of(530, 1500);
         PixelPoint hinge = PixelPoint.of(480, 910);
-        MovedLimb there = new MovedLimb(PixelPoint.of(400, 900), PixelPoint.of(600, 900), hinge, Angle.ofDegrees(12));
-        MovedLimb back = new MovedLimb(PixelPoint.of(400, 900), PixelPoint.of(600, 900), hinge, Angle.ofDegrees(-12));
+        MovedLimb there = new MovedLimb(
+                CutKind.STRAIGHT, PixelPoint.of(400, 900), PixelPoint.of(600, 900), hinge, Angle.ofDegrees(12));
+        MovedLimb back = new MovedLimb(
+                CutKind.STRAIGHT, PixelPoint.of(400, 900), PixelPoint.of(600, 900), hinge, Angle.ofDegrees(-12));
         PixelPoint again = back.turned(there.turned(point, TALL_PIXELS), TALL_PIXELS);
         assertThat(again.x()).isCloseTo(point.x(), within(1e-9));
         assertThat(again.y()).isCloseTo(point.y(), within(1e-9));

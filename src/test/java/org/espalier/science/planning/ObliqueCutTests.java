@@ -92,17 +92,25 @@ class ObliqueCutTests {
     /** Residual angulation and torsion of the rule of thumb: inclination atan(i/A), turn √(A² + i²), half turn kept or left out. */
     @ParameterizedTest
     @CsvSource({
-        "10,10,0.87,0.01,-0.03",
-        "10,30,2.59,0.11,-0.07",
-        "20,20,3.44,0.11,-0.20",
-        "20,30,5.15,0.24,-0.30",
-        "20,45,7.65,0.52,-0.43",
-        "30,30,7.62,0.39,-0.65",
-        "45,45,16.56,1.48,-2.04"
+        "10,10,44.891,14.133,0.87,0.01,-0.03",
+        "10,30,71.323,31.586,2.59,0.11,-0.07",
+        "20,20,44.561,28.212,3.44,0.11,-0.20",
+        "20,30,55.734,35.928,5.15,0.24,-0.30",
+        "20,45,65.261,49.032,7.65,0.52,-0.43",
+        "30,30,44.007,42.181,7.62,0.39,-0.65",
+        "45,45,42.734,62.799,16.56,1.48,-2.04"
     })
     void showsWhatTheRuleOfThumbLeaves(
-            double varus, double torsion, double withoutHalfTurn, double angulationLeft, double torsionLeft) {
+            double varus,
+            double torsion,
+            double fromShaft,
+            double rotation,
+            double withoutHalfTurn,
+            double angulationLeft,
+            double torsionLeft) {
         ObliqueCut cut = cut(varus, 0, torsion);
+        assertThat(cut.fromShaft().degrees()).isCloseTo(fromShaft, within(1e-3));
+        assertThat(cut.rotation().degrees()).isCloseTo(rotation, within(1e-3));
         Angle steeper = Angle.ofDegrees(
                 Math.toDegrees(Math.atan(torsion / varus)) - cut.fromShaft().degrees());
         Angle further =
@@ -112,6 +120,31 @@ class ObliqueCutTests {
         assertThat(forgotten.truePlane().angulation().degrees()).isCloseTo(withoutHalfTurn, within(0.006));
         assertThat(kept.truePlane().angulation().degrees()).isCloseTo(angulationLeft, within(0.006));
         assertThat(kept.internalTorsion().degrees()).isCloseTo(torsionLeft, within(0.006));
+    }
+
+    /** Of 20 degrees of varus and 25 of torsion: the half turn left out, and the whole torsion taken in its place. */
+    @ParameterizedTest
+    @CsvSource({"12.5,-1.3,-4.1", "-12.5,2.2,3.6"})
+    void showsWhatAForgottenHalfTurnLeaves(double azimuthBy, double varus, double procurvatum) {
+        BoneDeformity left = cut(20, 0, 25).leftBy(Angle.ZERO, Angle.ofDegrees(azimuthBy), Angle.ZERO);
+        assertThat(left.varus().degrees()).isCloseTo(varus, within(0.06));
+        assertThat(left.procurvatum().degrees()).isCloseTo(procurvatum, within(0.06));
+    }
+
+    /** A deformity and its mirror image have cuts that are mirror images: lateral turns round, the turn too. */
+    @Property
+    void mirrors(
+            @ForAll @DoubleRange(min = -45, max = 45) double varus,
+            @ForAll @DoubleRange(min = -45, max = 45) double procurvatum,
+            @ForAll @DoubleRange(min = 1, max = 60) double torsion,
+            @ForAll TrueFragment trueOnFilm) {
+        ObliqueCut one = ObliqueCut.of(BoneDeformity.ofDegrees(varus, procurvatum, torsion), trueOnFilm);
+        ObliqueCut other = ObliqueCut.of(BoneDeformity.ofDegrees(-varus, procurvatum, -torsion), trueOnFilm);
+        assertThat(other.normal().lateral()).isCloseTo(-one.normal().lateral(), within(1e-12));
+        assertThat(other.normal().anterior()).isCloseTo(one.normal().anterior(), within(1e-12));
+        assertThat(other.normal().proximal()).isCloseTo(one.normal().proximal(), within(1e-12));
+        assertThat(other.rotation().degrees()).isCloseTo(-one.rotation().degrees(), within(1e-9));
+        assertThat(other.contact()).isCloseTo(one.contact(), within(1e-12));
     }
 
     @ParameterizedTest

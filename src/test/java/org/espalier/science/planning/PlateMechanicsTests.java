@@ -47,6 +47,33 @@ class PlateMechanicsTests {
         assertThat(PLATE.after(new Length(9)).turn().degrees()).isCloseTo(7.0453, within(1e-3));
     }
 
+    /**
+     * Width 70, stand-off 3, heads 8 mm from the growth plate: the point about which the epiphysis turns at the moment, by the
+     * difference of two positions, from the plate-side cortex; it drifts up with half the growth and outwards by less than 1 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.01,-3.00,0.00", "5,-3.30,2.61", "10,-3.61,5.23", "15,-3.83,7.88"})
+    void turnsAboutAPointThatDrifts(double growth, double across, double up) {
+        double step = 0.005;
+        var before = PLATE.after(new Length(growth - step));
+        var after = PLATE.after(new Length(growth + step));
+        double middleBefore = (growth - step + before.plateSideGrowth().millimetres()) / 2;
+        double middleAfter = (growth + step + after.plateSideGrowth().millimetres()) / 2;
+        double turned = after.turn().toRadians() - before.turn().toRadians();
+        assertThat(35 - (middleAfter - middleBefore) / turned).isCloseTo(across, within(0.011));
+        assertThat((middleBefore + middleAfter) / 2).isCloseTo(up, within(0.011));
+    }
+
+    /** A year's growth under a plate: 10 and 13 mm over 70, 6 mm over 60, stand-off 3. */
+    @ParameterizedTest
+    @CsvSource({"70,10,7.85,0.654", "70,13,10.20,0.850", "60,6,5.46,0.455"})
+    void turnsSoMuchAYear(double width, double growth, double aYear, double aMonth) {
+        var plate = new RigidPlate(new Length(width), new Length(3), new Length(8), new Length(8));
+        double turn = plate.turnByLever(new Length(growth), new Length(0)).degrees();
+        assertThat(turn).isCloseTo(aYear, within(0.006));
+        assertThat(turn / 12).isCloseTo(aMonth, within(6e-4));
+    }
+
     @Test
     void standsStillWithoutGrowth() {
         assertThat(PLATE.after(new Length(0)).turn().degrees()).isCloseTo(0, within(1e-9));
@@ -124,10 +151,16 @@ class PlateMechanicsTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"1000,2,1.577", "1000,5,2.581", "3000,2,1.778", "3000,5,3.147"})
-    void risesWithAFirmerBed(double bed, double exposed, double index) {
-        assertThat(LoadIndex.of(ScrewShank.solid(3.1), LoadIndex.Material.STEEL, bed)
-                        .against(new Length(exposed)))
+    @CsvSource({
+        "STEEL,1000,2,1.577",
+        "STEEL,1000,5,2.581",
+        "STEEL,3000,2,1.778",
+        "STEEL,3000,5,3.147",
+        "TITANIUM_ALLOY,3000,2,1.908",
+        "TITANIUM_ALLOY,3000,5,3.511"
+    })
+    void risesWithAFirmerBed(LoadIndex.Material material, double bed, double exposed, double index) {
+        assertThat(LoadIndex.of(ScrewShank.solid(3.1), material, bed).against(new Length(exposed)))
                 .isCloseTo(index, within(1e-3));
     }
 
@@ -141,8 +174,10 @@ class PlateMechanicsTests {
 
     /** Yield stresses of the standards (ISO 5832-1 annealed 190 and cold worked 690, ISO 5832-3 780; from memory). */
     @ParameterizedTest
-    @CsvSource({"190,556,505", "690,2018,1836", "780,2281,2075", "795,2325,2115"})
-    void yieldsAtTheSurface(double yield, double solid, double cannulated) {
+    @CsvSource({"190,556,505,258,185", "690,2018,1836,936,673", "780,2281,2075,1059,760", "795,2325,2115,1079,775"})
+    void yieldsAtTheSurface(double yield, double solid, double cannulated, double thin, double headForce) {
+        assertThat(ScrewShank.solid(2.4).firstYieldMoment(yield)).isCloseTo(thin, within(0.6));
+        assertThat(ScrewShank.solid(3.1).firstYieldMoment(yield) / 3).isCloseTo(headForce, within(0.6));
         assertThat(ScrewShank.solid(3.1).firstYieldMoment(yield)).isCloseTo(solid, within(0.6));
         assertThat(ScrewShank.cannulated(3.1, 1.7).firstYieldMoment(yield)).isCloseTo(cannulated, within(0.6));
     }

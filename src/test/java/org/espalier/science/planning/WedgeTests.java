@@ -38,6 +38,14 @@ class WedgeTests {
                 .isCloseTo(degrees, within(1e-3));
     }
 
+    /** A millimetre taken for a degree: right over 57.3 mm, 27 to 44 % too far over a child's 40 to 45 mm. */
+    @ParameterizedTest
+    @CsvSource({"57.2958,0.1", "45,27.6", "40,43.6"})
+    void turnsFurtherThanAMillimetreADegree(double width, double tooFarPercent) {
+        double turned = Wedge.angleOfOpening(new Length(width), new Length(10)).degrees();
+        assertThat(100 * (turned - 10) / 10).isCloseTo(tooFarPercent, within(0.1));
+    }
+
     /** A handbook's drawing: width 40 mm, base 8 mm (online-elib.jp ID0613), 11.310 degrees with one face square to the base. */
     @Test
     void agreesWithAHandbookFigure() {
