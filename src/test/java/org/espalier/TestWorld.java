@@ -58,6 +58,7 @@ import org.espalier.patient.Fact;
 import org.espalier.patient.FactId;
 import org.espalier.patient.Finding;
 import org.espalier.patient.PatientService;
+import org.espalier.patient.TibiaVaraStage;
 import org.espalier.plan.ComparisonId;
 import org.espalier.plan.CutRequest;
 import org.espalier.plan.Intent;
@@ -255,6 +256,7 @@ public class TestWorld {
             letters.saveLetterhead(surgeon.site(), new Letterhead("Lantern Road 5", "555-0142"));
             return child;
         });
+        List.of(surgeon, reader.colleague(surgeon)).forEach(one -> stage(one, child));
         surgeon.does(() -> {
             plans.keep(child, Side.RIGHT, new ComparisonId(ids.next()), null);
             return child;
@@ -295,6 +297,14 @@ public class TestWorld {
                                         clip.photo().value(),
                                 "readings", draft.id().value()),
                         treated));
+    }
+
+    private void stage(Sender by, ChildId child) {
+        var stage = new TibiaVaraStage(LocalDate.of(2024, 5, 20), Side.LEFT, TibiaVaraStage.Stage.III);
+        by.does(() -> {
+            examinations.record(child, new FactId(ids.next()), stage);
+            return stage;
+        });
     }
 
     /** With the discussion that is open, its film, and the one that has a summary. */

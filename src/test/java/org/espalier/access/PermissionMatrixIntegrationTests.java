@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import org.awaitility.Awaitility;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
@@ -171,6 +172,7 @@ class PermissionMatrixIntegrationTests {
         waitForJobs();
         var silent = new ArrayList<String>();
         var leaking = new ArrayList<String>();
+        var before = new AtomicReference<>(services.contents(hospital.site().value()));
         calls.forEach((name, call) -> {
             if (ABOUT_NO_CHILD.contains(name)) {
                 return;
@@ -185,7 +187,6 @@ class PermissionMatrixIntegrationTests {
             if (!toldHere) {
                 silent.add(name);
             }
-            var before = services.contents(hospital.site().value());
             for (var caller : elsewhere.entrySet()) {
                 if (ServiceCalls.isExpected(name, caller.getKey())
                         && services.ask(caller.getValue(), call, arguments, false, hospital.secrets())
@@ -193,7 +194,8 @@ class PermissionMatrixIntegrationTests {
                     leaking.add(name + " by " + caller.getKey());
                 }
             }
-            if (!services.contents(hospital.site().value()).equals(before)) {
+            var after = services.contents(hospital.site().value());
+            if (!after.equals(before.getAndSet(after))) {
                 leaking.add(name + " changed rows");
             }
         });

@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.espalier.TestNetwork;
 import org.espalier.platform.Caller;
@@ -25,6 +26,7 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Component;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.springframework.util.function.SingletonSupplier;
 
 /** Calls every method of every service as anybody, and says what came of it. */
 @Component
@@ -33,6 +35,7 @@ class ServiceCalls {
     private final ApplicationContext context;
     private final TestNetwork network;
     private final TransactionTemplate transactions;
+    private final Supplier<String> contents = SingletonSupplier.of(this::contentsOfASite);
 
     ServiceCalls(ApplicationContext context, TestNetwork network, TransactionTemplate transactions) {
         this.context = context;
@@ -74,7 +77,7 @@ class ServiceCalls {
     /** A digest of all rows of the site, the log of accesses apart: a refusal belongs there. */
     String contents(UUID site) {
         return network.owner()
-                .sql(contentsOfASite())
+                .sql(contents.get())
                 .param("site", site)
                 .query(String.class)
                 .list()

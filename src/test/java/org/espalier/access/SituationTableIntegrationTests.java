@@ -76,6 +76,9 @@ class SituationTableIntegrationTests {
     void everybodyInEverySituation() {
         hospital = world.hospital();
         moved = world.hospital();
+        for (var one : List.of(hospital, moved)) {
+            EveryRow.add(network, one.site().value(), one.child().value(), one.surgeon());
+        }
         for (var situation : Situation.values()) {
             var site = siteOf(situation);
             var byRole = new EnumMap<Role, UUID>(Role.class);
@@ -237,6 +240,19 @@ class SituationTableIntegrationTests {
             }
         }
         return open;
+    }
+
+    /** A wall before an empty table is a wall that nobody tried. */
+    @Test
+    void everyTableOfChildrenHoldsARowOfTheChild() {
+        var owner = network.owner();
+        assertThat(tables()).allSatisfy(table -> assertThat(owner.sql("select exists (select from " + table + " where "
+                                + (table.equals("child") ? "id" : "child_id") + " in (?, ?))")
+                        .params(hospital.child().value(), moved.child().value())
+                        .query(Boolean.class)
+                        .single())
+                .as(table)
+                .isTrue());
     }
 
     @Test
