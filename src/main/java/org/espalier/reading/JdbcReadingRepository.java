@@ -72,52 +72,46 @@ class JdbcReadingRepository {
 
     /** Keeps a reading with its numbers; false when it is kept already. */
     boolean add(Reading reading, Marks marks) {
-        var scale = reading.calibration().scale();
-        boolean added = jdbc.sql(ADD)
-                        .param("id", reading.id().value())
-                        .param("site", reading.site().value())
-                        .param("child", reading.child().value())
-                        .param("film", reading.film().value())
-                        .param("reader", reading.reader().value())
-                        .param("startedAt", reading.startedAt().atOffset(ZoneOffset.UTC))
-                        .param("signedAt", reading.signedAt().atOffset(ZoneOffset.UTC))
-                        .param("marks", json.writeValueAsString(marks))
-                        .param("limbs", ReadingRow.limbs(reading.limbs()))
-                        .param("calibration", reading.calibration().origin().name())
-                        .param(
-                                "scaleX",
-                                scale.map(s -> s.millimetresPerPixelX()).orElse(null))
-                        .param(
-                                "scaleY",
-                                scale.map(s -> s.millimetresPerPixelY()).orElse(null))
-                        .param(
-                                "ballMm",
-                                reading.calibration()
-                                        .ballDiameter()
-                                        .map(Length::millimetres)
-                                        .orElse(null))
-                        .param("ballPx", reading.ballPixels().orElse(null))
-                        .param("taken", json.writeValueAsString(reading.taken()))
-                        .param("screws", json.writeValueAsString(reading.screws()))
-                        .param(
-                                "secondOf",
-                                reading.secondOf().map(ReadingId::value).orElse(null))
-                        .param(
-                                "supersedes",
-                                reading.supersedes()
-                                        .map(before -> before.reading().value())
-                                        .orElse(null))
-                        .param(
-                                "reason",
-                                reading.supersedes()
-                                        .map(Reading.Superseding::reason)
-                                        .orElse(null))
-                        .update()
-                == 1;
+        boolean added = signed(reading, marks).update() == 1;
         if (added) {
             addNumbers(reading);
         }
         return added;
+    }
+
+    private JdbcClient.StatementSpec signed(Reading reading, Marks marks) {
+        var scale = reading.calibration().scale();
+        return jdbc.sql(ADD)
+                .param("id", reading.id().value())
+                .param("site", reading.site().value())
+                .param("child", reading.child().value())
+                .param("film", reading.film().value())
+                .param("reader", reading.reader().value())
+                .param("startedAt", reading.startedAt().atOffset(ZoneOffset.UTC))
+                .param("signedAt", reading.signedAt().atOffset(ZoneOffset.UTC))
+                .param("marks", json.writeValueAsString(marks))
+                .param("limbs", ReadingRow.limbs(reading.limbs()))
+                .param("calibration", reading.calibration().origin().name())
+                .param("scaleX", scale.map(s -> s.millimetresPerPixelX()).orElse(null))
+                .param("scaleY", scale.map(s -> s.millimetresPerPixelY()).orElse(null))
+                .param(
+                        "ballMm",
+                        reading.calibration()
+                                .ballDiameter()
+                                .map(Length::millimetres)
+                                .orElse(null))
+                .param("ballPx", reading.ballPixels().orElse(null))
+                .param("taken", json.writeValueAsString(reading.taken()))
+                .param("screws", json.writeValueAsString(reading.screws()))
+                .param("secondOf", reading.secondOf().map(ReadingId::value).orElse(null))
+                .param(
+                        "supersedes",
+                        reading.supersedes()
+                                .map(before -> before.reading().value())
+                                .orElse(null))
+                .param(
+                        "reason",
+                        reading.supersedes().map(Reading.Superseding::reason).orElse(null));
     }
 
     Optional<Reading> find(ReadingId id) {

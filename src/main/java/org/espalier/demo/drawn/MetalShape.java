@@ -38,7 +38,16 @@ final class MetalShape {
         List<BonePart> parts = new ArrayList<>();
         double hole = 7.5 * size;
         double thick = 1.3 * size;
-        Path2D strip = new Outline()
+        parts.add(solid(strip(hole, thick), frame, 1.2, 5 * size));
+        double half = plate.divergence().degrees() / 2;
+        double length = Math.min(32, 0.4 * width);
+        parts.addAll(screw(frame, thick, -hole, 180 + half, size, length));
+        parts.addAll(screw(frame, thick * 0.7, hole, 180 - half, size, length));
+        return parts;
+    }
+
+    private static Path2D strip(double hole, double thick) {
+        return new Outline()
                 .add(
                         1,
                         0,
@@ -62,12 +71,6 @@ final class MetalShape {
                         0.3,
                         -hole)
                 .closed();
-        parts.add(solid(strip, frame, 1.2, 5 * size));
-        double half = plate.divergence().degrees() / 2;
-        double length = Math.min(32, 0.4 * width);
-        parts.addAll(screw(frame, thick, -hole, 180 + half, size, length));
-        parts.addAll(screw(frame, thick * 0.7, hole, 180 - half, size, length));
-        return parts;
     }
 
     private static List<BonePart> screw(

@@ -8,6 +8,30 @@ import org.espalier.science.quantity.Side;
 /** Skin, fat and muscle of trunk and legs, as ellipses stacked down the film. */
 final class SoftTissue {
 
+    /** Slices along the segment: where, how far from the axis, half as wide, how thick the fat, in widths of the knee. */
+    private static final double[][] THIGH = {
+        {-0.3, 0.1, 0.16, 0.02}, {-0.06, 0.12, 0.72, 0.11}, {0.1, 0.07, 0.94, 0.11}, {0.27, 0.09, 0.9, 0.1},
+        {0.5, 0.09, 0.78, 0.08}, {0.7, 0.05, 0.68, 0.06}, {0.88, 0.01, 0.61, 0.045}, {1.0, 0, 0.59, 0.035}
+    };
+
+    private static final double[][] SHANK = {
+        {0.1, 0.0, 0.56, 0.03},
+        {0.2, 0.0, 0.6, 0.04},
+        {0.32, 0.02, 0.63, 0.05},
+        {0.48, 0.02, 0.57, 0.045},
+        {0.68, 0.02, 0.47, 0.035},
+        {0.86, 0.02, 0.42, 0.03},
+        {0.97, 0.01, 0.44, 0.025}
+    };
+
+    private static final double[][] FOOT = {
+        {0.2, 0.02, 0.43, 0.6},
+        {0.45, 0.03, 0.48, 0.9},
+        {0.75, 0.04, 0.52, 1.2},
+        {0.95, 0.04, 0.5, 0.9},
+        {1.04, 0.04, 0.42, 0.5}
+    };
+
     /** Muscle and fat along one ray, mm. */
     static final class Path {
         float muscle;
@@ -90,37 +114,17 @@ final class SoftTissue {
         double small = toddler(body);
         double thick = plump - 1;
         List<double[]> knots = new ArrayList<>();
-        double[][] thigh = {
-            {-0.3, 0.1, 0.16, 0.02}, {-0.06, 0.12, 0.72, 0.11}, {0.1, 0.07, 0.94, 0.11}, {0.27, 0.09, 0.9, 0.1},
-            {0.5, 0.09, 0.78, 0.08}, {0.7, 0.05, 0.68, 0.06}, {0.88, 0.01, 0.61, 0.045}, {1.0, 0, 0.59, 0.035}
-        };
-        for (double[] t : thigh) {
+        for (double[] t : THIGH) {
             double half = width * (t[2] + thick * (0.85 - 0.5 * t[0]) * 0.6 + small * 0.1 * (1 - t[0]));
             Point2D p = LimbGeometry.at(leg.femur(), t[1] * width, t[0] * femur);
             knots.add(slice(p, half, half * 1.0, width * (t[3] * (1 + 1.8 * thick) + 0.05 * small * t[2])));
         }
-        double[][] shank = {
-            {0.1, 0.0, 0.56, 0.03},
-            {0.2, 0.0, 0.6, 0.04},
-            {0.32, 0.02, 0.63, 0.05},
-            {0.48, 0.02, 0.57, 0.045},
-            {0.68, 0.02, 0.47, 0.035},
-            {0.86, 0.02, 0.42, 0.03},
-            {0.97, 0.01, 0.44, 0.025}
-        };
-        for (double[] t : shank) {
+        for (double[] t : SHANK) {
             double half = width * (t[2] + thick * 0.2 + small * 0.06);
             Point2D p = LimbGeometry.at(leg.tibia(), t[1] * width, t[0] * tibia);
             knots.add(slice(p, half, half * 1.05, width * (t[3] * (1 + 1.2 * thick) + 0.02 * small)));
         }
-        double[][] foot = {
-            {0.2, 0.02, 0.43, 0.6},
-            {0.45, 0.03, 0.48, 0.9},
-            {0.75, 0.04, 0.52, 1.2},
-            {0.95, 0.04, 0.5, 0.9},
-            {1.04, 0.04, 0.42, 0.5}
-        };
-        for (double[] t : foot) {
+        for (double[] t : FOOT) {
             Point2D p = LimbGeometry.at(leg.tibia(), t[1] * width, tibia + t[0] * width);
             knots.add(new double[] {p.getY(), p.getX(), t[2] * width, t[3] * width * 0.6, 0.03 * width});
         }

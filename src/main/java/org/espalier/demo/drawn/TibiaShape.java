@@ -180,8 +180,8 @@ final class TibiaShape {
                 BonePart.Seam.lucent(physisLine(-0.15 * gap), gap * 0.9, 0.7));
     }
 
-    private BonePart distalEpiphysis() {
-        Path2D outline = new Outline()
+    private Path2D ankleEnd() {
+        return new Outline()
                 .add(
                         geometry.plafond(),
                         width,
@@ -218,12 +218,15 @@ final class TibiaShape {
                         -0.3,
                         0.3)
                 .closed();
+    }
+
+    private BonePart distalEpiphysis() {
         double top = 0.19 * width - body.physisMm() * 0.3;
         Path2D keep = new Outline()
                 .add(geometry.plafond(), 1, -width, top, width, top, width, -width, -width, -width)
                 .polygon();
         return new BonePart(
-                outline,
+                ankleEnd(),
                 keep,
                 geometry.tibia(),
                 Profile.constant(0.12 * width, 0.2 * width, 0.009 * width, 0.24),

@@ -139,6 +139,12 @@ public final class AlignmentMeasurement {
             case TIBIA_PHYSIS_ANGLE ->
                 jointAngle(
                         quantity, frame.tibialAxis().reversed(), frame.line(TIBIA_PHYSIS_MEDIAL, TIBIA_PHYSIS_LATERAL));
+            default -> length(quantity);
+        };
+    }
+
+    private Measured length(Quantity quantity) {
+        return switch (quantity) {
             case FEMUR_LENGTH -> new Measured.Value(frame.femoralAxis().length());
             case TIBIA_LENGTH -> new Measured.Value(frame.tibialAxis().length());
             case LIMB_LENGTH -> new Measured.Value(frame.limbAxis().length());

@@ -61,15 +61,7 @@ record FurtherMeasurement(LimbFrame frame) {
             case TIBIA_EPIPHYSIS_SCREW_EXPOSED -> Set.of(TIBIA_UPPER.head, TIBIA_UPPER.entry);
             case FEMUR_PLATE_LENGTH -> Set.of(FEMUR_PLATE_PROXIMAL, FEMUR_PLATE_DISTAL);
             case TIBIA_PLATE_LENGTH -> Set.of(TIBIA_PLATE_PROXIMAL, TIBIA_PLATE_DISTAL);
-            case PDFA ->
-                Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, FEMUR_PHYSIS_ANTERIOR, FEMUR_PHYSIS_POSTERIOR);
-            case PPTA -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL, PLATEAU_ANTERIOR, PLATEAU_POSTERIOR);
-            case ADTA -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL, PLAFOND_ANTERIOR, PLAFOND_POSTERIOR);
-            case FEMUR_PROCURVATUM -> Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_BEND, FEMUR_SHAFT_DISTAL);
-            case TIBIA_PROCURVATUM -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_BEND, TIBIA_SHAFT_DISTAL);
-            case KNEE_FLEXION ->
-                Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL);
-            default -> throw new IllegalArgumentException(quantity + " belongs to the frontal set");
+            default -> sideLandmarks(quantity);
         };
     }
 
@@ -100,6 +92,12 @@ record FurtherMeasurement(LimbFrame frame) {
             case TIBIA_EPIPHYSIS_SCREW_EXPOSED -> distance(TIBIA_UPPER.head, TIBIA_UPPER.entry);
             case FEMUR_PLATE_LENGTH -> distance(FEMUR_PLATE_PROXIMAL, FEMUR_PLATE_DISTAL);
             case TIBIA_PLATE_LENGTH -> distance(TIBIA_PLATE_PROXIMAL, TIBIA_PLATE_DISTAL);
+            default -> fromTheSide(quantity);
+        };
+    }
+
+    private Measured fromTheSide(Quantity quantity) {
+        return switch (quantity) {
             case PDFA ->
                 turn(
                         quantity,
@@ -120,6 +118,20 @@ record FurtherMeasurement(LimbFrame frame) {
                         frame.line(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_BEND),
                         frame.line(TIBIA_SHAFT_BEND, TIBIA_SHAFT_DISTAL));
             case KNEE_FLEXION -> turn(quantity, frame.femoralShaft(), frame.tibialShaft());
+            default -> throw new IllegalArgumentException(quantity + " belongs to the frontal set");
+        };
+    }
+
+    private static Set<Landmark> sideLandmarks(Quantity quantity) {
+        return switch (quantity) {
+            case PDFA ->
+                Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, FEMUR_PHYSIS_ANTERIOR, FEMUR_PHYSIS_POSTERIOR);
+            case PPTA -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL, PLATEAU_ANTERIOR, PLATEAU_POSTERIOR);
+            case ADTA -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL, PLAFOND_ANTERIOR, PLAFOND_POSTERIOR);
+            case FEMUR_PROCURVATUM -> Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_BEND, FEMUR_SHAFT_DISTAL);
+            case TIBIA_PROCURVATUM -> Set.of(TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_BEND, TIBIA_SHAFT_DISTAL);
+            case KNEE_FLEXION ->
+                Set.of(FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, TIBIA_SHAFT_PROXIMAL, TIBIA_SHAFT_DISTAL);
             default -> throw new IllegalArgumentException(quantity + " belongs to the frontal set");
         };
     }

@@ -23,6 +23,25 @@ public final class LandmarkGuide {
             PLAFOND_MEDIAL,
             PLAFOND_LATERAL);
 
+    private static final Set<Landmark> AT_FEMUR_END = Set.of(
+            FEMUR_BEAK_MEDIAL,
+            FEMUR_BEAK_LATERAL,
+            FEMUR_PHYSIS_MEDIAL,
+            FEMUR_PHYSIS_LATERAL,
+            CONDYLE_MEDIAL,
+            CONDYLE_LATERAL,
+            PATELLA_CENTRE,
+            FEMUR_METAPHYSIS_SCREW_HEAD,
+            FEMUR_METAPHYSIS_SCREW_ENTRY,
+            FEMUR_METAPHYSIS_SCREW_TIP,
+            FEMUR_EPIPHYSIS_SCREW_HEAD,
+            FEMUR_EPIPHYSIS_SCREW_ENTRY,
+            FEMUR_EPIPHYSIS_SCREW_TIP,
+            FEMUR_PLATE_PROXIMAL,
+            FEMUR_PLATE_DISTAL,
+            FEMUR_PHYSIS_ANTERIOR,
+            FEMUR_PHYSIS_POSTERIOR);
+
     private static final List<Step> STEPS = steps(Landmark.Family.FRONTAL);
 
     /** The part of the limb that steps following each other belong to. */
@@ -101,50 +120,13 @@ public final class LandmarkGuide {
         return switch (landmark) {
             case HIP_CENTRE, HEAD_TOP, TROCHANTER_TIP -> Region.HIP;
             case FEMUR_SHAFT_PROXIMAL, FEMUR_SHAFT_DISTAL, FEMUR_SHAFT_BEND -> Region.FEMUR_SHAFT;
-            case FEMUR_BEAK_MEDIAL,
-                    FEMUR_BEAK_LATERAL,
-                    FEMUR_PHYSIS_MEDIAL,
-                    FEMUR_PHYSIS_LATERAL,
-                    CONDYLE_MEDIAL,
-                    CONDYLE_LATERAL,
-                    PATELLA_CENTRE,
-                    FEMUR_METAPHYSIS_SCREW_HEAD,
-                    FEMUR_METAPHYSIS_SCREW_ENTRY,
-                    FEMUR_METAPHYSIS_SCREW_TIP,
-                    FEMUR_EPIPHYSIS_SCREW_HEAD,
-                    FEMUR_EPIPHYSIS_SCREW_ENTRY,
-                    FEMUR_EPIPHYSIS_SCREW_TIP,
-                    FEMUR_PLATE_PROXIMAL,
-                    FEMUR_PLATE_DISTAL,
-                    FEMUR_PHYSIS_ANTERIOR,
-                    FEMUR_PHYSIS_POSTERIOR -> Region.FEMUR_LOWER_END;
-            case PLATEAU_MEDIAL,
-                    PLATEAU_LATERAL,
-                    TIBIA_PHYSIS_MEDIAL,
-                    TIBIA_PHYSIS_LATERAL,
-                    BEAK_MEDIAL,
-                    BEAK_LATERAL,
-                    EPIPHYSIS_BASE_MEDIAL,
-                    EPIPHYSIS_BASE_LATERAL,
-                    PLATEAU_MEDIAL_INNER,
-                    PLATEAU_LATERAL_INNER,
-                    FIBULA_HEAD,
-                    TIBIA_METAPHYSIS_SCREW_HEAD,
-                    TIBIA_METAPHYSIS_SCREW_ENTRY,
-                    TIBIA_METAPHYSIS_SCREW_TIP,
-                    TIBIA_EPIPHYSIS_SCREW_HEAD,
-                    TIBIA_EPIPHYSIS_SCREW_ENTRY,
-                    TIBIA_EPIPHYSIS_SCREW_TIP,
-                    TIBIA_PLATE_PROXIMAL,
-                    TIBIA_PLATE_DISTAL,
-                    PLATEAU_ANTERIOR,
-                    PLATEAU_POSTERIOR -> Region.TIBIA_UPPER_END;
             case TIBIA_SHAFT_PROXIMAL,
                     TIBIA_SHAFT_DISTAL,
                     TIBIA_CORTEX_PROXIMAL,
                     TIBIA_CORTEX_DISTAL,
                     TIBIA_SHAFT_BEND -> Region.TIBIA_SHAFT;
             case PLAFOND_MEDIAL, PLAFOND_LATERAL, PLAFOND_ANTERIOR, PLAFOND_POSTERIOR -> Region.ANKLE;
+            default -> AT_FEMUR_END.contains(landmark) ? Region.FEMUR_LOWER_END : Region.TIBIA_UPPER_END;
         };
     }
 }
