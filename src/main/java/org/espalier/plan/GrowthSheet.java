@@ -76,6 +76,7 @@ final class GrowthSheet {
                         "plan.growth.last",
                         Texts.text(
                                 "plan.growth.on-day",
+                                PlanText.quantity(physis.site()),
                                 PlanText.angle(new Angle(film.value())),
                                 DateText.of(film.on()),
                                 PlanText.angle(physis.target()))));

@@ -19,9 +19,9 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
 
     private static final double WIDTH = 640;
     private static final double LEFT = 80;
-    private static final double RIGHT = 600;
+    private static final double RIGHT = 572;
     private static final double PANEL = 96;
-    private static final double GAP = 30;
+    private static final double GAP = 42;
     private static final double ROW = 18;
     private static final double STEP = 10;
     private static final String INK = "#1f2a24";
@@ -117,7 +117,7 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
         }
 
         private void panel(Panel panel, double top) {
-            write(2, top - 10, panel.name(), INK).with("font-weight", "600");
+            write(2, top - 16, panel.name(), INK).with("font-weight", "600");
             double step = panel.high() - panel.low() > 4 * STEP ? 2 * STEP : STEP;
             for (double at = step * Math.ceil(panel.low() / step); at <= panel.high(); at += step) {
                 rule(LEFT, y(panel, top, at), RIGHT, y(panel, top, at), at == 0 ? INK : RULE);

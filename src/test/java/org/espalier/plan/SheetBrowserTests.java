@@ -9,6 +9,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Pattern;
 import org.espalier.Browser;
 import org.espalier.Browser.Person;
@@ -18,8 +21,16 @@ import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.ClinicalExamination;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.FactId;
+import org.espalier.patient.LegAngle;
+import org.espalier.patient.LegAnswer;
+import org.espalier.patient.LegExamination;
+import org.espalier.patient.LegSign;
 import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
+import org.espalier.science.quantity.Angle;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -28,8 +39,14 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @IntegrationTest
 class SheetBrowserTests {
 
+    /** Courses measured on the child are listed before those of films; one step more opens the list. */
+    private static final int FIRST_FILM_CURVE = 12;
+
     @LocalServerPort
     int port;
+
+    @Autowired
+    ExaminationService examinations;
 
     @Autowired
     TestReader reader;
@@ -132,12 +149,20 @@ class SheetBrowserTests {
     void showsTheSheets(Screen screen) {
         var child = filmed();
         var young = courses.youngBow(surgeon);
+        examined(child);
         try (var person = signedIn(screen)) {
             var page = person.open("child/" + child.value() + "/plan/growth?core=3.1&material=STEEL&exposed=3")
                     .page();
             assertThat(page.getByText("no chance of breakage")).isVisible();
             person.assertAccessible().assertFits().picture("plan-growth-" + screen);
-            page = person.open("child/" + young.value() + "/plan/bow").page();
+            page = person.open("child/" + young.value() + "/plan/bow?limb=left").page();
+            page.getByLabel("Study and method for the course of the age").press("Enter");
+            for (int i = 0; i < FIRST_FILM_CURVE; i++) {
+                page.keyboard().press("ArrowDown");
+            }
+            page.keyboard().press("Enter");
+            reckon(person);
+            assertThat(page.getByAltText("By Salenius and Vankka")).isVisible();
             assertThat(page.getByText("What the studies leave open")).isVisible();
             person.assertAccessible().assertFits().picture("plan-bow-" + screen);
             page = person.open("child/" + child.value() + "/plan/length").page();
@@ -146,6 +171,21 @@ class SheetBrowserTests {
             person.open("child/" + child.value() + "/plan/osteotomy?varus=20&procurvatum=10&torsion=25&width=40");
             settled(page);
             person.assertAccessible().assertFits().picture("plan-osteotomy-" + screen);
+        }
+    }
+
+    private void examined(ChildId child) {
+        for (var on : List.of(LocalDate.of(2026, 2, 2), LocalDate.of(2026, 8, 3))) {
+            var leg = new LegExamination(
+                    Map.of(LegAngle.THIGH_FOOT, new Angle(on.getMonthValue() - 20.0)),
+                    Map.of(LegSign.THRUST, LegAnswer.Thrust.VARUS, LegSign.LATERAL_LAXITY, LegAnswer.Laxity.ONE));
+            surgeon.does(() -> {
+                examinations.record(
+                        child,
+                        new FactId(UUID.randomUUID()),
+                        new ClinicalExamination(on, null, null, leg, leg, null, null, null));
+                return child;
+            });
         }
     }
 
