@@ -1,9 +1,11 @@
 package org.espalier.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.Texts;
@@ -31,6 +33,10 @@ record NormDrawing(
     private static final double TOP = 16;
     private static final double BOTTOM = 240;
     private static final int MONTHS_OF_YEAR = 12;
+
+    /** So far beyond the last reading the course is shown. */
+    private static final double YEARS_AHEAD = 4;
+
     private static final String INK = "#1f2a24";
     private static final String QUIET = "#4a564f";
     private static final String RULE = "#c9c0ad";
@@ -67,14 +73,12 @@ record NormDrawing(
     private record Scale(double years, double low, double high, double step) {}
 
     private Scale scale() {
-        double years = Stream.concat(
-                        points.stream().map(point -> (point.month() + 1.0) / MONTHS_OF_YEAR),
-                        seen.stream().map(one -> age.apply(one.on()).decimalYears()))
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(1);
+        double printed = points.isEmpty() ? 1 : (points.getLast().month() + 1.0) / MONTHS_OF_YEAR;
+        double read = seen.isEmpty() ? printed : age.apply(seen.getLast().on()).decimalYears();
+        double years = Math.ceil(Math.max(read, Math.min(printed, read + YEARS_AHEAD)));
         var values = Stream.concat(
                         points.stream()
+                                .filter(point -> point.month() < years * MONTHS_OF_YEAR)
                                 .flatMap(point -> Stream.of(
                                         point.band().low(), point.band().high())),
                         seen.stream().map(NormPart.Seen::value))
@@ -84,7 +88,7 @@ record NormDrawing(
         double most = values.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double step = course.quantity() == NormQuantity.KNEE_GAP ? 20 : most - least > 30 ? 10 : 5;
         double from = step * Math.floor(least / step);
-        return new Scale(Math.ceil(years), from, Math.max(from + step, step * Math.ceil(most / step)), step);
+        return new Scale(years, from, Math.max(from + step, step * Math.ceil(most / step)), step);
     }
 
     /** A value so that varus points up. */
@@ -103,9 +107,9 @@ record NormDrawing(
         }
 
         void draw() {
-            points.forEach(this::band);
+            runs().forEach(this::band);
             axes();
-            means();
+            runs().forEach(this::mean);
             limb();
         }
 
@@ -134,58 +138,70 @@ record NormDrawing(
                     course.quantity() == NormQuantity.KNEE_GAP ? "plan.norm.axis.mm" : "plan.chart.axis", value);
         }
 
-        private void band(Point point) {
-            var band = point.band();
-            double top = Math.min(y(up(band.low())), y(up(band.high())));
-            double height = Math.abs(y(up(band.low())) - y(up(band.high())));
-            svg.svg("rect")
-                    .with("x", x(point.month()))
-                    .with("y", top)
-                    .with("width", x(point.month() + 1) - x(point.month()) + 0.3)
-                    .with("height", height)
-                    .with("fill", BAND);
+        /** Months that follow each other without a gap. */
+        private List<List<Point>> runs() {
+            var runs = new ArrayList<List<Point>>();
+            for (var point : shown()) {
+                if (runs.isEmpty() || runs.getLast().getLast().month() + 1 != point.month()) {
+                    runs.add(new ArrayList<>());
+                }
+                runs.getLast().add(point);
+            }
+            return runs;
         }
 
-        private void means() {
-            points.stream().filter(point -> point.norm().mean().isPresent()).forEach(point -> {
-                double value = up(point.norm().mean().orElseThrow());
-                line(x(point.month()), y(value), x(point.month() + 1), y(value), INK, "1.8");
-            });
+        private List<Point> shown() {
+            return points.stream()
+                    .filter(point -> point.month() < scale.years() * MONTHS_OF_YEAR)
+                    .toList();
+        }
+
+        private void band(List<Point> run) {
+            var outline = Stream.concat(
+                            edge(run, point -> point.band().low()),
+                            edge(run, point -> point.band().high()).toList().reversed().stream())
+                    .collect(Collectors.joining(" "));
+            svg.svg("polygon").with("points", outline).with("fill", BAND);
+        }
+
+        private void mean(List<Point> run) {
+            var told = run.stream().filter(point -> point.norm().mean().isPresent()).toList();
+            if (!told.isEmpty()) {
+                svg.svg("polyline")
+                        .with(
+                                "points",
+                                edge(told, point -> point.norm().mean().orElseThrow())
+                                        .collect(Collectors.joining(" ")))
+                        .with("fill", "none")
+                        .with("stroke", INK)
+                        .with("stroke-width", "1.8");
+            }
+        }
+
+        /** From the beginning of the first month to the end of the last. */
+        private Stream<String> edge(List<Point> run, ToDoubleFunction<Point> value) {
+            var last = run.getLast();
+            return Stream.concat(
+                    run.stream().map(point -> at(point.month(), value.applyAsDouble(point))),
+                    Stream.of(at(last.month() + 1, value.applyAsDouble(last))));
+        }
+
+        private String at(double month, double value) {
+            return String.format(Locale.ROOT, "%.1f,%.1f", x(month), y(up(value)));
         }
 
         private void limb() {
-            boolean right = side == Side.RIGHT;
-            var colour = right ? "#1b6f8a" : "#8a3b6e";
-            svg.svg("polyline")
-                    .with(
-                            "points",
-                            seen.stream()
-                                    .map(one -> String.format(Locale.ROOT, "%.1f,%.1f", x(one), y(up(one.value()))))
-                                    .collect(Collectors.joining(" ")))
-                    .with("fill", "none")
-                    .with("stroke", colour)
-                    .with("stroke-width", "1.4")
-                    .with("stroke-dasharray", right ? "none" : "5 3");
-            seen.forEach(one -> mark(one, right, colour));
+            var mark = new LimbMark(side);
+            mark.line(
+                    svg,
+                    seen.stream()
+                            .map(one -> String.format(Locale.ROOT, "%.1f,%.1f", x(one), y(up(one.value()))))
+                            .collect(Collectors.joining(" ")));
+            seen.forEach(one -> mark.at(svg, x(one), y(up(one.value()))));
             seen.stream().reduce((earlier, later) -> later).ifPresent(last -> write(
-                            x(last) + 8, y(up(last.value())) + 4, Texts.text(right ? "plan.norm.R" : "plan.norm.L"))
-                    .with("fill", colour)
+                            x(last) + 8, y(up(last.value())) + 4, Texts.text("plan.norm." + side))
+                    .with("fill", mark.colour())
                     .with("font-weight", "600"));
-        }
-
-        private void mark(NormPart.Seen one, boolean right, String colour) {
-            double x = x(one);
-            double y = y(up(one.value()));
-            if (right) {
-                svg.svg("circle").with("cx", x).with("cy", y).with("r", "4").with("fill", colour);
-            } else {
-                svg.svg("rect")
-                        .with("x", x - 3.6)
-                        .with("y", y - 3.6)
-                        .with("width", "7.2")
-                        .with("height", "7.2")
-                        .with("fill", colour);
-            }
         }
 
         private double x(NormPart.Seen one) {

@@ -20,7 +20,7 @@ public final class OptionsDrawing {
     public static final double WIDTH = 720;
     public static final double HEIGHT = 300;
 
-    private static final double LEFT = 58;
+    private static final double LEFT = 84;
     private static final double TOP = 14;
     private static final double BOTTOM = 270;
     private static final double NAMES = 26;

@@ -92,7 +92,7 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
         private final Markup svg;
         private final LocalDate from;
         private final LocalDate to;
-        private final String colour = side == Side.RIGHT ? "#1b6f8a" : "#8a3b6e";
+        private final LimbMark mark = new LimbMark(side);
 
         Page(Markup svg) {
             this.svg = svg;
@@ -130,31 +130,13 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
                 write((LEFT + RIGHT) / 2, top + PANEL / 2 - 6, Texts.text("plan.time.unmeasured"), QUIET)
                         .with("text-anchor", "middle");
             }
-            svg.svg("polyline")
-                    .with(
-                            "points",
-                            panel.points().stream()
-                                    .map(one -> String.format(
-                                            Locale.ROOT, "%.1f,%.1f", x(one.on()), y(panel, top, one.value())))
-                                    .collect(Collectors.joining(" ")))
-                    .with("fill", "none")
-                    .with("stroke", colour)
-                    .with("stroke-width", "1.6")
-                    .with("stroke-dasharray", side == Side.RIGHT ? "none" : "5 3");
-            panel.points().forEach(one -> mark(x(one.on()), y(panel, top, one.value())));
-        }
-
-        private void mark(double x, double y) {
-            if (side == Side.RIGHT) {
-                svg.svg("circle").with("cx", x).with("cy", y).with("r", "4").with("fill", colour);
-            } else {
-                svg.svg("rect")
-                        .with("x", x - 3.6)
-                        .with("y", y - 3.6)
-                        .with("width", "7.2")
-                        .with("height", "7.2")
-                        .with("fill", colour);
-            }
+            mark.line(
+                    svg,
+                    panel.points().stream()
+                            .map(one ->
+                                    String.format(Locale.ROOT, "%.1f,%.1f", x(one.on()), y(panel, top, one.value())))
+                            .collect(Collectors.joining(" ")));
+            panel.points().forEach(one -> mark.at(svg, x(one.on()), y(panel, top, one.value())));
         }
 
         private void time(double y) {
