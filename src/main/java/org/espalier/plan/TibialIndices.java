@@ -43,10 +43,10 @@ record TibialIndices(Ahead ahead, LimbMeasures measures) {
         mda().map(TibialIndices::curves).ifPresent(rows::add);
         ratio().ifPresent(ratio -> rows.add(
                 List.of(Texts.text("plan.bow.ratio"), NumberText.plain(ratio), Texts.text("plan.bow.ratio.told"))));
-        shares().forEach(share -> rows.add(List.of(
-                Texts.text("plan.bow.share." + share.zero()),
-                Texts.text("plan.bow.percent", share.percent()),
-                Texts.text("plan.bow.share.told"))));
+        if (measures.latest(Quantity.MLDFA).isPresent()
+                && measures.latest(Quantity.MMPTA).isPresent()) {
+            Stream.of(TibialShare.Zero.values()).map(this::row).forEach(rows::add);
+        }
         if (rows.isEmpty()) {
             rows.add(List.of(Texts.text("plan.bow.indices.none"), "", ""));
         }
@@ -54,6 +54,17 @@ record TibialIndices(Ahead ahead, LimbMeasures measures) {
                 Texts.text("plan.bow.indices"),
                 List.of(Texts.text("plan.bow.index"), Texts.text("plan.bow.this-limb"), Texts.text("plan.bow.known")),
                 rows);
+    }
+
+    private List<String> row(TibialShare.Zero zero) {
+        return List.of(
+                Texts.text("plan.bow.share." + zero),
+                shares().stream()
+                        .filter(share -> share.zero() == zero)
+                        .findFirst()
+                        .map(share -> Texts.text("plan.bow.percent", share.percent()))
+                        .orElseGet(() -> Texts.text("plan.bow.share.none")),
+                Texts.text("plan.bow.share.told"));
     }
 
     private static List<String> row(FilmAngle film) {

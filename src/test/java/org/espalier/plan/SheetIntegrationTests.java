@@ -173,7 +173,11 @@ class SheetIntegrationTests {
                 .contains("1.3 SD towards varus")
                 .contains(
                         "%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not published")
-                .contains("MDA > 11 | not read")
+                .contains("MDA, mid-shaft line | 12.3\u00b0 varus on 03-Aug-2026")
+                .contains("19.5 % of bows that straightened lie above it, 12.2 % of tibia vara below it")
+                .contains("MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too (1 of 56 limbs)")
+                .contains("MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so too | 0.26 |")
+                .contains("%DT, from 90\u00b0 and 90\u00b0 | no share")
                 .contains("Right HKA 10.0\u00b0 varus on 03-Aug-2026; Left HKA 10.0\u00b0 varus")
                 .contains("Plate not before")
                 .contains("8 to 18 degrees at 10 to 18 months");
@@ -208,7 +212,8 @@ class SheetIntegrationTests {
             for (var paper : new String[] {"A4", "LETTER"}) {
                 var answer = session.bytes("api/children/" + child.value() + "/plan?sheet=" + kind.word()
                         + "&paper=" + paper + "&varus=20&procurvatum=10&torsion=25&fragment=PROXIMAL&width=40"
-                        + "&diameter=25&below=15&core=3.1&material=STEEL&exposed=3");
+                        + "&diameter=25&below=15&core=3.1&material=STEEL&exposed=3"
+                        + "&norm=akhmedov-2013.MECHANICAL_FILM.HKA&limb=" + (paper.equals("A4") ? "right" : "left"));
                 assertThat(answer.statusCode()).isEqualTo(200);
                 assertThat(new String(answer.body(), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
                         .isEqualTo("%PDF-");

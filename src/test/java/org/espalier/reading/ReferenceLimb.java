@@ -63,6 +63,20 @@ final class ReferenceLimb {
                 turned("tibia_shaft_distal", 7.91, 377.24));
     }
 
+    /**
+     * Corners of both metaphyses and the base of the ossification centre: MDA 12.35 degrees to the mid-shaft line, as the shaft
+     * leans by atan(23.74 / 108.43) and the corners lie level.
+     */
+    List<PlacedPoint> metaphyses() {
+        return List.of(
+                point("femur_beak_medial", 14, 205),
+                point("femur_beak_lateral", 62, 205),
+                turned("epiphysis_base_medial", 22, 238),
+                turned("epiphysis_base_lateral", 58, 236),
+                turned("beak_medial", 18, 245),
+                turned("beak_lateral", 60, 245));
+    }
+
     private PlacedPoint turned(String landmark, double lateral, double distal) {
         double sine = Math.sin(Math.toRadians(straightened));
         double cosine = Math.cos(Math.toRadians(straightened));

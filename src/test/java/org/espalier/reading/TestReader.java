@@ -110,12 +110,13 @@ public class TestReader {
         return signed(surgeon, film, bothLimbs(straightened));
     }
 
-    /** The same with the shafts of both bones marked. */
+    /** The same with shafts and metaphyses of both bones marked. */
     public ReadingId signedWithShafts(TestDoor.Sender surgeon, FilmId film, double straightened) {
         var limbs = bothLimbs(straightened);
         var shafts = Stream.of(
                         new ReferenceLimb(Side.RIGHT, 700, 0.2, 0.2), new ReferenceLimb(Side.LEFT, 1600, 0.2, 0.2))
-                .flatMap(limb -> limb.straightened(straightened).shafts().stream());
+                .map(limb -> limb.straightened(straightened))
+                .flatMap(limb -> Stream.concat(limb.shafts().stream(), limb.metaphyses().stream()));
         return signed(
                 surgeon,
                 film,
