@@ -165,7 +165,9 @@ record NormDrawing(
         }
 
         private void mean(List<Point> run) {
-            var told = run.stream().filter(point -> point.norm().mean().isPresent()).toList();
+            var told = run.stream()
+                    .filter(point -> point.norm().mean().isPresent())
+                    .toList();
             if (!told.isEmpty()) {
                 svg.svg("polyline")
                         .with(

@@ -175,8 +175,10 @@ class SheetIntegrationTests {
                         "%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not published")
                 .contains("MDA, mid-shaft line | 12.3\u00b0 varus on 03-Aug-2026")
                 .contains("19.5 % of bows that straightened lie above it, 12.2 % of tibia vara below it")
-                .contains("MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too (1 of 56 limbs)")
-                .contains("MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so too | 0.26 |")
+                .contains(
+                        "MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too (1 of 56 limbs)")
+                .contains(
+                        "MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so too | 0.26 |")
                 .contains("%DT, from 90\u00b0 and 90\u00b0 | no share")
                 .contains("Right HKA 10.0\u00b0 varus on 03-Aug-2026; Left HKA 10.0\u00b0 varus")
                 .contains("Plate not before")
