@@ -55,14 +55,23 @@ record NormPart(Ahead ahead, LimbMeasures measures, SheetInputs inputs) {
 
     private List<List<String>> chosenRows(NormCourse course) {
         var rows = row(course).toList();
+        var seen = seen(course);
         return rows.isEmpty()
                 ? List.of(List.of(
                         Texts.text("plan.norm.quantity." + course.quantity()),
-                        Texts.text("plan.norm.not-at-age"),
+                        seen.isEmpty() ? Texts.text("plan.norm.not-measured") : measured(course, seen.getLast()),
                         NormText.source(course),
-                        "",
+                        seen.isEmpty() ? "" : Texts.text("plan.norm.not-at-age"),
                         ""))
                 : rows;
+    }
+
+    private String measured(NormCourse course, Seen seen) {
+        return Texts.text(
+                "plan.bow.value",
+                NormText.value(course.quantity(), seen.value()),
+                DateText.of(seen.on()),
+                DateText.of(age(seen.on())));
     }
 
     private static List<NormDrawing.Point> points(NormCourse course, Sex sex) {
@@ -95,11 +104,7 @@ record NormPart(Ahead ahead, LimbMeasures measures, SheetInputs inputs) {
         return sex().flatMap(sex -> course.at(sex, age(last.on()))).stream()
                 .map(norm -> List.of(
                         Texts.text("plan.norm.quantity." + norm.quantity()),
-                        Texts.text(
-                                "plan.bow.value",
-                                NormText.value(norm.quantity(), last.value()),
-                                DateText.of(last.on()),
-                                DateText.of(age(last.on()))),
+                        measured(course, last),
                         NormText.source(norm),
                         NormText.printed(norm),
                         NormText.distance(norm, last.value())));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
@@ -127,15 +128,28 @@ final class OptionWords {
         var lines = new ArrayList<String>();
         lines.add(Texts.text("plan.takes.anaesthetics", takes.anaesthetics()));
         takes.months()
-                .ifPresent(months -> lines.add(Texts.text(
-                        "plan.takes.visits",
-                        takes.visits().orElseThrow(),
-                        takes.films().orElseThrow(),
-                        months)));
+                .ifPresentOrElse(
+                        months -> lines.add(Texts.text(
+                                "plan.takes.visits",
+                                takes.visits().orElseThrow(),
+                                takes.films().orElseThrow(),
+                                months)),
+                        () -> looks().ifPresent(lines::add));
         if (takes.anaesthetics() > 0) {
             lines.add(Texts.text("plan.takes.after", takes.visitsAfter()));
         }
         return lines;
+    }
+
+    /** How often it is looked at where no target day sets the number. */
+    private Optional<String> looks() {
+        return switch (option.option()) {
+            case WATCH, MEDICAL_FIRST -> Optional.of(Texts.text("plan.takes.watched"));
+            case BRACE -> Optional.of(Texts.text("plan.takes.braced"));
+            case OSTEOTOMY, PLATEAU_ELEVATION -> Optional.of(Texts.text("plan.takes.cut"));
+            case GRADUAL_CORRECTION -> Optional.of(Texts.text("plan.takes.frame"));
+            default -> Optional.empty();
+        };
     }
 
     private List<String> rebound() {
