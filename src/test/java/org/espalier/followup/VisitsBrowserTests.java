@@ -16,6 +16,7 @@ import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
+import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.film.TestDoor;
 import org.espalier.kit.DateText;
@@ -50,6 +51,9 @@ class VisitsBrowserTests {
 
     @Autowired
     SiteService sites;
+
+    @Autowired
+    TransferService transfers;
 
     @Autowired
     Ids ids;
@@ -106,7 +110,32 @@ class VisitsBrowserTests {
             person.open("recall");
             assertThat(page.locator(".recall-lines > li")).hasCount(0);
             person.picture("recall-empty-" + screen).assertAccessible().assertFits();
+            passedOn(screen, person);
         }
+    }
+
+    /** Until the other hospital takes the child over, this one holds visit and recall, and both see it. */
+    private void passedOn(Screen screen, Person person) {
+        var there = new SiteId(network.site());
+        var colleague = network.staff(there.value(), "NURSE");
+        surgeon.does(() -> transfers.ask(child, there, "the family moved to the coast"));
+        person.open("recall");
+        var section = person.page().locator("section", new Page.LocatorOptions().setHasText("On the way between"));
+        assertThat(section).containsText("holds the visit and the recall until the other one takes the child over");
+        assertThat(section.getByRole(AriaRole.LINK)).hasText("INVENTED, Child");
+        person.settle().picture("recall-transfer-" + screen).assertAccessible().assertFits();
+        try (var other = Browser.person(port, screen).signIn(network.login(colleague), network.password(colleague))) {
+            other.open("recall");
+            other.settle()
+                    .picture("recall-transfer-asked-" + screen)
+                    .assertAccessible()
+                    .assertFits();
+            button(other.page(), "Take over").click();
+            other.page().waitForURL(url -> url.contains("/visits"));
+            assertThat(other.page().getByText("Next visit")).isVisible();
+        }
+        person.open("recall");
+        assertThat(section).containsText("That hospital has care, visit and recall.");
     }
 
     @Test
@@ -114,12 +143,12 @@ class VisitsBrowserTests {
         try (var person = signedIn(Screen.DESKTOP)) {
             var page = person.page();
             person.open("recall");
-            button(page, "Write a letter").click();
+            button(page, "Write a letter: INVENTED, Child").click();
             var dialog = page.getByRole(AriaRole.DIALOG);
             dialog.getByLabel("Note").fill("the aunt answers after six");
             untilKept("the aunt answers after six");
             person.open("recall");
-            button(page, "Write a letter").click();
+            button(page, "Write a letter: INVENTED, Child").click();
             assertThat(dialog.getByText("Here is what you typed before")).isVisible();
             assertThat(dialog.getByLabel("Note")).hasValue("the aunt answers after six");
             person.settle().picture("recall-attempt-draft").assertAccessible();
@@ -130,6 +159,18 @@ class VisitsBrowserTests {
                     .click();
             button(dialog, "Write down").click();
             assertThat(page.locator(".recall-lines > li").first()).containsText("Letter: sent");
+            button(page, "Give a date: INVENTED, Child").click();
+            assertThat(dialog.getByText("INVENTED, Child")).isVisible();
+            dialog.getByLabel("Day").fill(DateText.of(today.minusDays(1)));
+            page.keyboard().press("Tab");
+            button(dialog, "Keep the date").click();
+            assertThat(dialog.getByLabel("Day")).hasAttribute("aria-invalid", "true");
+            dialog.getByLabel("Day").fill(DateText.of(today));
+            page.keyboard().press("Tab");
+            button(dialog, "Keep the date").click();
+            assertThat(dialog).hasCount(0);
+            person.open(visits());
+            assertThat(page.locator("ol.steps")).containsText("Date given");
         }
     }
 
@@ -243,7 +284,7 @@ class VisitsBrowserTests {
     }
 
     private static void tryToReach(Page page) {
-        button(page, "Write a letter").click();
+        button(page, "Write a letter: INVENTED, Child").click();
         var dialog = page.getByRole(AriaRole.DIALOG);
         dialog.getByLabel("What came of it").click();
         page.getByRole(

@@ -1,6 +1,5 @@
 package org.espalier.followup.ui;
 
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
@@ -33,7 +32,7 @@ final class AttemptDialog extends VisitDialog {
         super("followup.attempt.title", "followup.attempt.save", kept);
         this.record = record;
         this.today = today;
-        add(new Paragraph(family.mayBeContacted() ? phones(family) : Texts.text("followup.do-not-contact")));
+        addComponentAsFirst(new Reach(family));
         channel.setLabel(Texts.text("followup.attempt.channel"));
         channel.setItems(family.mayBeContacted() ? List.of(Channel.values()) : List.of(Channel.SAFEGUARDING_LEAD));
         channel.setItemLabelGenerator(Texts::of);
@@ -82,16 +81,6 @@ final class AttemptDialog extends VisitDialog {
         return filled(next)
                 .or(() -> day.map(on -> Texts.text("followup.attempt.again")))
                 .map(step -> new Attempt.Next(step, day));
-    }
-
-    private static String phones(Family family) {
-        return family.phones().isEmpty()
-                ? Texts.text("followup.no-phone")
-                : String.join(
-                        " · ",
-                        family.phones().stream()
-                                .map(phone -> Texts.text("followup.phone.short", phone.number(), phone.owner()))
-                                .toList());
     }
 
     private static Optional<String> filled(TextField field) {

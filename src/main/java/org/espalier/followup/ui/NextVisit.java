@@ -28,7 +28,7 @@ import org.espalier.platform.Drafts;
 
 /** The visit that is open: by when and why, its date, and what may happen to it. */
 final class NextVisit extends Composite<Section> {
-    private static final String DRAFT = "next-visit-";
+    static final String DRAFT = "next-visit-";
 
     private final Child child;
     private final VisitService service;

@@ -8,14 +8,11 @@ import com.vaadin.flow.component.html.OrderedList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.espalier.access.Site;
 import org.espalier.access.SiteId;
-import org.espalier.followup.Attempt;
 import org.espalier.followup.RecallLine;
-import org.espalier.followup.Visit;
 import org.espalier.kit.Texts;
 import org.espalier.platform.Drafts;
 
@@ -26,12 +23,12 @@ final class RecallList extends Composite<Div> {
     private final Div empty = new Div(Texts.text("followup.recall.empty"));
     private final List<RecallRow> rows = new ArrayList<>();
     private final transient Drafts drafts;
-    private final transient BiConsumer<Visit, Attempt> record;
+    private final transient RecallRow.Deeds deeds;
     private int current = -1;
 
-    RecallList(Drafts drafts, BiConsumer<Visit, Attempt> record) {
+    RecallList(Drafts drafts, RecallRow.Deeds deeds) {
         this.drafts = drafts;
-        this.record = record;
+        this.deeds = deeds;
         list.addClassName("recall-lines");
         empty.addClassName("empty");
         getContent().add(empty, list);
@@ -51,7 +48,7 @@ final class RecallList extends Composite<Div> {
         for (var line : lines) {
             int place = rows.size();
             var row =
-                    new RecallRow(line, sites.size() > 1 ? byId.get(line.visit().site()) : null, drafts, record, () -> {
+                    new RecallRow(line, sites.size() > 1 ? byId.get(line.visit().site()) : null, drafts, deeds, () -> {
                         current = place;
                     });
             rows.add(row);

@@ -6,12 +6,13 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
+import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
+import java.util.function.BiFunction;
 import org.espalier.access.Site;
 import org.espalier.followup.Attempt;
 import org.espalier.followup.DueText;
-import org.espalier.followup.Phone;
+import org.espalier.followup.Happening;
 import org.espalier.followup.RecallLine;
 import org.espalier.followup.Visit;
 import org.espalier.kit.DateText;
@@ -23,11 +24,12 @@ import org.jspecify.annotations.Nullable;
 
 /** One child of the recall: who, why, what was tried, what is next. */
 final class RecallRow extends Composite<ListItem> {
+    /** What is written down from a row. */
+    record Deeds(BiConsumer<Visit, Attempt> tried, BiFunction<Visit, Happening, Optional<String>> happens) {}
 
     private final Anchor link;
 
-    RecallRow(
-            RecallLine line, @Nullable Site site, Drafts drafts, BiConsumer<Visit, Attempt> record, Runnable onFocus) {
+    RecallRow(RecallLine line, @Nullable Site site, Drafts drafts, Deeds deeds, Runnable onFocus) {
         var child = line.child();
         var name = new Span(IdentityBanner.name(child.who()));
         name.addClassName("name");
@@ -35,7 +37,8 @@ final class RecallRow extends Composite<ListItem> {
         link.addFocusListener(focus -> onFocus.run());
         child.data()
                 .ifPresent(data -> link.add(
-                        span("label", Texts.text("kit.born") + " " + DateText.born(data.birthDate(), line.today()))));
+                        span("label", Texts.text("kit.born") + " " + DateText.born(data.birthDate(), line.today())),
+                        span("label", number(data.localNumber()))));
         if (site != null) {
             link.add(span("label", site.name()));
         }
@@ -45,10 +48,28 @@ final class RecallRow extends Composite<ListItem> {
                         line.today(),
                         new KeptFields(
                                 drafts, AttemptDialog.DRAFT, line.visit().id().value()),
-                        attempt -> record.accept(line.visit(), attempt))
+                        attempt -> deeds.tried().accept(line.visit(), attempt))
+                .about(child.who(), line.today())
                 .open());
-        tryNow.addClassName("no-print");
-        getContent().add(link, why(line), tried(line), reach(line), tryNow);
+        tryNow.setAriaLabel(Texts.text("followup.of-child", tryNow.getText(), name.getText()));
+        var date = new Button(Texts.text("followup.give-date"), click -> new BookDialog(
+                        line.visit(),
+                        line.today(),
+                        new KeptFields(
+                                drafts,
+                                NextVisit.DRAFT + "date",
+                                line.visit().id().value()),
+                        happening -> deeds.happens().apply(line.visit(), happening))
+                .about(child.who(), line.today())
+                .open());
+        date.setAriaLabel(Texts.text("followup.of-child", date.getText(), name.getText()));
+        var deedsHere = new Div(tryNow, date);
+        deedsHere.addClassNames("row-deeds", "no-print");
+        getContent().add(link, why(line), tried(line), new Reach(line.family()), deedsHere);
+    }
+
+    private static String number(@Nullable String local) {
+        return Texts.text("kit.number") + " " + (local == null ? Texts.text("kit.not-known") : local);
     }
 
     void focus() {
@@ -94,26 +115,6 @@ final class RecallRow extends Composite<ListItem> {
         return next.on()
                 .map(on -> Texts.text("followup.next-step-on", next.step(), DateText.of(on)))
                 .orElseGet(() -> Texts.text("followup.next-step", next.step()));
-    }
-
-    private static Div reach(RecallLine line) {
-        var family = line.family();
-        var reach = new Div();
-        reach.addClassName("reach");
-        if (!family.mayBeContacted()) {
-            reach.add(span("harm", Texts.text("followup.do-not-contact")));
-            return reach;
-        }
-        var phones = family.phones().stream().map(RecallRow::phone).collect(Collectors.joining(" · "));
-        reach.add(span("", phones.isEmpty() ? Texts.text("followup.no-phone") : phones));
-        if (family.interpreter()) {
-            reach.add(span("label", Texts.text("followup.interpreter", Languages.name(family.language()))));
-        }
-        return reach;
-    }
-
-    private static String phone(Phone phone) {
-        return Texts.text("followup.phone.short", phone.number(), phone.owner());
     }
 
     private static Span span(String name, String text) {

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -17,11 +18,17 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
 import java.util.List;
+import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.followup.Attempt;
+import org.espalier.followup.Happening;
 import org.espalier.followup.RecallService;
 import org.espalier.followup.SharedCareService;
 import org.espalier.followup.TransferService;
+import org.espalier.followup.Visit;
+import org.espalier.followup.VisitOutcome;
+import org.espalier.followup.VisitService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -33,21 +40,25 @@ import org.espalier.platform.Drafts;
 @StyleSheet("themes/patient.css")
 @StyleSheet("themes/followup.css")
 class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynamicTitle {
+    private static final int MOST_PRINTED = 2_000;
 
     private final RecallService recall;
+    private final VisitService visits;
     private final TransferService transfers;
     private final SharedCareService sharedCare;
     private final SiteService siteService;
     private final CareSites sites;
     private final transient Drafts drafts;
     private final RecallList list;
-    private final Paragraph said = new Paragraph();
+    private final Span said = new Span();
+    private final Span keys = new Span(Texts.text("followup.recall.keys"));
     private final Button more = new Button(Texts.text("followup.more"), click -> showMore());
     private List<Site> shownSites = List.of();
     private int shown;
 
     RecallView(
             RecallService recall,
+            VisitService visits,
             TransferService transfers,
             SharedCareService sharedCare,
             SiteService siteService,
@@ -59,11 +70,10 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         this.siteService = siteService;
         this.sites = sites;
         this.drafts = drafts;
-        list = new RecallList(drafts, (visit, attempt) -> {
-            recall.tried(visit, attempt);
-            show();
-        });
-        said.addClassName("question");
+        this.visits = visits;
+        list = new RecallList(drafts, new RecallRow.Deeds(this::tried, this::happens));
+        keys.addClassNames("no-print", "keys");
+        more.addClassName("no-print");
         said.getElement().setAttribute("aria-live", "polite");
         getContent().addClassNames("screen", "recall");
     }
@@ -74,10 +84,13 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         shownSites = asked.flatMap(sites::of).map(List::of).orElseGet(sites::all);
         getContent().removeAll();
         var bookings = new Anchor(Urls.BOOKINGS, Texts.text("followup.bookings"));
-        bookings.addClassName("no-print");
-        var head = new Div(new H1(Texts.text("followup.recall")), bookings, print());
+        var ways = new Div(bookings, print());
+        ways.addClassNames("actions", "no-print");
+        var head = new Div(new H1(Texts.text("followup.recall")), ways);
         head.addClassName("screen-head");
-        getContent().add(head, said);
+        var question = new Paragraph(said, keys);
+        question.addClassName("question");
+        getContent().add(head, question);
         if (sites.all().size() > 1) {
             getContent().add(places(asked.flatMap(sites::of).map(Site::code).orElse("")));
         }
@@ -97,12 +110,30 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     public String getPageTitle() {
         return Texts.page("followup.recall.title");
     }
-
-    private static Component print() {
+    /** On paper stand all of them, not only those shown so far. */
+    private Component print() {
         var print = new Button(Texts.text("followup.print"));
-        print.addClassName("no-print");
-        print.addClickListener(click -> print.getElement().executeJs("window.print()"));
+        print.addClickListener(click -> {
+            while (more.isVisible() && shown < MOST_PRINTED) {
+                showMore();
+            }
+            print.getElement().executeJs("window.print()");
+        });
         return print;
+    }
+
+    private void tried(Visit visit, Attempt attempt) {
+        recall.tried(visit, attempt);
+        show();
+    }
+
+    /** Why it was not written down, in words; empty when it was. */
+    private Optional<String> happens(Visit visit, Happening happening) {
+        boolean done = visits.record(visit, happening) instanceof VisitOutcome.Done;
+        if (done) {
+            show();
+        }
+        return done ? Optional.empty() : Optional.of(Texts.text("followup.changed-meanwhile"));
     }
 
     private Nav places(String here) {

@@ -67,6 +67,7 @@ final class ReminderList extends Composite<Section> {
         });
         done.addClassName("no-print");
         done.setVisible(reminder.family().mayBeContacted());
-        return new ListItem(link, when, done);
+        done.setAriaLabel(Texts.text("followup.of-child", done.getText(), name.getText()));
+        return new ListItem(link, when, new Reach(reminder.family()), done);
     }
 }

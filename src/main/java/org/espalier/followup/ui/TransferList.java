@@ -3,12 +3,15 @@ package org.espalier.followup.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.espalier.access.SiteService;
@@ -35,7 +38,11 @@ final class TransferList extends Composite<Section> {
         this.drafts = drafts;
         list.addClassName("reminders");
         getContent().addClassNames("sheet", "no-print");
-        getContent().add(new H2(Texts.text("followup.transfers")), list);
+        getContent()
+                .add(
+                        new H2(Texts.text("followup.transfers")),
+                        new Paragraph(Texts.text("followup.transfers.hold")),
+                        list);
         show();
     }
 
@@ -49,12 +56,9 @@ final class TransferList extends Composite<Section> {
     }
 
     private ListItem handedOver(Transfer transfer) {
-        var who = new Span(transfer.childName());
-        who.addClassName("name");
-        var born = new Span(Texts.text("kit.born") + " " + DateText.of(transfer.birthDate()));
         return new ListItem(
-                who,
-                born,
+                name(transfer),
+                born(transfer),
                 new Span(Texts.text(
                         "followup.transfer.handed-over",
                         sites.get(transfer.to()).name(),
@@ -63,15 +67,26 @@ final class TransferList extends Composite<Section> {
 
     private ListItem item(Transfer transfer) {
         boolean toMe = mine.all().stream().anyMatch(site -> site.id().equals(transfer.to()));
-        var who = new Span(transfer.childName());
-        who.addClassName("name");
-        var born = new Span(Texts.text("kit.born") + " " + DateText.of(transfer.birthDate()));
         var way = new Span(Texts.text(
                 "followup.transfer.way",
                 sites.get(transfer.from()).name(),
                 sites.get(transfer.to()).name(),
                 DateText.of(transfer.askedOn())));
-        return new ListItem(who, born, way, new Span(transfer.why()), toMe ? answers(transfer) : withdraw(transfer));
+        var who =
+                toMe ? name(transfer) : new Anchor(Urls.visits(transfer.child().value()), name(transfer));
+        return new ListItem(
+                who, born(transfer), way, new Span(transfer.why()), toMe ? answers(transfer) : withdraw(transfer));
+    }
+
+    private static Span name(Transfer transfer) {
+        var parts = transfer.childName().split(", ", 2);
+        var name = new Span(parts[0].toUpperCase(Locale.ROOT) + (parts.length < 2 ? "" : ", " + parts[1]));
+        name.addClassName("name");
+        return name;
+    }
+
+    private static Span born(Transfer transfer) {
+        return new Span(Texts.text("kit.born") + " " + DateText.of(transfer.birthDate()));
     }
 
     private Div answers(Transfer transfer) {

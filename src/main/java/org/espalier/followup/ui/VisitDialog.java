@@ -10,7 +10,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.followup.VisitReason;
 import org.espalier.kit.DateEntryField;
+import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Who;
 
 /** A few fields about a visit and one button that writes them down; what is wrong stands at its field. */
 abstract class VisitDialog extends Dialog {
@@ -37,6 +39,11 @@ abstract class VisitDialog extends Dialog {
         save.addThemeVariants(ButtonVariant.PRIMARY);
         getFooter().add(new Button(Texts.text("followup.not-now"), click -> close()), save);
         setWidth("36rem");
+    }
+    /** Says first of which child this is. */
+    final VisitDialog about(Who who, LocalDate today) {
+        addComponentAsFirst(new IdentityBanner(who, today));
+        return this;
     }
 
     /** Writes down what the fields hold; false when something must be mended first. */

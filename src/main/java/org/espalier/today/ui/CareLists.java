@@ -48,11 +48,11 @@ final class CareLists {
                         Urls.visits(one.child().id().value()),
                         one.child(),
                         Texts.text("today.late.line", due(one, today), Texts.text("today.harm." + one.about()))));
+        list.further(Urls.RECALL, care.late().further());
         if (care.toRemind() > 0) {
             list.add(Urls.RECALL, Texts.text("today.to-remind", care.toRemind()));
         }
-        return list.closed(
-                Texts.text("today.late.order"), Math.max(0, care.late().further()));
+        return list.closed(Texts.text("today.late.order"), 0);
     }
 
     private static WaitingList list(

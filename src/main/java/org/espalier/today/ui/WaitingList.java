@@ -38,6 +38,13 @@ final class WaitingList extends Composite<Section> {
         list.add(new ListItem(new Anchor(url, new Span(what))));
     }
 
+    /** How many more there are, with the way to them. */
+    void further(String url, long further) {
+        if (further > 0) {
+            add(url, Texts.text("today.further", further));
+        }
+    }
+
     /** Says in which order the lines stand and how many more there are. */
     WaitingList closed(String order, long further) {
         setVisible(list.getComponentCount() > 0);
