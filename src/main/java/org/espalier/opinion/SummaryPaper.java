@@ -1,6 +1,7 @@
 package org.espalier.opinion;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
@@ -12,6 +13,8 @@ import org.w3c.dom.Document;
 
 /** What was asked, shown, answered and decided, on paper. It bears initials and no name, as the thread does. */
 final class SummaryPaper {
+
+    private static final String RULE = "0.5pt solid #7a5a3a";
 
     private final OpinionThread thread;
     private final Closing closing;
@@ -28,18 +31,24 @@ final class SummaryPaper {
     static Document of(OpinionThread thread, Closing closing, ZoneId zone) {
         var root = Markup.document().with("font-family", PaperPrinter.FACE).with("font-size", "10pt");
         root.with("line-height", "14pt");
-        root.fo("layout-master-set")
+        var page = root.fo("layout-master-set")
                 .fo("simple-page-master")
                 .with("master-name", "page")
                 .with("page-width", "210mm")
                 .with("page-height", "297mm")
-                .with("margin", "18mm")
-                .fo("region-body")
-                .with("margin-bottom", "10mm");
-        var flow = root.fo("page-sequence")
-                .with("master-reference", "page")
-                .fo("flow")
-                .with("flow-name", "xsl-region-body");
+                .with("margin", "18mm");
+        page.fo("region-body").with("margin-bottom", "12mm");
+        page.fo("region-after").with("extent", "8mm");
+        var sequence = root.fo("page-sequence").with("master-reference", "page");
+        sequence.fo("static-content")
+                .with("flow-name", "xsl-region-after")
+                .fo("block")
+                .with("font-size", "8pt")
+                .with("border-top", RULE)
+                .with("padding-top", "2pt")
+                .text(Texts.text("opinion.paper.foot", thread.siteName(), DateText.of(dayOf(closing, zone))))
+                .fo("page-number");
+        var flow = sequence.fo("flow").with("flow-name", "xsl-region-body");
         new SummaryPaper(thread, closing, zone, flow).write();
         return root.whole();
     }
@@ -48,6 +57,9 @@ final class SummaryPaper {
         block(Texts.text("opinion.paper.title")).with("font-size", "16pt").with("font-weight", "600");
         block(Texts.text("opinion.paper.asked", thread.askerName(), thread.siteName(), day(thread.askedAt())));
         block(Texts.text("opinion.paper.closed", closing.decidedBy(), day(closing.at())));
+        heading("opinion.paper.decided");
+        block(Texts.of(closing.decided())).with("font-weight", "600");
+        block(closing.text());
         heading("opinion.paper.question");
         block(thread.question().text());
         block(wanted());
@@ -55,7 +67,10 @@ final class SummaryPaper {
         thread.films().forEach(film -> block(months(film.title(), film.months())));
         thread.clips().forEach(clip -> block(months(clip.title(), clip.months())));
         thread.facts().forEach(fact -> {
-            block(months(fact.sheet().heading(), fact.months())).with("font-weight", "600");
+            block(months(fact.sheet().heading(), fact.months()))
+                    .with("font-weight", "600")
+                    .with("space-before", "4pt")
+                    .with("keep-with-next.within-page", "always");
             fact.sheet().lines().forEach(line -> block(Texts.text("opinion.paper.line", line.name(), line.value())));
         });
         heading("opinion.paper.answers");
@@ -65,9 +80,6 @@ final class SummaryPaper {
                 .filter(message -> message.kind() == Message.Kind.TEXT)
                 .forEach(message ->
                         block(Texts.text("opinion.paper.message", message.name(), day(message.at()), message.text())));
-        heading("opinion.paper.decided");
-        block(Texts.of(closing.decided())).with("font-weight", "600");
-        block(closing.text());
         block(Texts.text("opinion.caution")).with("font-size", "8pt").with("space-before", "12pt");
     }
 
@@ -79,7 +91,7 @@ final class SummaryPaper {
                 day(opinion.at()),
                 Texts.of(data.advice()),
                 Texts.of(data.sure()));
-        block(head).with("font-weight", "600");
+        block(head).with("font-weight", "600").with("space-before", "4pt").with("keep-with-next.within-page", "always");
         line("opinion.where", data.place());
         line("opinion.when", data.due());
         line("opinion.change-mind", data.changeMind());
@@ -109,11 +121,16 @@ final class SummaryPaper {
                 .with("font-size", "12pt")
                 .with("font-weight", "600")
                 .with("space-before", "10pt")
+                .with("border-bottom", RULE)
                 .with("keep-with-next.within-page", "always");
     }
 
     private Markup block(String text) {
         return flow.fo("block").with("linefeed-treatment", "preserve").text(text);
+    }
+
+    private static LocalDate dayOf(Closing closing, ZoneId zone) {
+        return closing.at().atZone(zone).toLocalDate();
     }
 
     private String day(Instant at) {

@@ -9,6 +9,8 @@ import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Base64;
 import java.util.List;
@@ -153,6 +155,7 @@ class OpinionStoryBrowserTests {
             advises(second, c, thread);
             asker.page().getByText("The physis looks open.").first().waitFor();
             asker.picture("opinion-thread-asker-desktop").assertAccessible().assertFits();
+            whole(asker, "opinion-thread-whole-desktop");
             close(asker, child, thread);
             second.page().getByText(Texts.text("opinion.not-there")).first().waitFor();
             lockedOut(second, thread);
@@ -224,6 +227,7 @@ class OpinionStoryBrowserTests {
         asker.page().locator(".fact-pick vaadin-checkbox").last().click();
         asker.settle();
         asker.picture("opinion-ask-desktop").assertAccessible().assertFits();
+        whole(asker, "opinion-ask-whole-desktop");
         asker.page().reload();
         asker.settle();
         assertThat(field(asker, "opinion.question").inputValue()).startsWith("Plate the lateral");
@@ -353,22 +357,53 @@ class OpinionStoryBrowserTests {
         press(person, "opinion.give");
         person.page().getByText("The physis looks open.").first().waitFor();
         person.picture("opinion-thread-phone").assertAccessible().assertFits();
+        whole(person, "opinion-thread-whole-phone");
     }
 
-    private void close(Person asker, ChildId child, ThreadId thread) {
+    private void close(Person asker, ChildId child, ThreadId thread) throws IOException {
         select(asker, "opinion.decided", Texts.of(Advice.PLATE));
         field(asker, "opinion.decided.text").fill("Lateral plate in spring.");
         field(asker, "opinion.decided.by").fill("Monday conference");
         asker.settle();
         press(asker, "opinion.close");
         asker.page().getByText(Texts.text("opinion.summary")).first().waitFor();
+        whatCameOfIt(asker);
         asker.open(Urls.childOpinions(child.value()));
         asker.page().getByText(Texts.text("opinion.summary")).waitFor();
         var pdf = asker.page().context().request().get(address("api/opinions/" + thread.value() + "/summary"));
         assertThat(pdf.status()).isEqualTo(200);
         assertThat(new String(pdf.body(), 0, 4, java.nio.charset.StandardCharsets.US_ASCII))
                 .isEqualTo("%PDF");
-        asker.picture("opinion-closed-desktop");
+        Files.write(Path.of("target", "pictures", "opinion-summary.pdf"), pdf.body());
+        asker.picture("opinion-closed-desktop").assertAccessible();
+    }
+
+    /** What is typed outlives a page that is left. */
+    private static void whatCameOfIt(Person asker) {
+        select(asker, "opinion.outcome.done", Texts.of(Advice.PLATE));
+        select(asker, "opinion.outcome.result", Texts.of(Outcome.Result.BETTER));
+        field(asker, "opinion.outcome.months").fill("12");
+        field(asker, "opinion.outcome.text").fill("Moves as hoped.");
+        asker.page().keyboard().press("Tab");
+        asker.page().waitForTimeout(500);
+        asker.settle();
+        asker.page().reload();
+        asker.settle();
+        assertThat(field(asker, "opinion.outcome.text").inputValue()).isEqualTo("Moves as hoped.");
+        press(asker, "opinion.outcome.keep");
+        asker.page().getByText("Moves as hoped.").first().waitFor();
+        assertThat(asker.page().locator(".outcomes").innerText())
+                .contains("Plate; the limb better, 12 months after closing", "not known yet");
+        asker.picture("opinion-outcome-desktop").assertAccessible().assertFits();
+        whole(asker, "opinion-closed-whole-desktop");
+    }
+
+    /** All of a page, for a person to look at. */
+    private static void whole(Person person, String name) {
+        person.page()
+                .screenshot(new Page.ScreenshotOptions()
+                        .setFullPage(true)
+                        .setPath(Path.of("target", "pictures", name + ".png")));
     }
 
     private void lockedOut(Person second, ThreadId thread) {
@@ -395,11 +430,14 @@ class OpinionStoryBrowserTests {
                 .isEqualTo(404);
         second.open(Urls.opinion(thread.value()));
         second.page().getByText(Texts.text("opinion.not-there")).first().waitFor();
+        second.picture("opinion-ended-phone").assertAccessible();
         second.open(Urls.OPINIONS);
         field(second, "opinion.search").fill("fever");
         second.page().getByText(Texts.text("opinion.found", 0)).waitFor();
         second.page().getByText("The physis looks open.").waitFor();
+        second.page().getByText(Texts.text("opinion.fared.private")).waitFor();
         second.picture("opinion-list-phone").assertAccessible().assertFits();
+        whole(second, "opinion-list-whole-phone");
     }
 
     private UUID shown(String table, ThreadId thread) {

@@ -45,8 +45,10 @@ class AdvicePart extends Composite<Section> {
     private final Select<Sureness> sure = new Select<>();
     private final TextArea change = new TextArea(Texts.text("opinion.change-mind"));
     private final TextArea text = new TextArea(Texts.text("opinion.free-text"));
+    private final Button revise = new Button(Texts.text("opinion.revise"), click -> revise());
     private final Button give = new Button(Texts.text("opinion.give"), click -> give());
     private UUID next = UUID.randomUUID();
+    private boolean revising;
 
     /** An opinion in the making. */
     record Typed(
@@ -78,10 +80,11 @@ class AdvicePart extends Composite<Section> {
         draft().ifPresent(kept -> show(JSON.readValue(kept.content(), Typed.class)));
         Stream.<HasValue<?, ?>>of(advice, place, due, sure, change, text)
                 .forEach(field -> field.addValueChangeListener(typed -> keep()));
+        revising = draft().isPresent();
         form.addClassName("advice-form");
         form.add(advice, place, due, sure, change, text, Parts.actions(give));
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("opinion.opinions")), list, form);
+        getContent().add(new H2(Texts.text("opinion.opinions")), list, revise, form);
     }
 
     void show(OpinionThread open) {
@@ -92,7 +95,17 @@ class AdvicePart extends Composite<Section> {
         }
         boolean given = open.opinions().stream().anyMatch(one -> one.author().equals(me));
         give.setText(Texts.text(given ? "opinion.revise" : "opinion.give"));
-        form.setVisible(open.mayWrite() && !open.mayLead());
+        boolean mayGive = open.mayWrite() && !open.mayLead();
+        form.setVisible(mayGive && (!given || revising));
+        revise.setVisible(mayGive && given && !revising);
+    }
+
+    /** Begins with what was said before. */
+    private void revise() {
+        revising = true;
+        form.setVisible(true);
+        revise.setVisible(false);
+        advice.focus();
     }
 
     private Div card(Opinion opinion) {
@@ -137,6 +150,7 @@ class AdvicePart extends Composite<Section> {
                 text.getValue());
         if (services.opinions().advise(thread, next, data)) {
             next = UUID.randomUUID();
+            revising = false;
             draft().ifPresent(draft -> services.drafts().discard(draft.id()));
             changed.run();
         } else {

@@ -3,7 +3,6 @@ package org.espalier.opinion.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
-import com.vaadin.flow.component.html.AnchorTarget;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -18,7 +17,6 @@ import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionService;
-import org.espalier.opinion.ThreadLine;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 
@@ -51,14 +49,8 @@ class ChildOpinionsView extends Composite<Div> implements BeforeEnterObserver, H
         if (lines.isEmpty()) {
             body.add(Parts.text("empty", Texts.text("opinion.of-child.none")));
         } else {
-            body.add(new ThreadList(lines));
+            body.add(new ThreadList(lines, sites.today(child.site())));
         }
-        lines.stream().filter(ThreadLine::closed).forEach(line -> {
-            var summary = new Anchor("api/opinions/" + line.id().value() + "/summary", Texts.text("opinion.summary"));
-            summary.setTarget(AnchorTarget.BLANK);
-            summary.setRouterIgnore(true);
-            body.add(Parts.text("words", line.question()), summary);
-        });
         if (staff.has(Role.SURGEON, child.site())) {
             var ask = new Anchor(Urls.askOpinion(child.id().value()), Texts.text("opinion.ask"));
             ask.addClassName("act");

@@ -60,7 +60,7 @@ class ClosePart extends Composite<Section> {
             told.add(summary);
         }
         if (!open.opinions().isEmpty()) {
-            told.add(OutcomeTable.of(open, closing.decided()));
+            told.add(OutcomeCards.of(open, closing.decided()));
         }
         open.outcomes().stream()
                 .filter(one -> !one.text().isBlank())

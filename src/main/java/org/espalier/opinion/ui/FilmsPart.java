@@ -58,7 +58,10 @@ class FilmsPart extends Composite<Section> {
 
     private Button thumbnail(OpinionThread open, ShownFilm one) {
         var picture = new Image(OpinionFilm.address(thread, one.id()) + "/thumbnail", "");
-        var button = new Button(Parts.atMonth(one.title(), one.months()), picture, click -> show(open, one));
+        var button = new Button(Parts.atMonth(one.title(), one.months()), picture, click -> {
+            show(open, one);
+            show(open);
+        });
         button.getElement()
                 .setAttribute(
                         "aria-pressed",

@@ -15,9 +15,11 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
+import java.time.Clock;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
@@ -41,13 +43,15 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     private final OpinionService opinions;
     private final SiteService sites;
     private final CurrentStaff staff;
+    private final Clock clock;
     private final Div found = new Div();
     private ZoneId zone = ZoneOffset.UTC;
 
-    OpinionsView(OpinionService opinions, SiteService sites, CurrentStaff staff) {
+    OpinionsView(OpinionService opinions, SiteService sites, CurrentStaff staff, Clock clock) {
         this.opinions = opinions;
         this.sites = sites;
         this.staff = staff;
+        this.clock = clock;
         found.getElement().setAttribute("aria-live", "polite");
         getContent().addClassNames("screen", "opinions");
     }
@@ -74,14 +78,18 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
             content.add(search(), found);
             parts.add(list("opinion.asked-of-me", lines, line -> !line.mine() && !line.closed()), calls());
         }
-        parts.add(
-                list("opinion.we-asked", lines, line -> line.mine() && !line.closed()),
-                list("opinion.outcomes-due", lines, OpinionsView::isOutcomeDue),
-                list("opinion.closed", lines, line -> line.closed() && !isOutcomeDue(line)));
-        if (staff.has(Role.SURGEON)) {
-            parts.add(fared(), ownWords());
+        parts.add(list("opinion.we-asked", lines, line -> line.mine() && !line.closed()));
+        if (lines.stream().anyMatch(OpinionsView::isOutcomeDue)) {
+            parts.add(list("opinion.outcomes-due", lines, OpinionsView::isOutcomeDue));
+        }
+        if (lines.stream().anyMatch(OpinionsView::isOver)) {
+            parts.add(list("opinion.closed", lines, OpinionsView::isOver));
         }
         content.add(parts);
+        if (staff.has(Role.SURGEON)) {
+            fared().ifPresent(content::add);
+            ownWords().ifPresent(content::add);
+        }
         if (staff.has(Role.SURGEON)) {
             content.add(new Anchor(Urls.OPINION_PANELS, Texts.text("opinion.panels")));
         }
@@ -90,6 +98,10 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     private static boolean isOutcomeDue(ThreadLine line) {
         return line.mine() && line.outcomeDue().isPresent();
+    }
+
+    private static boolean isOver(ThreadLine line) {
+        return line.closed() && !isOutcomeDue(line);
     }
 
     private Component search() {
@@ -107,13 +119,16 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         return typed;
     }
 
-    private static Section list(String heading, List<ThreadLine> lines, Predicate<ThreadLine> which) {
+    private Section list(String key, List<ThreadLine> lines, Predicate<ThreadLine> which) {
         var chosen = lines.stream().filter(which).toList();
-        var sheet = Parts.sheet(Texts.text(heading, chosen.size()));
+        var sheet = Parts.sheet(Texts.text(key, chosen.size()));
         if (chosen.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+            sheet.add(Parts.text("empty", Texts.text(key + ".none")));
         } else {
-            sheet.add(new ThreadList(chosen), Parts.text("small", Texts.text("opinion.order")));
+            var order = chosen.getFirst().closed() ? "opinion.order.closed" : "opinion.order";
+            sheet.add(
+                    new ThreadList(chosen, clock.instant().atZone(zone).toLocalDate()),
+                    Parts.text("small", Texts.text(order)));
         }
         return sheet;
     }
@@ -122,7 +137,7 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var calls = opinions.calls();
         var sheet = Parts.sheet(Texts.text("opinion.calls", calls.size()));
         if (calls.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+            sheet.add(Parts.text("empty", Texts.text("opinion.calls.none")));
         }
         calls.forEach(call -> sheet.add(call(call)));
         return sheet;
@@ -150,28 +165,27 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                 take);
     }
 
-    private Section fared() {
+    private Optional<Section> fared() {
         var fared = opinions.fared();
-        var sheet = Parts.sheet(Texts.text("opinion.fared", fared.size()));
-        sheet.add(Parts.text("small", Texts.text("opinion.fared.private")));
-        if (fared.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
-        }
-        if (!fared.isEmpty()) {
-            sheet.add(OutcomeTable.of(fared, zone));
-        }
-        return sheet;
+        return fared.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Parts.sheet(
+                        Texts.text("opinion.fared", fared.size()),
+                        Parts.text("small", Texts.text("opinion.fared.private")),
+                        OutcomeCards.of(fared, zone)));
     }
 
-    private Section ownWords() {
+    private Optional<Section> ownWords() {
         var own = opinions.ownWords();
-        return words(Texts.text("opinion.own-words", own.size()), own, false);
+        return own.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words(Texts.text("opinion.own-words", own.size()), own, false));
     }
 
     private Section words(String heading, List<Found> hits, boolean linked) {
         var sheet = Parts.sheet(heading);
         if (hits.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.none")));
+            sheet.add(Parts.text("empty", Texts.text("opinion.found.none")));
         }
         hits.forEach(hit -> {
             var who = Texts.text("opinion.said-by", hit.author(), Parts.moment(hit.at(), zone));

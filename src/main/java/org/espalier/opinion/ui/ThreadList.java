@@ -2,9 +2,11 @@ package org.espalier.opinion.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.AnchorTarget;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.time.LocalDate;
 import java.util.List;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -14,12 +16,22 @@ import org.espalier.opinion.ThreadLine;
 /** Threads, each a way to it. */
 class ThreadList extends Composite<UnorderedList> {
 
-    ThreadList(List<ThreadLine> lines) {
+    ThreadList(List<ThreadLine> lines, LocalDate today) {
         getContent().addClassName("threads");
-        lines.forEach(line -> getContent().add(new ListItem(link(line))));
+        lines.forEach(line -> {
+            var item = new ListItem(link(line, today));
+            if (line.mine() && line.closed()) {
+                var summary =
+                        new Anchor("api/opinions/" + line.id().value() + "/summary", Texts.text("opinion.summary"));
+                summary.setTarget(AnchorTarget.BLANK);
+                summary.setRouterIgnore(true);
+                item.add(summary);
+            }
+            getContent().add(item);
+        });
     }
 
-    private static Anchor link(ThreadLine line) {
+    private static Anchor link(ThreadLine line, LocalDate today) {
         var question = new Span(line.question());
         question.addClassName("name");
         var link = new Anchor(Urls.opinion(line.id().value()), "");
@@ -32,6 +44,11 @@ class ThreadList extends Composite<UnorderedList> {
                         line.hospital(),
                         DateText.of(line.dueBy()),
                         line.opinions())));
+        if (line.closed()) {
+            link.add(mark("small", Texts.text("opinion.is-closed")));
+        } else if (line.dueBy().isBefore(today) && (line.mine() || !line.answered())) {
+            link.add(mark("harm", Texts.text("opinion.overdue")));
+        }
         if (line.unread() > 0 && !line.closed()) {
             link.add(mark("soon", Texts.text("opinion.unread", line.unread())));
         }

@@ -21,6 +21,7 @@ final class ThreadParts {
     private final AdvicePart advice;
     private final PeoplePart people;
     private final ClosePart close;
+    private final Div right = new Div();
 
     ThreadParts(ThreadId thread, ThreadServices services, StaffId me, ZoneId zone, Runnable changed) {
         films = new FilmsPart(thread, services);
@@ -36,7 +37,7 @@ final class ThreadParts {
 
     Component[] parts() {
         var left = new Div(films, clips, talk);
-        var right = new Div(advice, facts, people, close);
+        right.add(advice, facts, people, close);
         var both = new Div(left, right);
         both.addClassName("thread-parts");
         return new Component[] {newer, both};
@@ -57,5 +58,6 @@ final class ThreadParts {
         advice.show(open);
         people.show(open);
         close.show(open);
+        open.closing().ifPresent(closing -> right.addComponentAsFirst(close));
     }
 }

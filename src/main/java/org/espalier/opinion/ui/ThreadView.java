@@ -1,10 +1,12 @@
 package org.espalier.opinion.ui;
 
 import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.DetachEvent;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -18,11 +20,14 @@ import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionService;
 import org.espalier.opinion.OpinionThread;
 import org.espalier.opinion.ThreadId;
+import org.espalier.patient.PatientService;
 import org.espalier.platform.Notices;
 
 /**
@@ -36,6 +41,7 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     private final OpinionService opinions;
     private final ThreadServices services;
+    private final PatientService patients;
     private final SiteService sites;
     private final CurrentStaff staff;
     private final Notices notices;
@@ -45,13 +51,18 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private Runnable deaf = () -> {};
 
     ThreadView(
-            OpinionService opinions, ThreadServices services, SiteService sites, CurrentStaff staff, Notices notices) {
+            OpinionService opinions,
+            ThreadServices services,
+            PatientService patients,
+            SiteService sites,
+            CurrentStaff staff,
+            Notices notices) {
         this.opinions = opinions;
         this.services = services;
+        this.patients = patients;
         this.sites = sites;
         this.staff = staff;
         this.notices = notices;
-        getContent().addClassNames("screen", "opinions", "thread");
     }
 
     @Override
@@ -94,7 +105,11 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (open.isEmpty()) {
             parts = Optional.empty();
             getContent().removeAll();
-            getContent().add(new H1(Texts.text("opinion.not-there")), Parts.text("empty", Texts.text("opinion.ended")));
+            getContent()
+                    .add(screen(
+                            new H1(Texts.text("opinion.not-there")),
+                            Parts.text("empty", Texts.text("opinion.ended")),
+                            new Anchor(Urls.OPINIONS, Texts.text("opinion.title"))));
         } else {
             show(open.get());
         }
@@ -104,12 +119,28 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (parts.isEmpty()) {
             var built = new ThreadParts(open.id(), services, staff.id(), zone(), this::refresh);
             getContent().removeAll();
-            getContent().add(heading(open));
-            getContent().add(built.parts());
-            getContent().add(Parts.text("caution", Texts.text("opinion.caution")));
+            banner(open).ifPresent(getContent()::add);
+            var screen = screen(heading(open));
+            screen.add(built.parts());
+            screen.add(Parts.text("caution", Texts.text("opinion.caution")));
+            getContent().add(screen);
             parts = Optional.of(built);
         }
         parts.get().show(open);
+    }
+
+    /** Whose case it is, for those who treat the child; colleagues are never told. */
+    private Optional<ChildHeader> banner(OpinionThread open) {
+        return open.child()
+                .flatMap(child -> patients.open(child, "opinion"))
+                .map(child -> new ChildHeader(
+                        child.id().value(), child.who(), sites.today(child.site()), ChildHeader.Page.OPINIONS));
+    }
+
+    private static Div screen(Component... content) {
+        var screen = new Div(content);
+        screen.addClassNames("screen", "opinions", "thread");
+        return screen;
     }
 
     private Div heading(OpinionThread open) {
@@ -126,7 +157,10 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                                 Parts.day(open.askedAt(), zone()),
                                 DateText.of(question.dueBy()),
                                 Parts.advice(question.wanted()))),
-                Parts.text("small", has(open)));
+                Parts.text("small", has(open)),
+                Parts.text(
+                        "small",
+                        Texts.text(open.child().isPresent() ? "opinion.thread.theirs" : "opinion.thread.yours")));
         heading.addClassName("thread-head");
         return heading;
     }
