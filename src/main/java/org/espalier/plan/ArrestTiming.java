@@ -68,11 +68,8 @@ record ArrestTiming(Ahead ahead, Side side, LimbMeasures measures) {
                 DateText.of(age.dayAt(late.getAsDouble())));
     }
 
-    /** The age at which the leg's plates still give so much; empty when they never gave it, or not from birth on. */
     private static OptionalDouble years(GrowthAge age, Length leg, double longer, Set<GrowthPlate> plates) {
-        double grown = leg.millimetres() * LegMultiplier.at(age.sex(), age.age());
-        double left = longer / Arrest.shortening(new Length(1), plates).millimetres();
-        return left >= grown ? OptionalDouble.empty() : LegMultiplier.yearsAt(age.sex(), grown / (grown - left));
+        return Arrest.yearsFor(age.sex(), age.age(), leg, new Length(longer), plates);
     }
 
     /** What an arrest today would take off, in millimetres. */

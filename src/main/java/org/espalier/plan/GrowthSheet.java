@@ -149,10 +149,14 @@ final class GrowthSheet {
                 Texts.text("plan.growth.months"),
                 List.of(
                         Texts.text("plan.growth.day"),
-                        Texts.text("plan.growth.kept-in", Texts.text("plan.quantity.DISTAL_FEMUR")),
-                        Texts.text("plan.growth.kept-in", Texts.text("plan.quantity.PROXIMAL_TIBIA")),
+                        keptIn(limb.femur()),
+                        keptIn(limb.tibia()),
                         Texts.text("plan.growth.bony-hka")),
                 rows);
+    }
+
+    private static String keptIn(PhysisAhead physis) {
+        return Texts.text("plan.growth.kept-in", PlanText.quantity(physis.site()), PlanText.angle(physis.target()));
     }
 
     private static String onDay(PhysisAhead physis, LocalDate day) {

@@ -88,6 +88,28 @@ class GrowthLeftTests {
         assertThat(shortening.millimetres()).isCloseTo(52, within(TENTH_MM)).isCloseTo(50, within(2.5));
     }
 
+    /**
+     * A boy of 10 with a leg of 36.29 and 28.53 cm, by hand: 84.91 cm grown; 2 cm at the femur, 37 % of the leg, are 5.41 cm of
+     * it, left at a multiplier of 84.91 / 79.51 = 1.068, between 1.08 at 14 and 1.06 at 14.5 years.
+     */
+    @Test
+    void timesAnArrestThatTakesSoMuchOffALeg() {
+        var leg = Length.ofCentimetres(36.29 + 28.53);
+        var femur = Set.of(GrowthPlate.DISTAL_FEMUR);
+        double years = Arrest.yearsFor(Sex.MALE, Age.ofYears(10), leg, new Length(20), femur)
+                .orElseThrow();
+        assertThat(years).isCloseTo(14.30, within(0.01));
+        double grown = LegMultiplier.atMaturity(Sex.MALE, Age.ofYears(10), leg).millimetres();
+        var left = new Length(grown * (1 - 1 / LegMultiplier.at(Sex.MALE, years)));
+        assertThat(Arrest.shortening(left, femur).millimetres()).isCloseTo(20, within(1e-6));
+        var both = Set.of(GrowthPlate.DISTAL_FEMUR, GrowthPlate.PROXIMAL_TIBIA);
+        assertThat(Arrest.yearsFor(Sex.MALE, Age.ofYears(10), leg, new Length(20), both)
+                        .orElseThrow())
+                .isGreaterThan(years);
+        assertThat(Arrest.yearsFor(Sex.MALE, Age.ofYears(10), leg, new Length(400), femur))
+                .isEmpty();
+    }
+
     @Test
     void timesAnAngleByAHeldSide() {
         Length needed = CorrectionGeometry.growthFor(Angle.ofDegrees(10), new Length(75));
