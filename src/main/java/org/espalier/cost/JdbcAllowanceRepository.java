@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteId;
@@ -26,29 +27,17 @@ class JdbcAllowanceRepository {
             where site_id = :site and replaced = '00000000-0000-0000-0000-000000000000'
             order by kind, item, lower(valid) desc
             """;
-    private static final String LOCK = "select pg_advisory_xact_lock(hashtextextended(cast(:site as text), 830))";
-    private static final String REPLACE = """
-            update cost_allowance set replaced = id where site_id = :site and kind = :kind and item = :item
-                and replaced = '00000000-0000-0000-0000-000000000000' and lower(valid) = :from
-            """;
-    private static final String END = """
-            update cost_allowance set valid = daterange(lower(valid), :from)
-            where site_id = :site and kind = :kind and item = :item
-                and replaced = '00000000-0000-0000-0000-000000000000' and valid @> cast(:from as date)
-            """;
-    private static final String NEXT = """
-            select min(lower(valid)) from cost_allowance where site_id = :site and kind = :kind and item = :item
-                and replaced = '00000000-0000-0000-0000-000000000000' and lower(valid) > :from
-            """;
     private static final String ADD = """
             insert into cost_allowance (id, site_id, kind, item, quantity, valid, recorded_by, recorded_at)
             values (:id, :site, :kind, :item, :quantity, daterange(:from, :until), :by, :at)
             """;
 
     private final JdbcClient jdbc;
+    private final JdbcSuccession succession;
 
     JdbcAllowanceRepository(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        succession = new JdbcSuccession(jdbc, "cost_allowance", "kind = :kind and item = :item");
     }
 
     List<Allowance> all(SiteId site) {
@@ -59,25 +48,22 @@ class JdbcAllowanceRepository {
     }
 
     void add(UUID id, SiteId site, Allowance data, Optional<StaffId> by, Instant at) {
-        jdbc.sql(LOCK).param("site", site.value()).query((row, number) -> 0).single();
-        about(REPLACE, site, data).update();
-        about(END, site, data).update();
-        var next = about(NEXT, site, data).query(LocalDate.class).optional();
-        about(ADD, site, data)
+        var key = Map.of(
+                "kind",
+                data.kind().map(Enum::name).orElse(EVERY_OPERATION),
+                "item",
+                data.item().name());
+        var next = succession.makeRoom(site, key, data.from());
+        jdbc.sql(ADD)
+                .params(key)
+                .param("site", site.value())
+                .param("from", data.from())
                 .param("id", id)
                 .param("quantity", data.quantity())
                 .param("until", next.orElse(null))
                 .param("by", by.map(StaffId::value).orElse(null))
                 .param("at", at.atOffset(ZoneOffset.UTC))
                 .update();
-    }
-
-    private JdbcClient.StatementSpec about(String sql, SiteId site, Allowance data) {
-        return jdbc.sql(sql)
-                .param("site", site.value())
-                .param("kind", data.kind().map(Enum::name).orElse(EVERY_OPERATION))
-                .param("item", data.item().name())
-                .param("from", data.from());
     }
 
     private static Allowance allowance(ResultSet row, int number) throws SQLException {

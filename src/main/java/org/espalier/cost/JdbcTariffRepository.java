@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteId;
@@ -24,20 +25,6 @@ class JdbcTariffRepository {
                 replaced <> '00000000-0000-0000-0000-000000000000' as replaced
             from cost_tariff where site_id = :site order by item, payer, lower(valid) desc, recorded_at desc
             """;
-    private static final String LOCK = "select pg_advisory_xact_lock(hashtextextended(cast(:site as text), 830))";
-    private static final String REPLACE = """
-            update cost_tariff set replaced = id where site_id = :site and item = :item and payer = :payer
-                and replaced = '00000000-0000-0000-0000-000000000000' and lower(valid) = :from
-            """;
-    private static final String END = """
-            update cost_tariff set valid = daterange(lower(valid), :from)
-            where site_id = :site and item = :item and payer = :payer
-                and replaced = '00000000-0000-0000-0000-000000000000' and valid @> cast(:from as date)
-            """;
-    private static final String NEXT = """
-            select min(lower(valid)) from cost_tariff where site_id = :site and item = :item and payer = :payer
-                and replaced = '00000000-0000-0000-0000-000000000000' and lower(valid) > :from
-            """;
     private static final String ADD = """
             insert into cost_tariff (id, site_id, item, payer, valid, price, currency, tax, source, recorded_by, recorded_at)
             values (:id, :site, :item, :payer, daterange(:from, :until), :price, :currency, :tax, :source, :by, :at)
@@ -45,9 +32,11 @@ class JdbcTariffRepository {
     private static final String SITES = "select sites_with_tariffs()";
 
     private final JdbcClient jdbc;
+    private final JdbcSuccession succession;
 
     JdbcTariffRepository(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        succession = new JdbcSuccession(jdbc, "cost_tariff", "item = :item and payer = :payer");
     }
 
     /** By item, the latest first; replaced ones too. */
@@ -60,12 +49,13 @@ class JdbcTariffRepository {
 
     /** Adds a tariff: it ends the one before it, takes the place of one of the same first day, and ends with the next. */
     void add(TariffId id, SiteId site, TariffData data, Optional<StaffId> by, Instant at) {
-        jdbc.sql(LOCK).param("site", site.value()).query((row, number) -> 0).single();
-        about(REPLACE, site, data).update();
-        about(END, site, data).update();
-        var next = about(NEXT, site, data).query(LocalDate.class).optional();
+        var key = Map.of("item", data.item().name(), "payer", data.payer());
+        var next = succession.makeRoom(site, key, data.from());
         var currency = data.currency();
-        about(ADD, site, data)
+        jdbc.sql(ADD)
+                .params(key)
+                .param("site", site.value())
+                .param("from", data.from())
                 .param("id", id.value())
                 .param("until", next.orElse(null))
                 .param("price", data.price())
@@ -82,14 +72,6 @@ class JdbcTariffRepository {
         return jdbc.sql(SITES)
                 .query((row, number) -> new SiteId(row.getObject(1, UUID.class)))
                 .list();
-    }
-
-    private JdbcClient.StatementSpec about(String sql, SiteId site, TariffData data) {
-        return jdbc.sql(sql)
-                .param("site", site.value())
-                .param("item", data.item().name())
-                .param("payer", data.payer())
-                .param("from", data.from());
     }
 
     private static Tariff tariff(ResultSet row, int number) throws SQLException {

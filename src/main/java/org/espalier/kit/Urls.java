@@ -1,6 +1,7 @@
 package org.espalier.kit;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Where each screen is. Screens link to each other by these alone. */
@@ -138,6 +139,11 @@ public final class Urls {
     /** A safety notice and how far it has been told. */
     public static String safetyNotice(UUID notice) {
         return SAFETY_NOTICE + "?notice=" + notice;
+    }
+
+    /** A page of one hospital; without its code, of the one that is meant. */
+    public static String at(String page, Optional<String> site) {
+        return site.map(code -> page + "?site=" + code).orElse(page);
     }
 
     /** A report of what broke, by its number. */

@@ -22,7 +22,11 @@ class JdbcShelfLineRepository {
             """;
     private static final String ON_SHELF = SELECT + """
             where b.shelf_id = :shelf and b.quantity > 0
-            order by p.kind, p.name, p.diameter_mm, p.length_mm, p.reference, l.expires_on, l.number limit 2000
+                and (:like = '%%' or p.name ilike :like or p.reference ilike :like or l.number ilike :like
+                    or b.lot_id is null and exists (
+                        select from stock_slot_lot s join stock_lot m on m.id = s.lot_id
+                        where s.shelf_id = b.shelf_id and s.product_id = b.product_id and m.number ilike :like))
+            order by p.kind, p.name, p.diameter_mm, p.length_mm, p.reference, l.expires_on, l.number limit :most
             """;
     private static final String OF_PRODUCT = SELECT + """
             where b.site_id = :site and b.product_id = :product and b.quantity > 0 order by l.expires_on, l.number
@@ -51,8 +55,16 @@ class JdbcShelfLineRepository {
         this.jdbc = jdbc;
     }
 
-    List<ShelfLine> on(ShelfId shelf) {
-        return lines(jdbc.sql(ON_SHELF).param("shelf", shelf.value()));
+    List<ShelfLine> all(ShelfId shelf) {
+        return on(shelf, "", Integer.MAX_VALUE);
+    }
+
+    /** Those that have the part in name, reference or lot; so many and no more. */
+    List<ShelfLine> on(ShelfId shelf, String part, int most) {
+        return lines(jdbc.sql(ON_SHELF)
+                .param("shelf", shelf.value())
+                .param("like", "%" + part.strip().replaceAll("([\\\\%_])", "\\\\$1") + "%")
+                .param("most", most));
     }
 
     List<ShelfLine> of(SiteId site, ProductId product) {

@@ -20,6 +20,9 @@ public class StockService {
     /** How many movements a list shows. */
     public static final int SHOWN = 50;
 
+    /** More lines of a shelf nobody reads. */
+    public static final int MOST_LINES = 2_000;
+
     private final JdbcShelfRepository shelves;
     private final JdbcShelfLineRepository lines;
     private final JdbcMovementRepository movements;
@@ -96,9 +99,14 @@ public class StockService {
         demand(shelves.setSterilising(tray, false));
     }
 
-    /** What lies on a shelf. */
+    /** What lies on a shelf, by kind, name and size; no more than {@link #MOST_LINES}. */
     public List<ShelfLine> on(ShelfId shelf) {
-        return lines.on(shelf);
+        return lines.on(shelf, "", MOST_LINES);
+    }
+
+    /** The same of products and lots that have the part in name, reference or number. */
+    public List<ShelfLine> find(ShelfId shelf, String part) {
+        return lines.on(shelf, part, MOST_LINES);
     }
 
     /** Where a product lies at a hospital, the first to expire first. */

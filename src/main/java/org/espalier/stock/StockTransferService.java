@@ -104,7 +104,7 @@ public class StockTransferService {
 
     private void takeOff(ShelfId transfer, ShelfId onto, String deed) {
         int at = 0;
-        for (var line : lines.on(transfer)) {
+        for (var line : lines.all(transfer)) {
             var lot = line.lot().map(Lot::id);
             var product = line.product().id();
             var goal = isHeld(line) ? quarantine(onto) : onto;

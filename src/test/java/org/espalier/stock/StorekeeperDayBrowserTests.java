@@ -97,6 +97,7 @@ class StorekeeperDayBrowserTests {
             photo.setInputFiles(
                     new FilePayload("note.png", "image/png", "no picture".getBytes(StandardCharsets.UTF_8)));
             keeper.page().getByText(Texts.text("stock.photo.no-picture")).waitFor();
+            assertThat(lot.inputValue()).as("nothing of the label before").isEmpty();
             keeper.picture("stock-photo-none-phone").assertFits();
         }
     }

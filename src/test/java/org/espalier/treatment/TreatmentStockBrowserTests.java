@@ -271,9 +271,34 @@ class TreatmentStockBrowserTests {
             assertThat(page.getByText("Where it went: Disposed of")).isVisible();
             page.getByText("Where it went: Disposed of").scrollIntoViewIfNeeded();
             person.settle().picture("treatment-out");
+            takesOutWhatHoldsACutBone(person);
         }
         assertThat(treatment().pieces().out().getFirst().fate()).isEqualTo(Explant.Fate.DISPOSED);
         assertThat(treatment().physis(FEMUR).orElseThrow().state()).isEqualTo(PhysisState.RELEASED);
+    }
+
+    private void takesOutWhatHoldsACutBone(Person person) {
+        var lot = test.as(here, () -> catalogue.lots(here.plate().id()))
+                .getFirst()
+                .id();
+        var plate = Piece.ofShelf(Piece.Role.BODY, here.plate().id(), "bone plate", here.store(), Optional.of(lot));
+        var cut = Act.of(ProcedureKind.OSTEOTOMY, TIBIA, null, null, "bone plate", 1)
+                .withPieces(List.of(plate));
+        network.as(surgeon, () -> treatments.record(child, new ProcedureId(ids.next()), TestTreatment.of(today, cut)));
+        var page = person.page();
+        open(person, "record");
+        page.getByText("Fixation out (what holds a cut bone) – Right proximal tibia")
+                .click();
+        person.settle();
+        assertThat(page.getByLabel("Pieces")).hasValue("1");
+        choose(page, "Where went what came out", "The family keeps it");
+        button(page, "Wound, in 2 weeks").click();
+        person.settle().picture("treatment-fixation-out").assertAccessible().assertFits();
+        button(page, "Record").click();
+        page.waitForURL(url -> url.endsWith("/treatment"));
+        page.getByText("Other pieces that came out").scrollIntoViewIfNeeded();
+        assertThat(page.getByText("Where it went: The family keeps it")).isVisible();
+        person.settle().picture("treatment-other-pieces-out").assertAccessible().assertFits();
     }
 
     @OnEachScreen

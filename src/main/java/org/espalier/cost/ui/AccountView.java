@@ -14,6 +14,7 @@ import org.espalier.cost.ChargeService.Booked;
 import org.espalier.cost.CostReportService;
 import org.espalier.cost.Pseudonym;
 import org.espalier.cost.TariffData;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -33,11 +34,12 @@ class AccountView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         asked("account")
                 .flatMap(Pseudonym::read)
                 .flatMap(pseudonym -> charges.account(here.id(), pseudonym))
-                .ifPresentOrElse(account -> show(here, account, body), () -> body.add(empty("cost.account.unknown")));
+                .ifPresentOrElse(
+                        account -> show(here, account, body), () -> body.add(PageParts.empty("cost.account.unknown")));
     }
 
     private void show(Site here, Account account, Div body) {
@@ -45,20 +47,20 @@ class AccountView extends CostPage {
                 .map(charge -> new Booked(account.pseudonym(), charge))
                 .toList();
         body.add(
-                part(
+                PageParts.part(
                         Texts.text("cost.account-of", account.pseudonym().text()),
-                        said(Texts.text("cost.pseudonyms")),
+                        PageParts.said(Texts.text("cost.pseudonyms")),
                         EpisodePart.of(reports.child(account))),
-                part(Texts.text("cost.charges"), ChargeTable.of(booked, this::deed)),
-                part(
+                PageParts.part(Texts.text("cost.charges"), ChargeTable.of(booked, this::deed)),
+                PageParts.part(
                         Texts.text("cost.add"),
-                        said(Texts.text("cost.add.what")),
+                        PageParts.said(Texts.text("cost.add.what")),
                         new ByHandForm(
                                 sites().today(here),
                                 one -> act(
                                         () -> charges.add(account, one.item(), one.on(), one.quantity(), one.reason()),
                                         "cost.added"))),
-                part(Texts.text("cost.payer"), payer(account)));
+                PageParts.part(Texts.text("cost.payer"), payer(account)));
     }
 
     private Component deed(Charge charge) {

@@ -7,6 +7,7 @@ import org.espalier.access.Site;
 import org.espalier.cost.Budget;
 import org.espalier.cost.CostReportService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -24,26 +25,27 @@ class BudgetView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         var budget = reports.budget(here.id());
-        var sheet = part(
+        var sheet = PageParts.part(
                 Texts.text("cost.budget-of", DateText.of(budget.from()), DateText.of(budget.until())),
                 new CostTable<Budget.Line>("cost.charges.none")
                         .text("cost.what", one -> Texts.of(one.what()))
                         .number("cost.how-many", one -> String.valueOf(one.count()))
                         .number("cost.total", BudgetView::cost)
                         .with(budget.lines()));
-        sheet.add(said(budget.range().map(BudgetView::range).orElseGet(() -> Texts.text("cost.budget.no-range"))));
+        sheet.add(PageParts.said(
+                budget.range().map(BudgetView::range).orElseGet(() -> Texts.text("cost.budget.no-range"))));
         body.add(sheet);
         if (!budget.missing().isEmpty()) {
-            body.add(said(Texts.text(
+            body.add(PageParts.said(Texts.text(
                     "cost.budget.missing",
                     String.join(
                             ", ",
                             budget.missing().stream().sorted().map(Texts::of).toList()))));
         }
         body.add(
-                said(budget.implants()
+                PageParts.said(budget.implants()
                         .map(spread -> Texts.text(
                                 "cost.budget.implants",
                                 spread.count(),
@@ -51,7 +53,7 @@ class BudgetView extends CostPage {
                                 CostText.about(spread.lower()),
                                 CostText.about(spread.upper())))
                         .orElseGet(() -> Texts.text("cost.budget.no-implants"))),
-                said(Texts.text("cost.budget.what")));
+                PageParts.said(Texts.text("cost.budget.what")));
     }
 
     private static String range(Budget.Range range) {

@@ -14,6 +14,7 @@ import org.espalier.cost.ChargeService.Booked;
 import org.espalier.cost.CostSum;
 import org.espalier.cost.Priced;
 import org.espalier.cost.TariffItem;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -75,6 +76,6 @@ final class ChargeTable extends Composite<Div> {
                         .text("cost.item", one -> Texts.of(one.getKey()))
                         .number("cost.total", one -> CostText.of(one.getValue()))
                         .with(List.copyOf(byItem.entrySet())),
-                CostPage.said(Texts.text("cost.all-together", CostText.of(total))));
+                PageParts.said(Texts.text("cost.all-together", CostText.of(total))));
     }
 }

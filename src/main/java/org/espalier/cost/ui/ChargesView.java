@@ -16,6 +16,7 @@ import org.espalier.access.Site;
 import org.espalier.cost.ChargeService;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -36,7 +37,7 @@ class ChargesView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         var today = sites().today(here);
         var until = day("until").orElse(today);
         var from = day("from").orElse(until.minusDays(DAYS));
@@ -44,15 +45,15 @@ class ChargesView extends CostPage {
         var period = Texts.text("cost.from-until", DateText.of(from), DateText.of(until));
         body.add(
                 new Div(days(here, from, until, today), files(here, from, until)),
-                part(
+                PageParts.part(
                         Texts.text("cost.by-item", period),
                         ChargeTable.sums(
                                 found.stream().map(ChargeService.Booked::charge).toList())),
-                part(Texts.text("cost.charges-of", period), ChargeTable.of(here, found)));
+                PageParts.part(Texts.text("cost.charges-of", period), ChargeTable.of(here, found)));
         if (found.size() == ChargeService.MOST) {
-            body.add(said(Texts.text("cost.most", ChargeService.MOST)));
+            body.add(PageParts.said(Texts.text("cost.most", ChargeService.MOST)));
         }
-        body.add(said(Texts.text("cost.rounding")), books(here));
+        body.add(PageParts.said(Texts.text("cost.rounding")), books(here));
     }
 
     private Div days(Site here, LocalDate from, LocalDate until, LocalDate today) {
@@ -98,9 +99,9 @@ class ChargesView extends CostPage {
     }
 
     private Div books(Site here) {
-        return new Div(part(
+        return new Div(PageParts.part(
                 Texts.text("cost.anew"),
-                said(Texts.text("cost.anew.what")),
+                PageParts.said(Texts.text("cost.anew.what")),
                 new Button(
                         Texts.text("cost.anew.do"),
                         click -> act(() -> charges.rebuild(here.id()), "cost.anew.asked"))));

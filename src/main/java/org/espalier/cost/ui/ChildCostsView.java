@@ -16,6 +16,7 @@ import org.espalier.cost.Account;
 import org.espalier.cost.ChargeService;
 import org.espalier.cost.CostReportService;
 import org.espalier.kit.ChildHeader;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
@@ -59,7 +60,7 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
         screen.addClassNames("screen", "costs");
         charges.accountOf(child.id())
                 .ifPresentOrElse(
-                        account -> screen.add(sheet(account)), () -> screen.add(CostPage.empty("cost.child.none")));
+                        account -> screen.add(sheet(account)), () -> screen.add(PageParts.empty("cost.child.none")));
         getContent()
                 .add(
                         new ChildHeader(
@@ -69,11 +70,11 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
 
     private Div sheet(Account account) {
         return new Div(
-                CostPage.said(
+                PageParts.said(
                         Texts.text("cost.child.known-as", account.pseudonym().text())),
                 EpisodePart.of(reports.child(account)),
-                CostPage.said(Texts.text("cost.episodes.what")),
-                CostPage.said(Texts.text("cost.rounding")));
+                PageParts.said(Texts.text("cost.episodes.what")),
+                PageParts.said(Texts.text("cost.rounding")));
     }
 
     private static Optional<ChildId> id(String text) {

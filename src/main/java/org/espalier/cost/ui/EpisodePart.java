@@ -9,6 +9,7 @@ import org.espalier.cost.Episode;
 import org.espalier.cost.EpisodeCost;
 import org.espalier.cost.TariffItem;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** What the care of each limb of a child cost, in its parts. */
@@ -20,27 +21,27 @@ final class EpisodePart {
         var parts = new Div();
         parts.addClassName("parts");
         if (cost.limbs().isEmpty()) {
-            parts.add(CostPage.empty("cost.episodes.none"));
+            parts.add(PageParts.empty("cost.episodes.none"));
         }
         cost.limbs().forEach(limb -> parts.add(limb(limb)));
-        parts.add(CostPage.said(Texts.text("cost.child-total", CostText.of(cost.total()))));
+        parts.add(PageParts.said(Texts.text("cost.child-total", CostText.of(cost.total()))));
         return parts;
     }
 
     private static Component limb(EpisodeCost limb) {
         var episode = limb.episode();
-        var part = CostPage.part(
+        var part = PageParts.part(
                 Texts.text("cost.limb-heading", Texts.of(episode.side()), Texts.of(episode.pathway())),
-                CostPage.said(Texts.text("cost.limb-time", time(episode), operations(episode))),
+                PageParts.said(Texts.text("cost.limb-time", time(episode), operations(episode))),
                 new CostTable<Map.Entry<TariffItem, CostSum>>("cost.charges.none")
                         .text("cost.item", one -> Texts.of(one.getKey()))
                         .number("cost.total", one -> CostText.of(one.getValue()))
                         .with(limb.byItem().entrySet().stream()
                                 .sorted(Map.Entry.comparingByKey())
                                 .toList()),
-                CostPage.said(Texts.text("cost.all-together", CostText.of(limb.total()))));
+                PageParts.said(Texts.text("cost.all-together", CostText.of(limb.total()))));
         if (episode.elsewhere()) {
-            part.add(CostPage.said(Texts.text("cost.elsewhere")));
+            part.add(PageParts.said(Texts.text("cost.elsewhere")));
         }
         return part;
     }

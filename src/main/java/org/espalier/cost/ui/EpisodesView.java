@@ -7,6 +7,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.cost.CostReportService;
 import org.espalier.cost.CostReportService.Told;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -24,9 +25,9 @@ class EpisodesView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         body.add(
-                part(
+                PageParts.part(
                         Texts.text("cost.episodes-of", here.name()),
                         new CostTable<Told>("cost.episodes.none")
                                 .show(
@@ -52,7 +53,7 @@ class EpisodesView extends CostPage {
                                         "cost.total",
                                         one -> CostText.of(one.cost().total()))
                                 .with(reports.episodes(here.id()))),
-                said(Texts.text("cost.episodes.what")),
-                said(Texts.text("cost.pseudonyms")));
+                PageParts.said(Texts.text("cost.episodes.what")),
+                PageParts.said(Texts.text("cost.pseudonyms")));
     }
 }

@@ -22,6 +22,7 @@ import org.espalier.cost.Pathway;
 import org.espalier.cost.PathwayFigures;
 import org.espalier.cost.PathwayLine;
 import org.espalier.cost.PathwayReport;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -41,7 +42,7 @@ class PathwaysView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         int thisYear = sites().today(here).getYear();
         int year = asked("year")
                 .filter(text -> text.matches("\\d{4}"))
@@ -52,9 +53,10 @@ class PathwaysView extends CostPage {
                 .toList();
         body.add(
                 years(here, year, thisYear),
-                part(Texts.text("cost.pathways-of", String.valueOf(year), String.valueOf(year - 1)), lines(all)),
-                said(Texts.text("cost.pathways.what")),
-                said(Texts.text("cost.suppressed")));
+                PageParts.part(
+                        Texts.text("cost.pathways-of", String.valueOf(year), String.valueOf(year - 1)), lines(all)),
+                PageParts.said(Texts.text("cost.pathways.what")),
+                PageParts.said(Texts.text("cost.suppressed")));
         all.stream().filter(report -> !report.lines().isEmpty()).forEach(report -> body.add(mix(report)));
     }
 
@@ -142,10 +144,10 @@ class PathwaysView extends CostPage {
                     Texts.of(pathway), row -> CostText.of(report.mix().get(row).get(pathway.ordinal())));
         }
         table.number("cost.all", row -> CostText.of(report.mix().get(row).getLast()));
-        return part(
+        return PageParts.part(
                 Texts.text("cost.mix", name(report.site()), String.valueOf(report.year())),
                 table.with(rows),
-                said(Texts.text("cost.left-out", CostText.of(report.leftOut()))));
+                PageParts.said(Texts.text("cost.left-out", CostText.of(report.leftOut()))));
     }
 
     private static String group(int row) {

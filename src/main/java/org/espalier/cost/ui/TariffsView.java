@@ -13,6 +13,7 @@ import org.espalier.cost.Tariff;
 import org.espalier.cost.TariffItem;
 import org.espalier.cost.TariffService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -30,7 +31,7 @@ class TariffsView extends CostPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         var today = sites().today(here);
         var all = tariffs.all(here.id());
         var now = all.stream().filter(one -> one.holdsOn(today)).toList();
@@ -39,22 +40,22 @@ class TariffsView extends CostPage {
                 .filter(item -> now.stream().noneMatch(one -> one.data().item() == item))
                 .map(Texts::of)
                 .toList();
-        body.add(part(Texts.text("cost.tariffs-today", DateText.of(today)), table("cost.tariffs.none", now)));
+        body.add(PageParts.part(Texts.text("cost.tariffs-today", DateText.of(today)), table("cost.tariffs.none", now)));
         if (!missing.isEmpty()) {
-            body.add(said(Texts.text("cost.tariffs.missing", String.join(", ", missing))));
+            body.add(PageParts.said(Texts.text("cost.tariffs.missing", String.join(", ", missing))));
         }
         body.add(
-                part(
+                PageParts.part(
                         Texts.text("cost.set-one"),
-                        said(Texts.text("cost.set-one.what")),
+                        PageParts.said(Texts.text("cost.set-one.what")),
                         new TariffForm(
                                 today, usual(now), data -> act(() -> tariffs.set(here.id(), data), "cost.set-done"))),
-                part(
+                PageParts.part(
                         Texts.text("cost.allowances"),
-                        said(Texts.text("cost.allowances.what")),
+                        PageParts.said(Texts.text("cost.allowances.what")),
                         allowances(tariffs.allowances(here.id())),
                         new AllowanceForm(today, one -> act(() -> tariffs.allow(here.id(), one), "cost.agreed-done"))),
-                part(Texts.text("cost.tariffs-other"), table("cost.tariffs-other.none", others)));
+                PageParts.part(Texts.text("cost.tariffs-other"), table("cost.tariffs-other.none", others)));
     }
 
     private static Optional<Currency> usual(List<Tariff> now) {

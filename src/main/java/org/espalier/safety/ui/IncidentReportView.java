@@ -16,6 +16,7 @@ import java.util.UUID;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.safety.DeviceIncident;
@@ -66,7 +67,7 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
                         SafetyPage.places(currentStaff, Urls.SAFETY_INCIDENT),
                         sheet,
                         actions,
-                        SafetyPage.caution("safety.incidents.caution"));
+                        PageParts.caution("safety.incidents.caution"));
     }
 
     private static Optional<UUID> id(String text) {

@@ -19,6 +19,7 @@ import java.util.UUID;
 import org.espalier.access.SiteService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
@@ -89,9 +90,9 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var reported = incidents.of(child.id());
         reported.forEach(report -> parts.add(report(child, report)));
         if (open.isEmpty() && reported.isEmpty()) {
-            parts.add(SafetyPage.empty("safety.incidents.none"));
+            parts.add(PageParts.empty("safety.incidents.none"));
         }
-        body.add(SafetyPage.caution("safety.incidents.caution"));
+        body.add(PageParts.caution("safety.incidents.caution"));
     }
 
     private Component form(Child child, BrokenPart broken) {
@@ -110,7 +111,7 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                 refresh(child);
             }
         });
-        return SafetyPage.part(
+        return PageParts.part(
                 Texts.text(
                         "safety.broken",
                         Texts.of(broken.finding().part()),
@@ -122,7 +123,7 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     private Component report(Child child, DeviceIncident report) {
         var zone = sites.get(child.site()).zone();
-        return SafetyPage.part(
+        return PageParts.part(
                 Texts.text("safety.broken", Texts.of(report.part()), DateText.of(report.seenOn())),
                 new Paragraph(Texts.text("safety.piece", report.product(), report.lots())),
                 new Paragraph(report.what()),

@@ -14,6 +14,7 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.PatientService;
@@ -43,8 +44,8 @@ class IncidentsView extends Composite<Div> implements BeforeEnterObserver, HasDy
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         var parts = new Div(
-                SafetyPage.part(Texts.text("safety.unreported"), unreported()),
-                SafetyPage.part(Texts.text("safety.reports"), reports()));
+                PageParts.part(Texts.text("safety.unreported"), unreported()),
+                PageParts.part(Texts.text("safety.reports"), reports()));
         parts.addClassName("parts");
         getContent().removeAll();
         getContent()
@@ -52,7 +53,7 @@ class IncidentsView extends Composite<Div> implements BeforeEnterObserver, HasDy
                         new H1(Texts.text("safety.incidents")),
                         SafetyPage.places(currentStaff, Urls.SAFETY_INCIDENTS),
                         parts,
-                        SafetyPage.caution("safety.incidents.caution"));
+                        PageParts.caution("safety.incidents.caution"));
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.espalier.access.SiteId;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.safety.Carrier;
 import org.espalier.safety.SiteProgress;
@@ -54,7 +55,7 @@ final class NoticeTables {
 
         Component with(List<T> lines) {
             if (lines.isEmpty()) {
-                return SafetyPage.empty(nothing);
+                return PageParts.empty(nothing);
             }
             var said = new Paragraph(Texts.text(order));
             said.addClassName("small");

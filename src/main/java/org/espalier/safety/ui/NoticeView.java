@@ -22,6 +22,7 @@ import org.espalier.access.Role;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.ChildId;
@@ -103,9 +104,9 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                         notice.why(),
                         notice.openedBy(),
                         DateText.of(notice.openedOn().atZone(zone).toLocalDate()))),
-                SafetyPage.part(Texts.text("safety.progress"), progress(notice)));
+                PageParts.part(Texts.text("safety.progress"), progress(notice)));
         if (currentStaff.has(Role.SURGEON) || currentStaff.has(Role.NURSE)) {
-            body.add(SafetyPage.part(Texts.text("safety.carriers"), carriers(notice)));
+            body.add(PageParts.part(Texts.text("safety.carriers"), carriers(notice)));
         }
         if (notice.isOpen()) {
             var again = new Button(Texts.text("safety.look-again"), click -> {
@@ -125,7 +126,7 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         }
         body.add(
                 new Anchor(Urls.stockLot(notice.lot().value()), Texts.text("safety.to-the-lot")),
-                SafetyPage.caution("safety.caution"));
+                PageParts.caution("safety.caution"));
     }
 
     private Component progress(SafetyNotice notice) {

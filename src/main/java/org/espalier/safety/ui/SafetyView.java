@@ -30,6 +30,7 @@ import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.safety.SafetyNotice;
@@ -61,7 +62,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var body = new Div(SafetyPage.part(Texts.text("safety.notices"), notices()));
+        var body = new Div(PageParts.part(Texts.text("safety.notices"), notices()));
         body.addClassName("parts");
         getContent()
                 .add(new H1(Texts.text("safety.title-of-screen")), SafetyPage.places(currentStaff, Urls.SAFETY), body);
@@ -75,7 +76,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                                 .getQueryParameters()
                                 .getSingleParameter("lot")
                                 .orElse(""))));
-        getContent().add(SafetyPage.caution("safety.caution"));
+        getContent().add(PageParts.caution("safety.caution"));
     }
 
     @Override
@@ -86,7 +87,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private Component notices() {
         var all = safety.all();
         if (all.isEmpty()) {
-            return SafetyPage.empty("safety.notices.none");
+            return PageParts.empty("safety.notices.none");
         }
         var list = new UnorderedList();
         all.forEach(notice -> list.add(line(notice)));
@@ -138,7 +139,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         open.addThemeVariants(ButtonVariant.PRIMARY);
         var fields = new Div(lot, source, why);
         fields.addClassName("form-fields");
-        return SafetyPage.part(
+        return PageParts.part(
                 Texts.text("safety.new"), new Paragraph(Texts.text("safety.new.what")), fields, answer, open);
     }
 

@@ -17,6 +17,7 @@ import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Arrival;
 import org.espalier.stock.CatalogueService;
+import org.espalier.stock.Label;
 import org.espalier.stock.LabelService;
 import org.espalier.stock.Product;
 import org.espalier.stock.Shelf;
@@ -47,10 +48,7 @@ final class ArrivalForm extends Composite<Div> {
             LocalDate today) {
         this.page = page;
         this.stock = stock;
-        pick = new ProductPick(catalogue, labels, label -> {
-            label.lot().ifPresent(lot::setValue);
-            label.expires().ifPresent(this::expires);
-        });
+        pick = new ProductPick(catalogue, labels, this::take, this::forget);
         expires = new DateEntryField(Texts.text("stock.expires"), () -> today);
         lot.setMaxLength(40);
         quantity.setMin(1);
@@ -72,8 +70,15 @@ final class ArrivalForm extends Composite<Div> {
         getContent().add(pick, fields, take);
     }
 
-    private void expires(LocalDate on) {
-        expires.setValue(on);
+    private void take(Label label) {
+        label.lot().ifPresent(lot::setValue);
+        label.expires().ifPresent(expires::setValue);
+    }
+
+    /** A photo is of a whole label, so nothing of the label before may stand beside it. */
+    private void forget() {
+        lot.clear();
+        expires.type("");
     }
 
     private void take() {

@@ -62,7 +62,7 @@ final class CarryForm extends Composite<Div> {
         this.transfers = transfers;
         this.here = here;
         shelves = stock.shelves(here.id()).stream().collect(Collectors.toMap(Shelf::id, Function.identity()));
-        pick = new ProductPick(catalogue, labels, label -> {});
+        pick = new ProductPick(catalogue, labels, label -> {}, () -> {});
         pick.onChange(this::lines);
         from.setLabel(Texts.text("stock.taken-from"));
         from.setItemLabelGenerator(this::line);

@@ -27,7 +27,6 @@ final class LabelPhotoUpload extends Composite<Div> {
     private final transient LabelService labels;
     private final transient Consumer<Label> read;
     private final Upload upload = new Upload(this::look);
-    private final Div said = new Div();
     private final transient Queue<Optional<List<String>>> seen = new ConcurrentLinkedQueue<>();
 
     LabelPhotoUpload(LabelService labels, Consumer<Label> read) {
@@ -42,11 +41,8 @@ final class LabelPhotoUpload extends Composite<Div> {
             tell();
             upload.clearFileList();
         });
-        said.getElement().setAttribute("role", "status");
-        said.addClassNames("notice", "harm");
-        said.setVisible(false);
         getContent().addClassName("label-photo");
-        getContent().add(upload, said);
+        getContent().add(upload);
     }
 
     private void look(UploadEvent event) {
@@ -59,11 +55,13 @@ final class LabelPhotoUpload extends Composite<Div> {
 
     private void tell() {
         for (var codes = seen.poll(); codes != null; codes = seen.poll()) {
-            said.setVisible(codes.isEmpty());
-            codes.ifPresentOrElse(
-                    found -> read.accept(labels.readTogether(found)),
-                    () -> said.setText(Texts.text("stock.photo.no-picture")));
+            read.accept(codes.map(labels::readTogether).orElseGet(LabelPhotoUpload::unread));
         }
+    }
+
+    private static Label unread() {
+        var problem = Optional.of(Texts.text("stock.photo.no-picture"));
+        return new Label(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), problem);
     }
 
     private static UploadI18N words() {

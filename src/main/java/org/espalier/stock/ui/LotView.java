@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
@@ -37,11 +38,11 @@ class LotView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         askedId("lot")
                 .map(LotId::new)
                 .flatMap(catalogue::lot)
-                .ifPresentOrElse(lot -> show(here, lot, body), () -> body.add(empty("stock.no-such-lot")));
+                .ifPresentOrElse(lot -> show(here, lot, body), () -> body.add(PageParts.empty("stock.no-such-lot")));
     }
 
     private void show(Site here, Lot lot, Div body) {
@@ -63,9 +64,9 @@ class LotView extends StockPage {
             body.add(held);
         }
         body.add(
-                part(Texts.text("stock.lies-there", here.name()), lines(here, lot)),
-                part(Texts.text("stock.went-into"), wentInto(lot)),
-                part(
+                PageParts.part(Texts.text("stock.lies-there", here.name()), lines(here, lot)),
+                PageParts.part(Texts.text("stock.went-into"), wentInto(lot)),
+                PageParts.part(
                         Texts.text("stock.latest"),
                         new MovementTable(this, stock, here, false).with(stock.historyOfLot(here.id(), lot.id()))));
     }

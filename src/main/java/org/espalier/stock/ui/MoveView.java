@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
@@ -40,16 +41,18 @@ class MoveView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         if (!sites().keeps(here.id())) {
-            body.add(empty("stock.not-the-keeper"));
+            body.add(PageParts.empty("stock.not-the-keeper"));
             return;
         }
         var today = siteService.today(here.id());
         body.add(
-                part(Texts.text("stock.came-in"), new ArrivalForm(this, stock, catalogue, labels, here, today)),
-                part(Texts.text("stock.carry"), new CarryForm(this, stock, transfers, catalogue, labels, here)),
-                part(
+                PageParts.part(
+                        Texts.text("stock.came-in"), new ArrivalForm(this, stock, catalogue, labels, here, today)),
+                PageParts.part(
+                        Texts.text("stock.carry"), new CarryForm(this, stock, transfers, catalogue, labels, here)),
+                PageParts.part(
                         Texts.text("stock.latest"),
                         new MovementTable(this, stock, here, true).with(stock.latest(here.id()))));
     }

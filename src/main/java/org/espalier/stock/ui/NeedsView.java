@@ -8,6 +8,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Coverage;
@@ -32,15 +33,15 @@ class NeedsView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         var caution = new Paragraph(Texts.text("stock.needs.caution"));
         caution.addClassName("caution");
         body.add(
-                part(Texts.text("stock.planned"), planned(here)),
-                part(
+                PageParts.part(Texts.text("stock.planned"), planned(here)),
+                PageParts.part(
                         Texts.text("stock.reserve"),
                         new ReservationForm(this, reservations, here, siteService.today(here.id()))),
-                part(Texts.text("stock.orders"), new OrderPanel(orders, here)),
+                PageParts.part(Texts.text("stock.orders"), new OrderPanel(orders, here)),
                 caution);
     }
 

@@ -19,7 +19,11 @@ final class ProductPick extends Composite<Div> {
     private final TextField scan = new TextField(Texts.text("stock.scan"));
     private final ComboBox<Product> product = new ComboBox<>(Texts.text("stock.product"));
 
-    ProductPick(CatalogueService catalogue, LabelService labels, Consumer<Label> scanned) {
+    /**
+     * @param scanned takes what else a label says
+     * @param another forgets what another label said
+     */
+    ProductPick(CatalogueService catalogue, LabelService labels, Consumer<Label> scanned, Runnable another) {
         scan.setHelperText(Texts.text("stock.scan.help"));
         scan.setValueChangeMode(ValueChangeMode.ON_CHANGE);
         scan.setAutoselect(true);
@@ -38,6 +42,8 @@ final class ProductPick extends Composite<Div> {
         product.setErrorMessage(Texts.text("stock.product.missing"));
         var photo = new LabelPhotoUpload(labels, label -> {
             scan.clear();
+            product.clear();
+            another.run();
             take(label, scanned);
         });
         getContent().addClassName("form-fields");
@@ -51,6 +57,9 @@ final class ProductPick extends Composite<Div> {
     private void take(Label label, Consumer<Label> scanned) {
         label.product().ifPresent(product::setValue);
         boolean unknown = label.code().isPresent() && label.product().isEmpty();
+        if (unknown) {
+            product.clear();
+        }
         scan.setInvalid(unknown || label.problem().isPresent());
         scan.setErrorMessage(label.problem().orElseGet(() -> Texts.text("stock.scan.not-in-catalogue")));
         scanned.accept(label);

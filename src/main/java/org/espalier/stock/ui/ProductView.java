@@ -11,6 +11,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
@@ -40,11 +41,12 @@ class ProductView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         askedId("product")
                 .map(ProductId::new)
                 .flatMap(catalogue::product)
-                .ifPresentOrElse(product -> show(here, product, body), () -> body.add(empty("stock.no-such-product")));
+                .ifPresentOrElse(
+                        product -> show(here, product, body), () -> body.add(PageParts.empty("stock.no-such-product")));
     }
 
     private void show(Site here, Product product, Div body) {
@@ -52,14 +54,14 @@ class ProductView extends StockPage {
         boolean keeps = sites().keeps(here.id());
         var what = new Paragraph(StockText.what(product.data()));
         what.addClassName("question");
-        body.add(what, part(Texts.text("stock.lies-there", here.name()), lines(here, product)));
-        body.add(part(Texts.text("stock.lots"), lots(product)));
-        body.add(part(Texts.text("stock.codes"), codes(product, keeps)));
-        body.add(part(
+        body.add(what, PageParts.part(Texts.text("stock.lies-there", here.name()), lines(here, product)));
+        body.add(PageParts.part(Texts.text("stock.lots"), lots(product)));
+        body.add(PageParts.part(Texts.text("stock.codes"), codes(product, keeps)));
+        body.add(PageParts.part(
                 Texts.text("stock.latest"),
                 new MovementTable(this, stock, here, keeps).with(stock.history(here.id(), product.id()))));
         if (keeps) {
-            body.add(part(
+            body.add(PageParts.part(
                     Texts.text("stock.change-product"),
                     new ProductForm(
                             Optional.of(product.data()),

@@ -11,6 +11,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Map;
 import java.util.Optional;
 import org.espalier.access.Site;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CatalogueService;
@@ -34,7 +35,7 @@ class ProductsView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         var text = asked("find").orElse("");
         var find = new TextField(Texts.text("stock.find"));
         find.setHelperText(Texts.text("stock.find.help"));
@@ -44,7 +45,7 @@ class ProductsView extends StockPage {
         find.addValueChangeListener(change -> find(here, change.getValue()));
         body.add(find);
         var products = catalogue.search(text, Optional.empty());
-        body.add(part(
+        body.add(PageParts.part(
                 Texts.text("stock.products-found", products.size()),
                 new StockTable<Product>("stock.no-products")
                         .ordered("stock.ordered.products")
@@ -57,7 +58,7 @@ class ProductsView extends StockPage {
                         .with(products)));
         var lots = catalogue.searchLots(text);
         if (!lots.isEmpty()) {
-            body.add(part(
+            body.add(PageParts.part(
                     Texts.text("stock.lots"),
                     new StockTable<Lot>("stock.no-lots")
                             .ordered("stock.ordered.lots")
@@ -71,7 +72,7 @@ class ProductsView extends StockPage {
                             .with(lots.stream().limit(20).toList())));
         }
         if (sites().keeps(here.id())) {
-            body.add(part(
+            body.add(PageParts.part(
                     Texts.text("stock.new-product"),
                     new ProductForm(Optional.empty(), data -> act(() -> catalogue.add(data), "stock.added"))));
         }

@@ -11,6 +11,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.CountService;
@@ -38,24 +39,24 @@ class ShelfView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         askedId("shelf")
                 .map(ShelfId::new)
                 .flatMap(stock::shelf)
-                .ifPresentOrElse(shelf -> show(shelf, body), () -> body.add(empty("stock.no-such-shelf")));
+                .ifPresentOrElse(shelf -> show(shelf, body), () -> body.add(PageParts.empty("stock.no-such-shelf")));
     }
 
     private void show(Shelf shelf, Div body) {
         head(StockText.of(shelf));
         boolean keeps = sites().keeps(shelf.site());
         var sheet = keeps ? counts.openOf(shelf.id()) : Optional.<CountSheet>empty();
-        body.add(part(
+        body.add(PageParts.part(
                 Texts.text("stock.lies-there", sites().get(shelf.site()).name()),
                 sheet.map(open -> counting(shelf, open)).orElseGet(() -> lines(shelf))));
         if (keeps && sheet.isEmpty()) {
             body.add(actions(shelf));
             if (shelf.kind().isUsable()) {
-                body.add(part(
+                body.add(PageParts.part(
                         Texts.text("stock.change-shelf"),
                         new ShelfForm(
                                 Optional.of(shelf),
@@ -69,7 +70,11 @@ class ShelfView extends StockPage {
     }
 
     private Component lines(Shelf shelf) {
-        return new StockTable<ShelfLine>("stock.empty-shelf")
+        return new ShelfLines(part -> stock.find(shelf.id(), part), ShelfView::table);
+    }
+
+    private static StockTable<ShelfLine> table(String nothing) {
+        return new StockTable<ShelfLine>(nothing)
                 .ordered("stock.ordered.lines")
                 .show(
                         "stock.product",
@@ -78,8 +83,7 @@ class ShelfView extends StockPage {
                 .text("stock.size", line -> StockText.size(line.product().data()))
                 .show("stock.lot", ShelfView::lot)
                 .text("stock.expires", StockText::expiry)
-                .number("stock.pieces", ShelfLine::quantity)
-                .with(stock.on(shelf.id()));
+                .number("stock.pieces", ShelfLine::quantity);
     }
 
     private static Component lot(ShelfLine line) {
@@ -113,20 +117,19 @@ class ShelfView extends StockPage {
     /** The books are not shown beside what is counted, so that nobody counts what they say. */
     private Component counting(Shelf shelf, CountSheet sheet) {
         var how = new Paragraph(Texts.text("stock.count.how", sheet.openedBy()));
-        var table = new StockTable<ShelfLine>("stock.empty-shelf")
+        var lines = new ShelfLines(part -> stock.find(shelf.id(), part), nothing -> new StockTable<ShelfLine>(nothing)
                 .ordered("stock.ordered.lines")
                 .text("stock.product", line -> StockText.of(line.product()))
                 .text("stock.size", line -> StockText.size(line.product().data()))
                 .text("stock.lot", StockText::lots)
-                .show("stock.counted", line -> counted(sheet, line))
-                .with(stock.on(shelf.id()));
+                .show("stock.counted", line -> counted(sheet, line)));
         var close = new Button(
                 Texts.text("stock.count.close"), click -> act(() -> counts.close(sheet.id()), "stock.count.closed"));
         var print = new Button(Texts.text("stock.count.print"));
         print.addClickListener(click -> print.getElement().executeJs("window.print()"));
         var actions = new Div(close, print);
         actions.addClassNames("actions", "no-print");
-        return new Div(how, signature(shelf, sheet), table, actions);
+        return new Div(how, signature(shelf, sheet), lines, actions);
     }
 
     /** On paper alone: whose shelf, when, and who counted. */
@@ -160,7 +163,7 @@ class ShelfView extends StockPage {
         var zone = sites().get(shelf.site()).zone();
         var on = DateText.of(
                 sheet.closedAt().orElse(sheet.openedAt()).atZone(zone).toLocalDate());
-        return part(
+        return PageParts.part(
                 Texts.text("stock.counted-on", on, sheet.openedBy()),
                 new StockTable<CountSheet.Line>("stock.nothing-counted")
                         .text("stock.product", line -> StockText.of(line.product()))

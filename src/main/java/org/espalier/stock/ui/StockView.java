@@ -17,6 +17,7 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Coverage;
@@ -57,33 +58,33 @@ class StockView extends StockPage {
     }
 
     @Override
-    void show(Site here, Div body) {
+    protected void show(Site here, Div body) {
         boolean keeps = sites().keeps(here.id());
         if (keeps || currentStaff.has(Role.SURGEON, here.id()) || currentStaff.has(Role.NURSE, here.id())) {
-            body.add(part(Texts.text("stock.short"), shortages(here)));
+            body.add(PageParts.part(Texts.text("stock.short"), shortages(here)));
         }
-        body.add(part(Texts.text("stock.on-shelves", here.name()), shelves(here, keeps)));
+        body.add(PageParts.part(Texts.text("stock.on-shelves", here.name()), shelves(here, keeps)));
         if (keeps) {
-            body.add(part(Texts.text("stock.on-the-way"), new TransferTable(this, stock, transfers, here)));
+            body.add(PageParts.part(Texts.text("stock.on-the-way"), new TransferTable(this, stock, transfers, here)));
         }
         body.add(
-                part(
+                PageParts.part(
                         Texts.text("stock.expiring", StockOverviewService.SOON_DAYS),
                         new Paragraph(Texts.text("stock.expiring.then")),
                         expiring(here)),
-                part(Texts.text("stock.value"), value(here)));
+                PageParts.part(Texts.text("stock.value"), value(here)));
         if (keeps) {
-            body.add(part(
+            body.add(PageParts.part(
                     Texts.text("stock.new-shelf"),
                     new ShelfForm(
                             Optional.empty(),
                             sites().today(here.id()),
                             data -> act(() -> stock.addShelf(here.id(), data), "stock.done"))));
         }
-        body.add(part(
+        body.add(PageParts.part(
                 Texts.text("stock.latest"), new MovementTable(this, stock, here, keeps).with(stock.latest(here.id()))));
         if (keeps) {
-            body.add(part(Texts.text("stock.books"), books(here)));
+            body.add(PageParts.part(Texts.text("stock.books"), books(here)));
         }
     }
 

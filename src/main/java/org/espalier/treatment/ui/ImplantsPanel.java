@@ -17,6 +17,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Magnet;
+import org.espalier.treatment.ImplantFinding;
 import org.espalier.treatment.ImplantInPlace;
 import org.espalier.treatment.PieceIn;
 import org.espalier.treatment.PieceOut;
@@ -57,8 +58,19 @@ final class ImplantsPanel extends Composite<Section> {
         treatment.tethers().stream().filter(Tether::isPermanent).forEach(arrest -> table.getBody()
                 .add(row(ofArrest(arrest), false, () -> {})));
         getContent().add(table, Choices.paragraph("caution", Texts.text("treatment.implants.magnet-caution")));
-        getContent().add(new Anchor(Urls.visits(treatment.child().value()), Texts.text("treatment.implants.card")));
+        var child = treatment.child().value();
+        var links = new Div(new Anchor(Urls.visits(child), Texts.text("treatment.implants.card")));
+        if (isBroken(treatment) && desk.mayWriteAt(treatment)) {
+            links.add(new Anchor(Urls.incidents(child), Texts.text("treatment.implants.incidents")));
+        }
+        links.addClassName("links");
+        getContent().add(links);
         getContent().add(new OtherPieces(treatment.pieces()));
+    }
+
+    /** What broke is reported, with its lot. */
+    private static boolean isBroken(Treatment treatment) {
+        return treatment.findings().facts().stream().anyMatch(one -> one.seen() == ImplantFinding.Seen.BROKEN);
     }
 
     private static ImplantInPlace ofArrest(Tether arrest) {
