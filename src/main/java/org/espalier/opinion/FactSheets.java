@@ -157,7 +157,12 @@ record FactSheets(Identity identity) {
     static FactSheet of(PhysisPrognosis physis, LocalDate today) {
         var lines = new ArrayList<Line>();
         lines.add(line("opinion.state", Texts.of(physis.state())));
-        lines.add(line("opinion.target", angle(physis.target())));
+        lines.add(line(
+                "opinion.target",
+                physis.last()
+                        .map(last ->
+                                NumberText.of(last.quantity(), physis.target().degrees()))
+                        .orElseGet(() -> angle(physis.target()))));
         physis.last()
                 .ifPresent(last -> lines.add(
                         new Line(NumberText.label(last.quantity()), NumberText.of(last.quantity(), last.value()))));

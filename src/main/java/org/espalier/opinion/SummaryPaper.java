@@ -3,6 +3,8 @@ package org.espalier.opinion;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -78,9 +80,22 @@ final class SummaryPaper {
         heading("opinion.paper.said");
         thread.messages().stream()
                 .filter(message -> message.kind() == Message.Kind.TEXT)
-                .forEach(message ->
-                        block(Texts.text("opinion.paper.message", message.name(), day(message.at()), message.text())));
+                .forEach(message -> block(Texts.text(
+                        "opinion.paper.message",
+                        message.film()
+                                .flatMap(this::title)
+                                .map(film -> Texts.text("opinion.paper.about", message.name(), film))
+                                .orElse(message.name()),
+                        day(message.at()),
+                        message.text())));
         block(Texts.text("opinion.caution")).with("font-size", "8pt").with("space-before", "12pt");
+    }
+
+    private Optional<String> title(UUID film) {
+        return thread.films().stream()
+                .filter(one -> one.id().equals(film))
+                .map(ShownFilm::title)
+                .findFirst();
     }
 
     private void opinion(Opinion opinion) {
@@ -121,6 +136,7 @@ final class SummaryPaper {
                 .with("font-size", "12pt")
                 .with("font-weight", "600")
                 .with("space-before", "10pt")
+                .with("space-after", "3pt")
                 .with("border-bottom", RULE)
                 .with("keep-with-next.within-page", "always");
     }

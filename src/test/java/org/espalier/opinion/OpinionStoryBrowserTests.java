@@ -295,7 +295,13 @@ class OpinionStoryBrowserTests {
         person.page().waitForFunction("() => document.querySelector('.clips video').ended");
         person.picture("opinion-clip-desktop");
         field(person, "opinion.message").fill("Was there a fever before it bowed?");
+        select(person, "opinion.about", "Photo 1, month 1");
         press(person, "opinion.say");
+        person.page()
+                .getByText(Texts.text("opinion.about.film", "Photo 1, month 1"))
+                .click();
+        person.settle();
+        person.page().getByText(Texts.text("opinion.photo.facts", 1)).waitFor();
         person.picture("opinion-thread-desktop").assertAccessible().assertFits();
     }
 

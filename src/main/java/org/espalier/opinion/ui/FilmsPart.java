@@ -24,6 +24,7 @@ class FilmsPart extends Composite<Section> {
     private final Div strip = new Div();
     private final Div stage = new Div();
     private final Div below = new Div();
+    private Optional<OpinionThread> last = Optional.empty();
     private Optional<UUID> shown = Optional.empty();
     private Optional<OpinionFilm> film = Optional.empty();
 
@@ -35,7 +36,20 @@ class FilmsPart extends Composite<Section> {
         getContent().add(strip, stage, below);
     }
 
+    /** Shows a film large, and where it stands. */
+    void look(UUID wanted) {
+        last.ifPresent(open -> open.films().stream()
+                .filter(one -> one.id().equals(wanted))
+                .findFirst()
+                .ifPresent(one -> {
+                    show(open, one);
+                    show(open);
+                    stage.scrollIntoView();
+                }));
+    }
+
     void show(OpinionThread open) {
+        last = Optional.of(open);
         getContent().setVisible(!open.films().isEmpty());
         if (open.films().isEmpty()) {
             forget();

@@ -5,15 +5,19 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Message;
 import org.espalier.opinion.OpinionThread;
 import org.espalier.opinion.Question;
+import org.espalier.opinion.ShownFilm;
 import org.espalier.opinion.ThreadId;
 import org.espalier.platform.Draft;
 import tools.jackson.databind.json.JsonMapper;
@@ -28,6 +32,9 @@ class TalkPart extends Composite<Section> {
     private final ThreadServices services;
     private final ZoneId zone;
     private final Runnable changed;
+    private final Consumer<UUID> look;
+    private final Select<ShownFilm> about = new Select<>();
+    private List<ShownFilm> films = List.of();
     private final Div list = new Div();
     private final Div form = new Div();
     private final TextArea text = new TextArea(Texts.text("opinion.message"));
@@ -36,11 +43,18 @@ class TalkPart extends Composite<Section> {
     /** A message in the making. */
     record Typed(String text) {}
 
-    TalkPart(ThreadId thread, ThreadServices services, ZoneId zone, Runnable changed) {
+    /** @param look shows a film that a message is about */
+    TalkPart(ThreadId thread, ThreadServices services, ZoneId zone, Runnable changed, Consumer<UUID> look) {
         this.thread = thread;
         this.services = services;
         this.zone = zone;
         this.changed = changed;
+        this.look = look;
+        about.setLabel(Texts.text("opinion.about"));
+        about.setItemLabelGenerator(
+                film -> film == null ? Texts.text("opinion.about.none") : Parts.atMonth(film.title(), film.months()));
+        about.setEmptySelectionAllowed(true);
+        about.setEmptySelectionCaption(Texts.text("opinion.about.none"));
         list.addClassName("messages");
         list.getElement().setAttribute("role", "log");
         list.getElement().setAttribute("aria-label", Texts.text("opinion.messages"));
@@ -50,12 +64,18 @@ class TalkPart extends Composite<Section> {
         draft().map(draft -> JSON.readValue(draft.content(), Typed.class))
                 .ifPresent(kept -> text.setValue(kept.text()));
         text.addValueChangeListener(change -> keep());
-        form.add(text, Parts.actions(new Button(Texts.text("opinion.say"), click -> say())));
+        form.addClassName("advice-form");
+        form.add(text, about, Parts.actions(new Button(Texts.text("opinion.say"), click -> say())));
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("opinion.messages")), list, form);
     }
 
     void show(OpinionThread open) {
+        if (!films.equals(open.films())) {
+            films = open.films();
+            about.setItems(films);
+        }
+        about.setVisible(!films.isEmpty());
         list.removeAll();
         open.messages().forEach(message -> list.add(line(message)));
         if (open.messages().isEmpty()) {
@@ -74,7 +94,18 @@ class TalkPart extends Composite<Section> {
                         : Parts.text(
                                 "happened",
                                 Texts.text("opinion.happened." + message.kind().name())));
+        message.film().flatMap(this::film).ifPresent(film -> {
+            var show = new Button(
+                    Texts.text("opinion.about.film", Parts.atMonth(film.title(), film.months())),
+                    click -> look.accept(film.id()));
+            show.addClassName("link");
+            line.add(show);
+        });
         return line;
+    }
+
+    private Optional<ShownFilm> film(UUID id) {
+        return films.stream().filter(film -> film.id().equals(id)).findFirst();
     }
 
     private void say() {
@@ -83,13 +114,15 @@ class TalkPart extends Composite<Section> {
         if (text.isInvalid()) {
             return;
         }
-        if (!services.opinions().say(thread, next, text.getValue(), Optional.empty())) {
+        if (!services.opinions()
+                .say(thread, next, text.getValue(), about.getOptionalValue().map(ShownFilm::id))) {
             text.setErrorMessage(Texts.text("opinion.names-the-child"));
             text.setInvalid(true);
             return;
         }
         next = UUID.randomUUID();
         text.clear();
+        about.clear();
         draft().ifPresent(draft -> services.drafts().discard(draft.id()));
         changed.run();
     }

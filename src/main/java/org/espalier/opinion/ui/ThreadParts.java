@@ -27,7 +27,7 @@ final class ThreadParts {
         films = new FilmsPart(thread, services);
         clips = new ClipsPart(thread);
         facts = new FactsPart(thread, services, changed);
-        talk = new TalkPart(thread, services, zone, changed);
+        talk = new TalkPart(thread, services, zone, changed, films::look);
         advice = new AdvicePart(thread, services, me, zone, changed);
         people = new PeoplePart(thread, services, me, zone, changed);
         close = new ClosePart(thread, services, zone, changed);
