@@ -56,6 +56,7 @@ export const styles = css`
     stroke: var(--straw, #e9dcae);
     stroke-width: 1.6;
     vector-effect: non-scaling-stroke;
+    filter: drop-shadow(0 0 1px #141412) drop-shadow(0 0 1px #141412);
   }
 
   .before,

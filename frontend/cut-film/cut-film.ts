@@ -47,6 +47,7 @@ export class CutFilm extends LitElement {
   @state() private answer?: Answer;
   @state() private failed?: string;
   @state() private close = 0;
+  @state() private bone = '';
 
   private sent = 0;
   private keep = false;
@@ -77,6 +78,7 @@ export class CutFilm extends LitElement {
   private take(answer: Answer): void {
     this.failed = undefined;
     this.answer = answer;
+    if (answer.seq === this.sent) this.bone = answer.bone;
     this.dataset.answered = String(answer.seq);
     if (answer.seq === this.sent && this.keep) {
       this.keep = false;
@@ -164,6 +166,7 @@ export class CutFilm extends LitElement {
 
   private begin(event: Event): void {
     const start = this.starts[Number((event.target as HTMLSelectElement).value)];
+    this.bone = start.bone;
     this.cut = { ...start.cut, outwards: this.cut.outwards };
     this.ask(true);
   }
@@ -186,7 +189,7 @@ export class CutFilm extends LitElement {
           >${texts.kind}
           <select @change=${(event: Event) => this.begin(event)}>
             ${this.starts.map(
-              (start, at) => html`<option value=${at} ?selected=${this.isShown(start)}>${start.name}</option>`,
+              (start, at) => html`<option value=${at} .selected=${this.isShown(start)}>${start.name}</option>`,
             )}
           </select></label
         >
@@ -208,7 +211,7 @@ export class CutFilm extends LitElement {
   }
 
   private isShown(start: Start): boolean {
-    return start.kind === this.cut.kind && start.bone === (this.answer?.bone ?? this.starts[0].bone);
+    return start.kind === this.cut.kind && start.bone === (this.bone || this.starts[0].bone);
   }
 
   private glass(facts: FilmFacts): TemplateResult {

@@ -24,7 +24,7 @@ final class FilmDrawing {
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double WIDTH = 500;
     private static final double PANEL = 215;
-    private static final double MOST_HEIGHT = 430;
+    private static final double MOST_HEIGHT = 520;
     private static final double TOP = 20;
     private static final double BAR_MM = 50;
     private static final String INK = "#1f2a24";
@@ -96,6 +96,14 @@ final class FilmDrawing {
         var inside = panel.svg("g").with("clip-path", "url(#frame-" + kind + ")");
         picture.ifPresent(film -> film(inside, film, kind.equals("after")));
         lines(inside, kind);
+        if (picture.isPresent()) {
+            panel.svg("rect")
+                    .with("x", "0")
+                    .with("y", "0")
+                    .with("width", "24")
+                    .with("height", "28")
+                    .with("fill", NIGHT);
+        }
         text(panel, 6, 22, Texts.text("plan.letter." + side.name()))
                 .with("font-size", "20")
                 .with("font-weight", "600")
@@ -161,21 +169,30 @@ final class FilmDrawing {
         }
     }
 
+    /** On a film with a dark edge, so that it is seen on bone and on air. */
     private void polyline(Markup inside, Line line) {
-        inside.svg("polyline")
+        double thickness = thickness(line.kind());
+        if (picture.isPresent()) {
+            stroke(inside, line, NIGHT, thickness + 1.2).with("stroke-opacity", "0.7");
+        }
+        stroke(inside, line, foreground(), thickness);
+    }
+
+    private Markup stroke(Markup inside, Line line, String colour, double thickness) {
+        return inside.svg("polyline")
                 .with("points", points(line.points().stream(), "%.2f,%.2f", across, down, box.x(), box.y()))
                 .with("fill", "none")
-                .with("stroke", foreground())
-                .with("stroke-width", thickness(line.kind()))
+                .with("stroke", colour)
+                .with("stroke-width", thickness)
                 .with("stroke-dasharray", dashes(line.kind()));
     }
 
-    private static String thickness(String kind) {
+    private static double thickness(String kind) {
         return switch (kind) {
-            case "cut" -> "2";
-            case "level" -> "2.6";
-            case "before", "after" -> "1.4";
-            default -> "0.7";
+            case "cut" -> 2;
+            case "level" -> 2.6;
+            case "before", "after" -> 1.4;
+            default -> 0.7;
         };
     }
 

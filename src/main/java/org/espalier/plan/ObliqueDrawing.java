@@ -130,8 +130,8 @@ final class ObliqueDrawing {
         }
         line(centre, view);
         write(centre, 14, Texts.text(view.name), INK, "middle").with("font-weight", "600");
-        write(centre - half - 5, middle - 4, Texts.text(view.left), QUIET, "end");
-        write(centre + half + 5, middle - 4, Texts.text(view.right), QUIET, "start");
+        write(centre - half - 5, MARGIN + 10, Texts.text(view.left), QUIET, "end");
+        write(centre + half + 5, MARGIN + 10, Texts.text(view.right), QUIET, "start");
         write(centre, height - 8, Texts.text("plan.draw.angle", Math.abs(view.angle.degrees())), INK, "middle");
     }
 

@@ -1,5 +1,6 @@
 package org.espalier.plan;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -67,10 +68,15 @@ record PlanePart(List<ReadAngle> read) {
         return Texts.text(
                 "plan.read.apart",
                 DateText.of(side.on()),
-                DateText.of(Age.between(earlier, later)),
+                span(earlier, later),
                 Texts.text(side.on().isBefore(front.on()) ? "plan.read.before" : "plan.read.after"),
-                DateText.of(front.on()),
-                ChronoUnit.DAYS.between(earlier, later));
+                DateText.of(front.on()));
+    }
+
+    private static String span(LocalDate earlier, LocalDate later) {
+        var age = Age.between(earlier, later);
+        var days = Texts.text("plan.read.days", ChronoUnit.DAYS.between(earlier, later));
+        return age.completedMonths() == 0 ? days : Texts.text("plan.read.span", DateText.of(age), days);
     }
 
     private Optional<ReadAngle> latest(boolean fromTheSide) {

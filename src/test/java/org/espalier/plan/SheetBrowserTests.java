@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.SelectOption;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +32,7 @@ import org.espalier.patient.LegSign;
 import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Angle;
+import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -119,14 +121,60 @@ class SheetBrowserTests {
             settled(page);
             assertThat(row(page, 2)).isNotEqualTo(middle);
             assertThat(hka(row(page, 2))).isCloseTo(drawn(page, "after"), within(0.1));
+            var kind = page.locator("cut-film select");
+            kind.focus();
+            for (int i = 0; i < 3; i++) {
+                page.keyboard().press("ArrowDown");
+            }
+            settled(page);
+            assertThat(kind.locator("option:checked")).hasText("femur, round (dome)");
+            assertThat(page.locator("cut-film polyline[data-kind='cut']")).hasCount(1);
+            assertThat(page.locator("cut-film").getByText("no wedge and no change of length"))
+                    .isVisible();
+            assertThat(hka(row(page, 2))).isCloseTo(drawn(page, "after"), within(0.1));
+            var box = page.locator("cut-film .film").boundingBox();
+            assertThat(box.y + box.height).as("above the fold").isLessThan(768);
+            person.settle();
+            person.assertAccessible().assertFits().picture("plan-cut-left");
+        }
+    }
+
+    /** The centre of the round cut is drawn onto the cut itself: said in words, and what was drawn last stays. */
+    @Test
+    void saysWhyARoundCutCannotRunSo() {
+        var child = filmed();
+        try (var person = signedIn(Screen.DESKTOP)) {
+            var page = person.open("child/" + child.value() + "/plan/osteotomy?limb=left")
+                    .page();
+            settled(page);
+            page.locator("cut-film select").selectOption(new SelectOption().setLabel("tibia, round (dome)"));
+            settled(page);
+            var hinge = handle(page, "Hinge").boundingBox();
+            var end = handle(page, "Other end of the cut").boundingBox();
+            drag(page, handle(page, "Hinge"), 0, end.y - hinge.y);
+            assertThat(page.getByText("The centre of a round cut lies away from it"))
+                    .isVisible();
+            drag(page, handle(page, "Hinge"), 0, hinge.y - end.y);
+            settled(page);
+            assertThat(page.getByText("The centre of a round cut lies away from it"))
+                    .isHidden();
         }
     }
 
     @Test
     void asksWhichFragmentWasTrueBeforeItShowsAnObliqueCut() {
         var child = filmed();
+        reader.signedFromTheSide(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 4)), Side.LEFT, 8);
         try (var person = signedIn(Screen.DESKTOP)) {
-            var page = person.open("child/" + child.value() + "/plan/osteotomy").page();
+            var page = person.open("child/" + child.value() + "/plan/osteotomy?limb=left")
+                    .page();
+            use(page, "The tibia 15.0\u00b0 varus").click();
+            assertThat(page.getByLabel("Varus in degrees")).hasValue("15");
+            use(page, "bend of the shaft").press("Enter");
+            assertThat(page.getByLabel("Procurvatum in degrees")).hasValue("8");
+            assertThat(page.getByText("the two films are not of one day")).isVisible();
+            person.settle();
+            person.assertAccessible().assertFits().picture("plan-two-films");
             page.getByLabel("Varus in degrees").fill("20");
             page.getByLabel("Procurvatum in degrees").fill("0");
             page.getByLabel("Internal torsion in degrees").fill("25");
@@ -139,9 +187,20 @@ class SheetBrowserTests {
             page.keyboard().press("Enter");
             reckon(person);
             assertThat(page.getByText("50.8\u00b0 to the shaft")).isVisible();
-            assertThat(page.getByAltText("From the front 10.0\u00b0, falls towards lateral"))
-                    .isVisible();
-            person.assertAccessible().assertFits().picture("plan-oblique");
+            var drawing = page.getByAltText("From the front 10.0\u00b0, falls towards lateral");
+            assertThat(drawing).isVisible();
+            drawing.scrollIntoViewIfNeeded();
+            person.assertAccessible().assertFits().picture("plan-oblique-left");
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Guided growth sheet"))
+                    .click();
+            page.getByLabel("Screw: core diameter in mm").fill("3.1");
+            page.getByLabel("Screw: material").press("Enter");
+            page.keyboard().press("ArrowDown");
+            page.keyboard().press("Enter");
+            page.getByLabel("Exposed length in mm").fill("3");
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Reckon"))
+                    .click();
+            assertThat(page.getByText("no chance of breakage")).isVisible();
         }
     }
 
@@ -199,6 +258,10 @@ class SheetBrowserTests {
     private static void settled(Page page) {
         page.waitForFunction("() => { const cut = document.querySelector('cut-film');"
                 + " return cut?.dataset.answered && cut.dataset.answered === cut.dataset.sent; }");
+    }
+
+    private static Locator use(Page page, String words) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(Pattern.compile("Use: .*" + words)));
     }
 
     private static Locator handle(Page page, String name) {

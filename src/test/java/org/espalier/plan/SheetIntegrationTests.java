@@ -11,12 +11,14 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.TestSession;
 import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.Bone;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
 import org.espalier.patient.FactId;
 import org.espalier.patient.TibiaVaraStage;
 import org.espalier.prognosis.TestCourse;
 import org.espalier.reading.TestReader;
+import org.espalier.science.planning.CutKind;
 import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -204,6 +206,66 @@ class SheetIntegrationTests {
             examinations.record(child, new FactId(UUID.randomUUID()), new TibiaVaraStage(film, Side.RIGHT, stage));
             return stage;
         });
+    }
+
+    /** 87 less 72 degrees from the front, 8 from the side: the formula of the plane by hand, 16.8 degrees at 27.7. */
+    @Test
+    void takesTheTruePlaneFromTwoFilms() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
+        assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
+                .contains(
+                        "The tibia 15.0\u00b0 varus: mMPTA 72.0\u00b0 against 87\u00b0; film from the front of 03-Aug-2026")
+                .contains("No film from the side");
+        var earlier = reader.film(surgeon, child, LocalDate.of(2025, 6, 2));
+        reader.signedFromTheSide(surgeon, earlier, Side.RIGHT, 5);
+        assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
+                .contains("5.0\u00b0 procurvatum: bend of the shaft 5.0\u00b0; film from the side of 02-Jun-2025")
+                .contains(
+                        "Caution: the two films are not of one day. That from the side is of 02-Jun-2025, 14m (427 days)"
+                                + " before that from the front of 03-Aug-2026");
+        var sameDay = reader.film(surgeon, child, LocalDate.of(2026, 8, 3));
+        reader.signedFromTheSide(surgeon, sameDay, Side.RIGHT, 8);
+        assertThat(words(
+                        child,
+                        SheetKind.OSTEOTOMY,
+                        Map.of("varus", "15.0", "procurvatum", "8.0", "torsion", "3", "width", "40")))
+                .contains("True plane by the readings, tibia: 16.8\u00b0, in a plane 27.7\u00b0")
+                .contains("Both films are of 03-Aug-2026")
+                .contains("From the front: 15.0\u00b0 varus, as read of the tibia on 03-Aug-2026")
+                .contains("From the side: 8.0\u00b0 procurvatum, as read of the tibia on 03-Aug-2026");
+    }
+
+    /** Both limbs, tibia and femur, straight and round: the film is on the paper as a picture, with its scale. */
+    @Test
+    void printsTheFilmBeforeAndAfterTheCut() {
+        var child = reader.child(surgeon, TestCourse.BIRTH);
+        reader.signedWithShafts(surgeon, reader.wholeFilm(surgeon, child, LocalDate.of(2026, 8, 3)), 0);
+        var session = new TestSession(port).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        for (var side : Side.values()) {
+            var film = surgeon.does(() -> cuts.film(child, side)).orElseThrow();
+            assertThat(film.starts()).hasSize(4);
+            for (var start : film.starts()) {
+                var cut = start.cut();
+                var place = "%s,%s,%s,%s,%s,%s,15,%s"
+                        .formatted(cut.x1(), cut.y1(), cut.x2(), cut.y2(), cut.hx(), cut.hy(), start.kind());
+                boolean letter = start.bone() == Bone.FEMUR;
+                var answer = session.bytes(
+                        "api/children/" + child.value() + "/plan?sheet=osteotomy&limb=" + side
+                                + "&paper=" + (letter ? "LETTER" : "A4") + "&cut=" + place
+                                + "&varus=15&procurvatum=10&torsion=25&fragment=PROXIMAL&width=40&radius=40&diameter=25&below=15");
+                assertThat(answer.statusCode()).isEqualTo(200);
+                var name = "film-%s-%s-%s".formatted(side, start.bone(), start.kind());
+                assertThat(SheetPictures.pictures(answer.body())).isEqualTo(3);
+                assertThat(SheetPictures.keep(name, answer.body()))
+                        .contains("The film of 03-Aug-2026, before and after the cut")
+                        .contains("Drawn at 1 : ")
+                        .contains(start.bone() == Bone.FEMUR ? "the femur cut" : "the tibia cut")
+                        .contains(start.kind() == CutKind.ROUND ? "round about the hinge" : "straight across")
+                        .contains("stays inside the hospital")
+                        .contains("INVENTED");
+            }
+        }
     }
 
     @Test

@@ -168,6 +168,26 @@ public class TestReader {
         });
     }
 
+    /** A signed reading of a tibia from the side, the child lying, its shaft bent by so many degrees, the apex in front. */
+    public ReadingId signedFromTheSide(TestDoor.Sender surgeon, FilmId film, Side side, double procurvatum) {
+        double bend = Math.toRadians(procurvatum);
+        var points = List.of(
+                new PlacedPoint(side, "plateau_anterior", 270, 190),
+                new PlacedPoint(side, "plateau_posterior", 330, 200),
+                new PlacedPoint(side, "tibia_shaft_proximal", 300, 250),
+                new PlacedPoint(side, "tibia_shaft_bend", 300, 450),
+                new PlacedPoint(side, "tibia_shaft_distal", 300 + 200 * Math.sin(bend), 450 + 200 * Math.cos(bend)));
+        return surgeon.does(() -> {
+            var draft = drafts.begin(film);
+            var settings =
+                    Taken.but("\"view\": \"LATERAL\", \"stance\": \"SUPINE\"").withLimbs(List.of(side));
+            var chosen = drafts.choose(draft.id(), settings).orElseThrow();
+            drafts.measure(draft.id(), commit(chosen.revision(), new Marks(points, List.of())));
+            readings.sign(draft.id(), chosen.revision() + 1, null);
+            return draft.id();
+        });
+    }
+
     private ReadingId signed(TestDoor.Sender surgeon, FilmId film, Marks marks) {
         return surgeon.does(() -> {
             var draft = drafts.begin(film);

@@ -27,6 +27,9 @@ final class SheetPaper {
     private static final int WIDE = 70;
     private static final List<String> NAMES_AND_FACTS = List.of("28%", "72%");
 
+    /** A table of so few rows is not torn apart. */
+    private static final int SHORT = 12;
+
     private final Sheet sheet;
     private final LocalDateTime now;
 
@@ -162,6 +165,9 @@ final class SheetPaper {
                 .with("width", "100%")
                 .with("space-before", "1mm")
                 .with("font-size", "8.5pt");
+        if (rows.size() <= SHORT) {
+            table.with("keep-together.within-page", "always");
+        }
         (widths.isEmpty() ? shares(head, rows) : widths)
                 .forEach(width -> table.fo("table-column").with("column-width", width));
         if (!head.isEmpty()) {
