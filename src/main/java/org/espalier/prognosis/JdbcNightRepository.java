@@ -1,15 +1,13 @@
 package org.espalier.prognosis;
 
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** How far a night's work has come, and which children's facts changed since their forecasts were made. */
+/** Which children's facts changed since their forecasts were made. */
 @Repository
 class JdbcNightRepository {
 
@@ -20,22 +18,7 @@ class JdbcNightRepository {
      */
     record Marked(ChildId child, String mark, boolean changed, boolean treated) {}
 
-    /**
-     * How far a site has come.
-     *
-     * @param after the last child that was looked at
-     */
-    record Night(LocalDate night, UUID after, int looked, int renewed, boolean finished) {}
-
     private static final String SITES = "select sites_of_the_night()";
-    private static final String FIND =
-            "select night, after_child, looked, renewed, finished from forecast_night where site_id = :site";
-    private static final String SAVE = """
-            insert into forecast_night (site_id, night, after_child, looked, renewed, finished)
-            values (:site, :night, :after, :looked, :renewed, :finished)
-            on conflict (site_id) do update set night = excluded.night, after_child = excluded.after_child,
-                looked = excluded.looked, renewed = excluded.renewed, finished = excluded.finished
-            """;
 
     /** Whatever is written down anew changes a count, a newest id or a version. */
     private static final String NEXT = """
@@ -75,29 +58,6 @@ class JdbcNightRepository {
         return jdbc.sql(SITES)
                 .query((row, number) -> new SiteId(row.getObject(1, UUID.class)))
                 .list();
-    }
-
-    Optional<Night> find(SiteId site) {
-        return jdbc.sql(FIND)
-                .param("site", site.value())
-                .query((row, number) -> new Night(
-                        row.getObject("night", LocalDate.class),
-                        row.getObject("after_child", UUID.class),
-                        row.getInt("looked"),
-                        row.getInt("renewed"),
-                        row.getBoolean("finished")))
-                .optional();
-    }
-
-    void save(SiteId site, Night night) {
-        jdbc.sql(SAVE)
-                .param("site", site.value())
-                .param("night", night.night())
-                .param("after", night.after())
-                .param("looked", night.looked())
-                .param("renewed", night.renewed())
-                .param("finished", night.finished())
-                .update();
     }
 
     /** The next children of a site by id, and whether anything a forecast rests on changed since it was made. */

@@ -148,7 +148,7 @@ final class NightlyBenchmark {
     }
 
     private double night(int children, String what) {
-        owner.sql("update forecast_night set night = night - 1").update();
+        owner.sql("update night_work set night = night - 1").update();
         long before = rows();
         double taken = seconds(() -> {
             night.run();

@@ -5,14 +5,11 @@ import com.github.kagkarlsson.scheduler.task.TaskInstanceId;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import org.awaitility.Awaitility;
-import org.espalier.Espalier;
+import org.espalier.DoomedProcess;
 import org.espalier.TestNetwork;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
@@ -27,7 +24,6 @@ public final class DoomedRecall {
         THE_NEXT_START
     }
 
-    static final int KILLED = 137;
     static final int CHILDREN = 2_000;
 
     private static final Duration LONG = Duration.ofMinutes(3);
@@ -43,22 +39,13 @@ public final class DoomedRecall {
     }
 
     public static void main(String[] arguments) throws IOException {
-        var folder = Path.of(arguments[0]);
-        var life = Life.valueOf(arguments[1]);
-        try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true);
-                var house = new SpringApplicationBuilder(Espalier.class)
-                        .run(
-                                "--espalier.data=" + folder.resolve("data"),
-                                "--espalier.database.embedded=true",
-                                "--server.port=0",
-                                "--management.server.port=0")) {
+        DoomedProcess.live(arguments, (said, house) -> {
             var doomed = new DoomedRecall(said, house);
-            if (life == Life.KILLED_AMID_THE_NIGHT) {
-                doomed.beginAndDie();
-            } else {
-                doomed.waitUntilItIsFinished();
+            switch (Life.valueOf(arguments[1])) {
+                case KILLED_AMID_THE_NIGHT -> doomed.beginAndDie();
+                case THE_NEXT_START -> doomed.waitUntilItIsFinished();
             }
-        }
+        });
     }
 
     private void beginAndDie() {
@@ -86,15 +73,19 @@ public final class DoomedRecall {
                 .reschedule(
                         TaskInstanceId.of(RecallNight.PURPOSE, RecurringTask.INSTANCE),
                         house.getBean(Clock.class).instant());
-        while (count("select coalesce(sum(renewed), 0) from visit_night") < RecallNight.CHUNK) {
+        while (count("select coalesce(sum(renewed), 0) from night_work where work = 'recall-nightly'")
+                < RecallNight.CHUNK) {
             Thread.onSpinWait();
         }
-        Runtime.getRuntime().halt(KILLED);
+        DoomedProcess.die();
     }
 
     private void waitUntilItIsFinished() {
         said.println("found " + night());
-        Awaitility.await().atMost(LONG).until(() -> count("select count(*) from visit_night where not finished") == 0);
+        Awaitility.await()
+                .atMost(LONG)
+                .until(() ->
+                        count("select count(*) from night_work where work = 'recall-nightly' and not finished") == 0);
         said.println("left " + night());
         said.println("open visits " + count("select count(*) from visit where closed_at is null")
                 + (count("select count(distinct child_id) from visit") == CHILDREN
@@ -106,10 +97,12 @@ public final class DoomedRecall {
     }
 
     private String night() {
-        long renewed = count("select sum(renewed) from visit_night");
+        long renewed = count("select sum(renewed) from night_work where work = 'recall-nightly'");
         var amid = renewed >= RecallNight.CHUNK && renewed < CHILDREN;
         return (amid ? "amid" : Long.toString(renewed))
-                + (count("select count(*) from visit_night where not finished") == 0 ? ", finished" : ", unfinished");
+                + (count("select count(*) from night_work where work = 'recall-nightly' and not finished") == 0
+                        ? ", finished"
+                        : ", unfinished");
     }
 
     private long count(String sql) {

@@ -2,10 +2,8 @@ package org.espalier.followup;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import org.espalier.Espalier;
+import org.espalier.DoomedProcess;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildData;
@@ -13,7 +11,6 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Sex;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
@@ -30,8 +27,6 @@ public final class DoomedTransfer {
         NOWHERE
     }
 
-    static final int KILLED = 137;
-
     private final PrintStream said;
     private final TestNetwork network;
     private final TransferService transfers;
@@ -47,17 +42,8 @@ public final class DoomedTransfer {
     }
 
     public static void main(String[] arguments) throws IOException {
-        var folder = Path.of(arguments[0]);
-        var death = Death.valueOf(arguments[1]);
-        try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true);
-                var house = new SpringApplicationBuilder(Espalier.class)
-                        .run(
-                                "--espalier.data=" + folder.resolve("data"),
-                                "--espalier.database.embedded=true",
-                                "--server.port=0",
-                                "--management.server.port=0")) {
-            new DoomedTransfer(said, house).live(death);
-        }
+        DoomedProcess.live(
+                arguments, (said, house) -> new DoomedTransfer(said, house).live(Death.valueOf(arguments[1])));
     }
 
     private void live(Death death) {
@@ -117,6 +103,6 @@ public final class DoomedTransfer {
     }
 
     private static void die() {
-        Runtime.getRuntime().halt(KILLED);
+        DoomedProcess.die();
     }
 }

@@ -2,11 +2,9 @@ package org.espalier.followup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import org.espalier.DoomedProcess;
 import org.espalier.followup.DoomedTransfer.Death;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,30 +29,15 @@ class KilledTransferIntegrationTests {
     }
 
     private List<String> dies(Death death) throws Exception {
-        assertThat(run(death)).as(death.name()).isEqualTo(DoomedTransfer.KILLED);
+        assertThat(run(death)).as(death.name()).isEqualTo(DoomedProcess.KILLED);
         return said(death);
     }
 
-    private int run(Death death) throws IOException, InterruptedException {
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Xmx768m",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        DoomedTransfer.class.getName(),
-                        folder.toString(),
-                        death.name())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve(death + ".log").toFile())
-                .start();
-        assertThat(process.waitFor(180, TimeUnit.SECONDS))
-                .as(death + " took too long")
-                .isTrue();
-        return process.exitValue();
+    private int run(Death death) throws Exception {
+        return DoomedProcess.run(DoomedTransfer.class, folder, death);
     }
 
-    private List<String> said(Death death) throws IOException {
-        return Files.readAllLines(folder.resolve(death + ".said"));
+    private List<String> said(Death death) throws Exception {
+        return DoomedProcess.said(folder, death);
     }
 }

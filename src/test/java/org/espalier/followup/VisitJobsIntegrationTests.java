@@ -25,6 +25,7 @@ import org.espalier.patient.PatientService;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
+import org.espalier.platform.Night;
 import org.espalier.science.quantity.Sex;
 import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.ProcedureId;
@@ -244,7 +245,7 @@ class VisitJobsIntegrationTests {
                         """).param(site.value()).query(String.class).list();
     }
 
-    private JdbcVisitNightRepository.Night aNight() {
+    private Night aNight() {
         return Callers.callAs(new Caller.SystemAtSite(site.value(), "test"), () -> night.run(site));
     }
 }

@@ -5,15 +5,12 @@ import com.github.kagkarlsson.scheduler.task.TaskInstanceId;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import org.awaitility.Awaitility;
-import org.espalier.Espalier;
+import org.espalier.DoomedProcess;
 import org.espalier.TestNetwork;
 import org.espalier.reading.TestReader;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
@@ -28,7 +25,6 @@ public final class DoomedNight {
         THE_NEXT_START
     }
 
-    static final int KILLED = 137;
     static final int CHILDREN = 10_000;
 
     private static final Duration LONG = Duration.ofMinutes(2);
@@ -44,22 +40,13 @@ public final class DoomedNight {
     }
 
     public static void main(String[] arguments) throws IOException {
-        var folder = Path.of(arguments[0]);
-        var life = Life.valueOf(arguments[1]);
-        try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true);
-                var house = new SpringApplicationBuilder(Espalier.class)
-                        .run(
-                                "--espalier.data=" + folder.resolve("data"),
-                                "--espalier.database.embedded=true",
-                                "--server.port=0",
-                                "--management.server.port=0")) {
+        DoomedProcess.live(arguments, (said, house) -> {
             var doomed = new DoomedNight(said, house);
-            if (life == Life.KILLED_AMID_THE_NIGHT) {
-                doomed.beginAndDie();
-            } else {
-                doomed.waitUntilItIsFinished();
+            switch (Life.valueOf(arguments[1])) {
+                case KILLED_AMID_THE_NIGHT -> doomed.beginAndDie();
+                case THE_NEXT_START -> doomed.waitUntilItIsFinished();
             }
-        }
+        });
     }
 
     private void beginAndDie() {
@@ -79,27 +66,29 @@ public final class DoomedNight {
                 .reschedule(
                         TaskInstanceId.of(Nightly.PURPOSE, RecurringTask.INSTANCE),
                         house.getBean(Clock.class).instant());
-        while (count("select coalesce(sum(looked), 0) from forecast_night") < Nightly.CHUNK) {
+        while (count("select coalesce(sum(looked), 0) from night_work where work = 'forecast-nightly'")
+                < Nightly.CHUNK) {
             Thread.onSpinWait();
         }
-        Runtime.getRuntime().halt(KILLED);
+        DoomedProcess.die();
     }
 
     private void waitUntilItIsFinished() {
         said.println("found " + night());
         Awaitility.await()
                 .atMost(LONG)
-                .until(() -> count("select count(*) from forecast_night where not finished") == 0);
+                .until(() ->
+                        count("select count(*) from night_work where work = 'forecast-nightly' and not finished") == 0);
         said.println("left " + night());
         said.println("marked " + count("select count(*) from forecast_mark") + ", forecasts "
                 + count("select count(*) from forecast"));
     }
 
     private String night() {
-        long looked = count("select sum(looked) from forecast_night");
+        long looked = count("select sum(looked) from night_work where work = 'forecast-nightly'");
         var amid = looked >= Nightly.CHUNK && looked < CHILDREN;
         return (amid ? "amid" : Long.toString(looked))
-                + (count("select count(*) from forecast_night where not finished") == 0
+                + (count("select count(*) from night_work where work = 'forecast-nightly' and not finished") == 0
                         ? ", finished"
                         : ", unfinished");
     }

@@ -2,10 +2,9 @@ package org.espalier.prognosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import org.espalier.DoomedProcess;
 import org.espalier.prognosis.DoomedNight.Life;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +17,7 @@ class KilledNightIntegrationTests {
 
     @Test
     void aNightCutShortIsFinishedAtTheNextStart() throws Exception {
-        assertThat(run(Life.KILLED_AMID_THE_NIGHT)).isEqualTo(DoomedNight.KILLED);
+        assertThat(run(Life.KILLED_AMID_THE_NIGHT)).isEqualTo(DoomedProcess.KILLED);
         assertThat(run(Life.THE_NEXT_START)).isZero();
         assertThat(said(Life.THE_NEXT_START))
                 .containsExactly(
@@ -28,25 +27,10 @@ class KilledNightIntegrationTests {
     }
 
     private int run(Life life) throws Exception {
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Xmx768m",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        DoomedNight.class.getName(),
-                        folder.toString(),
-                        life.name())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve(life + ".log").toFile())
-                .start();
-        assertThat(process.waitFor(240, TimeUnit.SECONDS))
-                .as(life + " took too long")
-                .isTrue();
-        return process.exitValue();
+        return DoomedProcess.run(DoomedNight.class, folder, life);
     }
 
     private List<String> said(Life life) throws Exception {
-        return Files.readAllLines(folder.resolve(life + ".said"));
+        return DoomedProcess.said(folder, life);
     }
 }

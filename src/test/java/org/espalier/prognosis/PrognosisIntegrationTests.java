@@ -14,6 +14,7 @@ import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
+import org.espalier.platform.Night;
 import org.espalier.reading.TestReader;
 import org.espalier.science.forecast.Cause;
 import org.espalier.science.forecast.Deformity;
@@ -239,9 +240,9 @@ class PrognosisIntegrationTests {
     }
 
     /** The night's work as if a day had gone by. */
-    private JdbcNightRepository.Night nextNight() {
+    private Night nextNight() {
         network.owner()
-                .sql("update forecast_night set night = night - 1 where site_id = ?")
+                .sql("update night_work set night = night - 1 where site_id = ?")
                 .param(surgeon.site().value())
                 .update();
         return job(() -> nightly.run(surgeon.site()));

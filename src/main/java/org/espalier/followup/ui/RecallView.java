@@ -160,6 +160,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         shown = page.lines().size();
         list.show(page.lines(), shownSites);
         more.setVisible(page.all() > shown);
+        keys.setVisible(shown > 1);
         var day = shownSites.isEmpty() ? "" : DateText.inWords(siteService.today(ids.getFirst()));
         said.setText(Texts.text("followup.recall.said", page.all(), day));
     }

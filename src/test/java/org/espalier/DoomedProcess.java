@@ -1,0 +1,69 @@
+package org.espalier;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BiConsumer;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** The whole application in a process of its own, to be killed amid its work, and to be started again after it. */
+public final class DoomedProcess {
+
+    /** The exit status of one that was killed. */
+    public static final int KILLED = 137;
+
+    private static final int SECONDS = 240;
+
+    private DoomedProcess() {}
+
+    /** Begins a life of the program in a folder, waits for its end and says how it ended. */
+    public static int run(Class<?> program, Path folder, Enum<?> life) throws IOException, InterruptedException {
+        var process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-Xmx768m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        program.getName(),
+                        folder.toString(),
+                        life.name())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve(life + ".log").toFile())
+                .start();
+        assertThat(process.waitFor(SECONDS, TimeUnit.SECONDS))
+                .as(life + " took too long")
+                .isTrue();
+        return process.exitValue();
+    }
+
+    /** What a life said. */
+    public static List<String> said(Path folder, Enum<?> life) throws IOException {
+        return Files.readAllLines(folder.resolve(life + ".said"));
+    }
+
+    /** Within the process: starts the house in the folder of the first argument and lives in it. */
+    public static void live(String[] arguments, BiConsumer<PrintStream, ConfigurableApplicationContext> life)
+            throws IOException {
+        var folder = Path.of(arguments[0]);
+        try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true);
+                var house = new SpringApplicationBuilder(Espalier.class)
+                        .run(
+                                "--espalier.data=" + folder.resolve("data"),
+                                "--espalier.database.embedded=true",
+                                "--server.port=0",
+                                "--management.server.port=0")) {
+            life.accept(said, house);
+        }
+    }
+
+    /** Dies as a killed process does: nothing is closed, nothing is said. */
+    public static void die() {
+        Runtime.getRuntime().halt(KILLED);
+    }
+}
