@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * A surgeon's look at a child of another hospital in an emergency.
  *
  * @param site the hospital that had care of the child then
- * @param who the surgeon's name
+ * @param who the surgeon's name, and in brackets the hospital they come from
  * @param until when it ends by itself
  * @param review what the privacy officer found; null before the review, and for whoever may not read it
  */

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.time.Clock;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
@@ -146,6 +148,24 @@ class AccessLogIntegrationTests {
                         .update())
                 .rootCause()
                 .hasMessageContaining("only ever added to");
+    }
+
+    /** The jobs stand in the table that all nodes share: one of them seals, one checks at night. */
+    @Test
+    void areSealedAllTheTimeAndCheckedEachNight() {
+        var due = network.owner()
+                .sql("select task_name, execution_time from scheduled_tasks where task_name like '%-access-log'")
+                .query((row, number) -> java.util.Map.entry(
+                        row.getString("task_name"),
+                        row.getTimestamp("execution_time").toInstant()))
+                .list();
+        assertThat(due)
+                .extracting(java.util.Map.Entry::getKey)
+                .containsExactlyInAnyOrder("seal-access-log", "check-access-log");
+        assertThat(due)
+                .filteredOn(one -> one.getKey().equals("check-access-log"))
+                .extracting(one -> one.getValue().atZone(ZoneId.systemDefault()).toLocalTime())
+                .containsExactly(LocalTime.of(2, 45));
     }
 
     @Test

@@ -139,6 +139,7 @@ class EmergencyIntegrationTests {
                     .singleElement()
                     .satisfies(one -> {
                         assertThat(one.staff().value()).isEqualTo(surgeon);
+                        assertThat(one.who()).matches("Test person \\d+ \\(Test hospital \\d+\\)");
                         assertThat(one.reason()).isEqualTo(WHY);
                         assertThat(one.review()).isNull();
                     });

@@ -35,6 +35,7 @@ final class FoundList<T> extends Composite<Div> {
         this.called = called;
         this.toLine = toLine;
         find = new TextField(Texts.text(findKey));
+        find.addClassName("admin-find");
         find.setValueChangeMode(ValueChangeMode.LAZY);
         find.addValueChangeListener(change -> find());
         list.addClassName("admin-list");
