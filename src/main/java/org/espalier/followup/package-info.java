@@ -14,6 +14,7 @@
             "reading",
             "stock",
             "treatment",
+            "science::forecast",
             "science::growth",
             "science::quantity"
         })
