@@ -279,6 +279,34 @@ class ObliqueCutTests {
         assertThat(cut.rotation().degrees()).isCloseTo(sign * Math.toDegrees(whole.getAngle()), within(1e-9));
     }
 
+    /**
+     * A digital bone, made and moved by the geometry library alone: the lower half of a straight bone is bent and twisted, then
+     * turned back by what the cut says. Its points come back to where they were, and those on the cut never leave it.
+     */
+    @Property
+    void bringsEveryPointOfADigitalBoneBack(
+            @ForAll @DoubleRange(min = -45, max = 45) double varus,
+            @ForAll @DoubleRange(min = -45, max = 45) double procurvatum,
+            @ForAll @DoubleRange(min = 1, max = 60) double torsion) {
+        double across = Math.tan(Math.toRadians(varus));
+        double forward = Math.tan(Math.toRadians(procurvatum));
+        Vector3D bentTo = new Vector3D(-across, -forward, -1);
+        Rotation bend = new Rotation(Vector3D.MINUS_K, bentTo);
+        Rotation twist = new Rotation(Vector3D.PLUS_K, Math.toRadians(torsion), RotationConvention.VECTOR_OPERATOR);
+        ObliqueCut cut = cut(varus, procurvatum, torsion);
+        Vector3D normal = new Vector3D(
+                cut.normal().lateral(), cut.normal().anterior(), cut.normal().proximal());
+        Rotation back = new Rotation(normal, -cut.rotation().toRadians(), RotationConvention.VECTOR_OPERATOR);
+        for (Vector3D straight : new Vector3D[] {
+            new Vector3D(0, 0, -180), new Vector3D(12, 0, -60), new Vector3D(0, -12, -120), new Vector3D(-9, 7, -175)
+        }) {
+            Vector3D deformed = bend.applyTo(twist.applyTo(straight));
+            assertThat(back.applyTo(deformed).distance(straight)).isCloseTo(0, within(1e-9));
+        }
+        Vector3D onTheCut = normal.orthogonal().scalarMultiply(15);
+        assertThat(back.applyTo(onTheCut).dotProduct(normal)).isCloseTo(0, within(1e-9));
+    }
+
     @Test
     void refusesAStraightBone() {
         assertThatIllegalArgumentException().isThrownBy(() -> cut(0, 0, 0));
