@@ -76,15 +76,17 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         parts.addClassName("columns");
         if (staff.has(Role.SURGEON)) {
             content.add(search(), found);
-            parts.add(list("opinion.asked-of-me", lines, line -> !line.mine() && !line.closed()), calls());
+            parts.add(
+                    list(
+                            "opinion.asked-of-me",
+                            "opinion.asked-of-me.none",
+                            lines,
+                            line -> !line.mine() && !line.closed()),
+                    calls());
         }
-        parts.add(list("opinion.we-asked", lines, line -> line.mine() && !line.closed()));
-        if (lines.stream().anyMatch(OpinionsView::isOutcomeDue)) {
-            parts.add(list("opinion.outcomes-due", lines, OpinionsView::isOutcomeDue));
-        }
-        if (lines.stream().anyMatch(OpinionsView::isOver)) {
-            parts.add(list("opinion.closed", lines, OpinionsView::isOver));
-        }
+        parts.add(list("opinion.we-asked", "opinion.we-asked.none", lines, line -> line.mine() && !line.closed()));
+        over("opinion.outcomes-due", lines, OpinionsView::isOutcomeDue).ifPresent(parts::add);
+        over("opinion.closed", lines, OpinionsView::isOver).ifPresent(parts::add);
         content.add(parts);
         if (staff.has(Role.SURGEON)) {
             fared().ifPresent(content::add);
@@ -119,18 +121,22 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         return typed;
     }
 
-    private Section list(String key, List<ThreadLine> lines, Predicate<ThreadLine> which) {
+    private Section list(String key, String none, List<ThreadLine> lines, Predicate<ThreadLine> which) {
         var chosen = lines.stream().filter(which).toList();
-        var sheet = Parts.sheet(Texts.text(key, chosen.size()));
-        if (chosen.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text(key + ".none")));
-        } else {
-            var order = chosen.getFirst().closed() ? "opinion.order.closed" : "opinion.order";
-            sheet.add(
-                    new ThreadList(chosen, clock.instant().atZone(zone).toLocalDate()),
-                    Parts.text("small", Texts.text(order)));
-        }
-        return sheet;
+        return chosen.isEmpty()
+                ? Parts.sheet(Texts.text(key, 0), Parts.text("empty", Texts.text(none)))
+                : list(key, chosen, "opinion.order");
+    }
+
+    private Optional<Section> over(String key, List<ThreadLine> lines, Predicate<ThreadLine> which) {
+        var chosen = lines.stream().filter(which).toList();
+        return chosen.isEmpty() ? Optional.empty() : Optional.of(list(key, chosen, "opinion.order.closed"));
+    }
+
+    private Section list(String key, List<ThreadLine> chosen, String order) {
+        var today = clock.instant().atZone(zone).toLocalDate();
+        return Parts.sheet(
+                Texts.text(key, chosen.size()), new ThreadList(chosen, today), Parts.text("small", Texts.text(order)));
     }
 
     private Section calls() {
