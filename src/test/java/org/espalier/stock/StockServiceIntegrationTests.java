@@ -63,6 +63,27 @@ class StockServiceIntegrationTests {
     }
 
     @Test
+    void findsOnAShelfByReferenceByLotAndByOneOfTheLotsOfASlot() {
+        test.arrive(here, here.plate(), here.tray(), "L%1", SOON, 5);
+        test.arrive(here, here.screw(), here.tray(), "M-1", SOON, 5);
+        test.arrive(here, here.screw(), here.tray(), "M-2", SOON, 5);
+        assertThat(found("m-2")).containsExactly(here.screw().id());
+        assertThat(found(here.plate().data().reference()))
+                .containsExactly(here.plate().id());
+        assertThat(found("%1"))
+                .as("a sign of the search is a sign")
+                .containsExactly(here.plate().id());
+        assertThat(found("")).hasSize(2);
+        assertThat(found("nothing like it")).isEmpty();
+    }
+
+    private List<ProductId> found(String part) {
+        return test.as(here, () -> stock.find(here.tray(), part)).stream()
+                .map(line -> line.product().id())
+                .toList();
+    }
+
+    @Test
     void movesBetweenShelvesAndNeverBelowNothing() {
         var lot = test.arrive(here, here.plate(), here.store(), "L1", SOON, 5);
         move(lot, 3, here.store(), shelf(ShelfKind.QUARANTINE));
