@@ -3,6 +3,7 @@ package org.espalier.access.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Section;
@@ -39,7 +40,7 @@ final class SitePanel extends Composite<Section> {
         operators.addValueChangeListener(change -> factors.demandOfOperators(change.getValue()));
         var add = new Button(Texts.text("access.site.add"), click -> add());
         getContent().addClassName("sheet");
-        getContent().add(new H2(Texts.text("access.sites")), list, form, add, operators);
+        getContent().add(new H2(Texts.text("access.sites")), list, form, add, new Div(operators));
         refresh();
     }
 

@@ -47,6 +47,7 @@ class AdminBrowserTests {
             operator.settle().picture("admin-" + screen).assertAccessible().assertFits();
             if (screen == Screen.DESKTOP) {
                 demandsASecondFactorOfOperatorsToo(operator);
+                changesTheNameOfAHospital(operator);
             }
         }
         try (var newcomer = Browser.person(port, screen)) {
@@ -64,6 +65,29 @@ class AdminBrowserTests {
         box.uncheck();
         operator.settle().open("admin");
         assertThat(box).not().isChecked();
+    }
+
+    private void changesTheNameOfAHospital(Browser.Person operator) {
+        var name = network.owner()
+                .sql("select name from site where id = ?")
+                .param(network.site())
+                .query(String.class)
+                .single();
+        var page = operator.open("admin").page();
+        page.getByLabel("Find a hospital by a part of its name or code").fill(name);
+        assertThat(page.locator(".admin-list").first().locator("> li")).hasCount(1);
+        page.getByLabel("Change " + name, new Page.GetByLabelOptions().setExact(true))
+                .click();
+        var dialog = page.getByRole(AriaRole.DIALOG);
+        dialog.getByLabel("Time zone").fill("nowhere");
+        button(page, "Save").click();
+        assertThat(page.getByText("Write a time zone as in Europe/Lisbon.")).isVisible();
+        dialog.getByLabel("Time zone").fill("Europe/Athens");
+        dialog.getByLabel("Name").fill("Renamed " + name);
+        operator.settle().picture("admin-hospital-DESKTOP").assertAccessible();
+        button(page, "Save").click();
+        assertThat(page.getByText("Renamed " + name).first()).isVisible();
+        assertThat(page.getByText("Europe/Athens").first()).isVisible();
     }
 
     @Test
