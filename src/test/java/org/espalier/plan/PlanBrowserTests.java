@@ -68,7 +68,14 @@ class PlanBrowserTests {
             page.getByLabel("What do you mean to do?").press("Enter");
             page.keyboard().press("ArrowDown");
             page.keyboard().press("Enter");
-            page.getByLabel("What is it to reach?").fill("a straight leg");
+            person.settle();
+            page.waitForResponse(
+                    answer -> answer.url().contains("v-r=uidl"),
+                    () -> page.getByLabel("What is it to reach?").fill("a straight leg"));
+            person.settle();
+            page.reload();
+            assertThat(page.getByText("What you typed before is here again")).isVisible();
+            assertThat(page.getByLabel("What is it to reach?")).hasValue("a straight leg");
             page.getByLabel("What do you expect to happen?").fill("straight within two years");
             page.getByRole(AriaRole.BUTTON, button("Keep options and intent")).press("Enter");
             person.settle();

@@ -2,24 +2,29 @@ package org.espalier.plan.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.HasValidation;
+import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.NumberField;
 import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
 import org.espalier.plan.Intent;
 import org.espalier.plan.Option;
 import org.espalier.plan.OptionOutlook;
 import org.espalier.plan.Options;
+import org.espalier.platform.FormDraft;
 import org.espalier.science.quantity.Angle;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +38,12 @@ class IntentForm extends Composite<Section> {
 
     private static final double FURTHEST = 30;
 
+    /** What stands in the fields; empty where nothing does. */
+    record Typed(String meant, String aim, String expectation, String hka, String direction, String by) {}
+
     private final transient Options options;
+    private final transient FormDraft<Typed> draft;
+    private final Paragraph found = Parts.paragraph("soon", "");
     private final Select<Option> meant = new Select<>();
     private final TextArea aim = text("plan.intent.aim");
     private final TextArea expectation = text("plan.intent.expectation");
@@ -42,8 +52,10 @@ class IntentForm extends Composite<Section> {
     private final DateEntryField by;
     private boolean complete;
 
-    IntentForm(Options options, Consumer<Optional<Intent>> keep) {
+    /** @param draft what is typed, kept at every change until it is said */
+    IntentForm(Options options, FormDraft<Typed> draft, Consumer<Optional<Intent>> keep) {
         this.options = options;
+        this.draft = draft;
         by = new DateEntryField(
                 Texts.text("plan.intent.by"), () -> options.ahead().today());
         meant.setLabel(Texts.text("plan.intent.meant"));
@@ -65,8 +77,51 @@ class IntentForm extends Composite<Section> {
                 .add(
                         new H2(Texts.text("plan.intent.heading")),
                         Parts.paragraph("note", Texts.text("plan.intent.note")),
+                        found,
                         fields,
                         actions);
+        draft.typed().ifPresent(this::fill);
+        keepAtEveryChange();
+    }
+
+    private void keepAtEveryChange() {
+        aim.setValueChangeMode(ValueChangeMode.LAZY);
+        expectation.setValueChangeMode(ValueChangeMode.LAZY);
+        Stream.<HasValue<?, ?>>of(meant, aim, expectation, hka, direction)
+                .forEach(field -> field.addValueChangeListener(change -> keepTyped()));
+        by.addTypingListener(this::keepTyped);
+    }
+
+    private void keepTyped() {
+        boolean kept = draft.keep(new Typed(
+                name(meant.getValue()),
+                aim.getValue(),
+                expectation.getValue(),
+                hka.getValue() == null ? "" : hka.getValue().toString(),
+                name(direction.getValue()),
+                by.typed()));
+        found.setText(kept ? "" : Texts.text("plan.intent.elsewhere"));
+    }
+
+    private static String name(@Nullable Enum<?> chosen) {
+        return chosen == null ? "" : chosen.name();
+    }
+
+    private void fill(Typed typed) {
+        options.open().stream()
+                .map(OptionOutlook::option)
+                .filter(option -> option.name().equals(typed.meant()))
+                .forEach(meant::setValue);
+        aim.setValue(typed.aim());
+        expectation.setValue(typed.expectation());
+        if (!typed.hka().isEmpty()) {
+            hka.setValue(Double.valueOf(typed.hka()));
+        }
+        Stream.of(Direction.values())
+                .filter(one -> one.name().equals(typed.direction()))
+                .forEach(direction::setValue);
+        by.type(typed.by());
+        found.setText(Texts.text("plan.intent.found"));
     }
 
     private void save(Consumer<Optional<Intent>> keep) {

@@ -35,6 +35,8 @@ import org.espalier.plan.PlanText;
 import org.espalier.plan.SheetInputs;
 import org.espalier.plan.SheetKind;
 import org.espalier.plan.internal.Drawings;
+import org.espalier.platform.Drafts;
+import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
 import org.espalier.science.quantity.Side;
 
@@ -48,13 +50,16 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
     private final SiteService sites;
     private final CurrentStaff staff;
     private final Ids ids;
+    private final transient Drafts drafts;
 
-    PlanView(PlanService plans, PatientService patients, SiteService sites, CurrentStaff staff, Ids ids) {
+    PlanView(
+            PlanService plans, PatientService patients, SiteService sites, CurrentStaff staff, Ids ids, Drafts drafts) {
         this.plans = plans;
         this.patients = patients;
         this.sites = sites;
         this.staff = staff;
         this.ids = ids;
+        this.drafts = drafts;
     }
 
     @Override
@@ -95,13 +100,23 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
                 closed(options),
                 Parts.paragraph("caution", Texts.text("plan.caution")));
         if (staff.has(Role.SURGEON, child.site())) {
-            screen.add(new IntentForm(options, intent -> keep(child, options.side(), intent)));
+            screen.add(intent(child, options));
         }
         screen.add(new SavedList(plans.saved(child.id())));
     }
 
-    private void keep(Child child, Side side, Optional<Intent> intent) {
+    private Component intent(Child child, Options options) {
+        var draft = new FormDraft<>(
+                drafts, "plan-intent-" + Parts.word(options.side()), child.id().value(), IntentForm.Typed.class);
+        return new IntentForm(options, draft, intent -> keep(child, options.side(), draft, intent));
+    }
+
+    /** What was typed of an intent stays where the options alone were kept. */
+    private void keep(Child child, Side side, FormDraft<IntentForm.Typed> draft, Optional<Intent> intent) {
         plans.keep(child.id(), side, new ComparisonId(ids.next()), intent.orElse(null));
+        if (intent.isPresent()) {
+            draft.discard();
+        }
         show(child, side);
         Notification.show(Texts.text("plan.intent.kept"));
     }
