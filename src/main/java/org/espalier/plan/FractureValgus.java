@@ -11,7 +11,7 @@ import org.espalier.science.alignment.NormalRange;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.PrintedTable;
 
-/** Valgus after a fracture of the proximal tibial metaphysis: how it went in each published series, beside this limb's films. */
+/** Valgus after a proximal tibial metaphyseal fracture: how it went in each series, beside this limb's films. */
 record FractureValgus(Ahead ahead, LimbMeasures measures) {
 
     private static final List<PrintedTable.Row> SERIES =

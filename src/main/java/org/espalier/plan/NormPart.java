@@ -18,7 +18,7 @@ import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Sex;
 
-/** The course normal for an age as the study says that was chosen, then what every study says, each by its own method. */
+/** The course of the age by the study that was chosen, then what every study says, each by its own method. */
 record NormPart(Ahead ahead, LimbMeasures measures, SheetInputs inputs) {
 
     private static final int MONTHS = 18 * 12;

@@ -22,7 +22,7 @@ import org.espalier.science.alignment.TibialShare;
 import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Angle;
 
-/** The indices of the proximal tibia of this limb, and what each study's own cut-off makes of them, with how often it was wrong. */
+/** Indices of the proximal tibia, and what each study's own cut-off makes of them, with how often it was wrong. */
 record TibialIndices(Ahead ahead, LimbMeasures measures) {
 
     private static final String NOTHING = "\u2013";
