@@ -451,6 +451,7 @@ public class TestWorld {
                 Map.entry("BookingService.preview", new Object[] {surgeon.site(), bookings(today)}),
                 Map.entry("BookingService.take", new Object[] {surgeon.site(), bookings(today)}),
                 Map.entry("FamilyService.save", new Object[] {surgeon.site(), child, Family.UNKNOWN}),
+                Map.entry("TheatreService.next", new Object[] {surgeon.site(), DAY.minusDays(1)}),
                 Map.entry("RecallService.late", new Object[] {List.of(surgeon.site()), 0}),
                 Map.entry("RecallService.tried", new Object[] {visit, call}),
                 Map.entry("EmergencyService.review", new Object[] {taken(surgeon, child), true, "it was right"}),

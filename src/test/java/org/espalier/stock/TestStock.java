@@ -143,6 +143,7 @@ public class TestStock {
         var holder = use.holder();
         var arrived = as(stocked, () -> stock.latest(site)).get(1);
         return Map.ofEntries(
+                Map.entry("StockService.find", new Object[] {stocked.store(), ""}),
                 Map.entry("StockService.sterilise", new Object[] {stocked.tray()}),
                 Map.entry("StockService.trayIsBack", new Object[] {stocked.tray()}),
                 Map.entry(
