@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One real browser for all tests, and people who sit before it. What the server sends to a person is searched for
- * canaries: names and numbers planted in other hospitals' records, which nobody before this screen may ever be sent; those of
- * {@link Canaries#ABROAD} always.
+ * canaries: names and numbers planted in other hospitals' records, which nobody before this screen may ever be sent;
+ * those of {@link Canaries#ABROAD} always.
  */
 public final class Browser {
 

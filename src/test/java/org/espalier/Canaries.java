@@ -13,9 +13,9 @@ import org.espalier.science.quantity.Sex;
 import org.springframework.stereotype.Component;
 
 /**
- * Names and numbers that must turn up nowhere. Every application under test has a hospital abroad with a child, its films
- * and readings; no test works there, so no answer at all may hold a word of it. Logs may hold neither that child nor the one
- * that tests do work with.
+ * Names and numbers that must turn up nowhere. Every application under test has a hospital abroad with a child, its
+ * films and readings; no test works there, so no answer at all may hold a word of it. Logs may hold neither that child
+ * nor the one that tests do work with.
  */
 @Component
 class Canaries {

@@ -20,8 +20,8 @@ import org.springframework.test.context.TestContext;
 import org.springframework.test.context.TestExecutionListener;
 
 /**
- * Fails the test during which a canary turned up: in an answer, in the log as it is written in production, in the name of a
- * kept file, or in the log of accesses. Where tests run several applications, the one under test holds the caller.
+ * Fails the test during which a canary turned up: in an answer, in the log as it is written in production, in the name
+ * of a kept file, or in the log of accesses. Where tests run several applications, the one under test holds the caller.
  */
 class CanaryWatch implements ApplicationContextInitializer<ConfigurableApplicationContext>, TestExecutionListener {
 

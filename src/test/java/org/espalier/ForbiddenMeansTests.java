@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Means that the page on security says this program does without: a file that takes one up is named here with its reason. */
+/**
+ * Means that the page on security says this program does without: a file that takes one up is named here with its
+ * reason.
+ */
 class ForbiddenMeansTests {
 
     private static final Pattern SENT_CALL = Pattern.compile("executeJs\\((?!\"[^\"]*\"\\))");

@@ -10,8 +10,9 @@ import org.springframework.test.context.TestExecutionListeners;
 import org.springframework.test.context.TestExecutionListeners.MergeMode;
 
 /**
- * A test on the whole application over a real PostgreSQL of its own, as the application's role. All such tests share one
- * application; each makes its own sites, staff and children. No answer and no log line of any of them may hold a canary.
+ * A test on the whole application over a real PostgreSQL of its own, as the application's role. All such tests share
+ * one application; each makes its own sites, staff and children. No answer and no log line of any of them may hold a
+ * canary.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)

@@ -17,8 +17,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /**
- * Who keeps the stock or counts the cost works in the hospital of a child without ever meeting who the child is: from the
- * menu they follow every link, and no answer of the server holds the name or the number.
+ * Who keeps the stock or counts the cost works in the hospital of a child without ever meeting who the child is: from
+ * the menu they follow every link, and no answer of the server holds the name or the number.
  */
 @IntegrationTest
 class NamelessRolesBrowserTests {

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.Properties;
 
 /**
- * A language of brackets: every text of every bundle between two, under the code of a language that runs from right to left.
- * On a screen read in it, what stands outside brackets did not come from a bundle.
+ * A language of brackets: every text of every bundle between two, under the code of a language that runs from right to
+ * left. On a screen read in it, what stands outside brackets did not come from a bundle.
  */
 public final class PseudoLanguage {
 

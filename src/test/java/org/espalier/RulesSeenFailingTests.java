@@ -22,7 +22,10 @@ import org.springframework.modulith.core.ApplicationModules;
 import org.springframework.modulith.core.Violations;
 import org.springframework.util.ClassUtils;
 
-/** Every rule of the architecture fails on careless code: a new rule needs its careless line in the package {@code careless}. */
+/**
+ * Every rule of the architecture fails on careless code: a new rule needs its careless line in the package
+ * {@code careless}.
+ */
 class RulesSeenFailingTests {
 
     private static final JavaClasses CARELESS = new ClassFileImporter()

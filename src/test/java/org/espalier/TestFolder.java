@@ -8,7 +8,10 @@ import org.springframework.boot.test.util.TestPropertyValues;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 
-/** Gives the application under test a data folder and a port of its own: its passkeys belong to the address with the port. */
+/**
+ * Gives the application under test a data folder and a port of its own: its passkeys belong to the address with the
+ * port.
+ */
 class TestFolder implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
     @Override

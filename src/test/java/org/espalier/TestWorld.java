@@ -84,8 +84,8 @@ import org.espalier.treatment.TestTreatment;
 import org.springframework.stereotype.Component;
 
 /**
- * A hospital with a child of every kind of record, and with an argument for every parameter of every service method, so that
- * each method can be asked about that child by anybody. A new kind of parameter gets its line here.
+ * A hospital with a child of every kind of record, and with an argument for every parameter of every service method, so
+ * that each method can be asked about that child by anybody. A new kind of parameter gets its line here.
  */
 @Component
 public class TestWorld {
@@ -179,8 +179,8 @@ public class TestWorld {
      * @param who who the child is
      * @param byType an argument for each type of parameter
      * @param byMethod arguments that a type does not settle, by {@code Service.method}
-     * @param byPlace what stands in an address: by the name of the place, {@code {child}}, or by the word before a star; for
-     *     one address alone with the address before it
+     * @param byPlace what stands in an address: by the name of the place, {@code {child}}, or by the word before a
+     *     star; for one address alone with the address before it
      */
     public record Hospital(
             SiteId site,

@@ -18,8 +18,8 @@ import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /**
- * Writes down who looked at whose record. A look is written in the transaction that reads what is shown, so that neither
- * stands without the other; such a transaction must not be read-only.
+ * Writes down who looked at whose record. A look is written in the transaction that reads what is shown, so that
+ * neither stands without the other; such a transaction must not be read-only.
  */
 @Component
 public class AccessLog {
@@ -68,7 +68,8 @@ public class AccessLog {
     }
 
     /**
-     * The caller was refused. Stands although the refused work is rolled back; readable at every site the caller works at.
+     * The caller was refused. Stands although the refused work is rolled back; readable at every site the caller works
+     * at.
      *
      * @param subject what was refused: a service method, request or route, without what it was asked about
      */

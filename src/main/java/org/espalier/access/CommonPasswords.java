@@ -12,7 +12,8 @@ import org.springframework.security.authentication.password.CompromisedPasswordD
 import org.springframework.stereotype.Component;
 
 /**
- * Knows the passwords that are tried first. One of them with digits or signs around it, or repeated, is as bad as itself.
+ * Knows the passwords that are tried first. One of them with digits or signs around it, or repeated, is as bad as
+ * itself.
  */
 @Component
 class CommonPasswords implements CompromisedPasswordChecker {

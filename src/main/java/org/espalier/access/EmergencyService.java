@@ -15,7 +15,8 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * A child of another hospital in an emergency: a surgeon who knows its number and day of birth reads its record for 24
- * hours. Its hospital is told at once; its privacy officer reviews each case, and one that was not justified ends with that.
+ * hours. Its hospital is told at once; its privacy officer reviews each case, and one that was not justified ends with
+ * that.
  */
 @Service
 @Transactional
@@ -72,7 +73,9 @@ public class EmergencyService {
         return emergencies.of(currentStaff.id(), clock.instant());
     }
 
-    /** Those at the hospitals where the caller treats or watches over privacy: not reviewed yet, or of the last 14 days. */
+    /**
+     * Those at the hospitals where the caller treats or watches over privacy: not reviewed yet, or of the last 14 days.
+     */
     public List<EmergencyAccess> told() {
         return emergencies.at(watched(), clock.instant().minus(TOLD_FOR));
     }

@@ -4,7 +4,9 @@ import java.security.SecureRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A password made by the house, told once and changed at the first sign-in: 16 signs that are not taken for each other. */
+/**
+ * A password made by the house, told once and changed at the first sign-in: 16 signs that are not taken for each other.
+ */
 public record FirstPassword(StaffId staff, String password) {
 
     private static final String SIGNS = "abcdefghjkmnpqrstuvwxyz23456789";

@@ -21,7 +21,8 @@ class JdbcEmergencyRepository {
             select outcome, child_id, wait_seconds, until
             from take_emergency_access(:id, :site, :number, :birth, :why, :at)""";
     private static final String COLUMNS = """
-            select e.id, e.site_id, e.child_id, e.staff_id, s.name || coalesce(' (' || emergency_from(e.id) || ')', '') as who,
+            select e.id, e.site_id, e.child_id, e.staff_id, s.name || coalesce(' (' || emergency_from(e.id) || ')', '')
+                as who,
                 e.reason, e.taken_at, upper(e.valid) as until, r.justified, r.note, b.name as reviewer, r.reviewed_at
             from emergency_access e join staff s on s.id = e.staff_id
             left join emergency_review r on r.emergency_id = e.id

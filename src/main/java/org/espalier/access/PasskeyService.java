@@ -37,7 +37,8 @@ public class PasskeyService {
     /**
      * Removes one of the caller's own; it opens nothing from now on, and their other sessions end.
      *
-     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who they are
+     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who
+     *     they are
      */
     public void remove(String id) {
         signAgain.prove();

@@ -8,8 +8,8 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 
 /**
- * Answers from the table of permissions whether the caller may. It guards services, requests and routes; a screen may ask
- * it too, to leave out what would be refused.
+ * Answers from the table of permissions whether the caller may. It guards services, requests and routes; a screen may
+ * ask it too, to leave out what would be refused.
  */
 @Component
 public class Permissions {

@@ -11,7 +11,10 @@ import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** Has the access log sealed every two seconds by one of the nodes, and all seals checked each night. Seals name nobody, so no caller is needed. */
+/**
+ * Has the access log sealed every two seconds by one of the nodes, and all seals checked each night. Seals name nobody,
+ * so no caller is needed.
+ */
 @Configuration
 class SealingConfiguration {
 

@@ -69,7 +69,10 @@ public class SecondFactorService {
         return new SecondFactorSetUp(text, "otpauth://totp/Espalier:" + label + "?secret=" + text + "&issuer=Espalier");
     }
 
-    /** Takes the first code of what was set up and tells the recovery codes, which replace all before; other sessions end. */
+    /**
+     * Takes the first code of what was set up and tells the recovery codes, which replace all before; other sessions
+     * end.
+     */
     public Optional<RecoveryCodes> confirm(String code) {
         demandIn();
         var mine = factors.mine();
@@ -118,7 +121,9 @@ public class SecondFactorService {
         log.managed("second factor removed", null, currentStaff.id());
     }
 
-    /** Takes away everything of somebody who lost it: codes, recovery codes, passkeys. The password is given anew, too. */
+    /**
+     * Takes away everything of somebody who lost it: codes, recovery codes, passkeys. The password is given anew, too.
+     */
     public void reset(StaffId person) {
         factors.remove(person);
         sessions.endAllOf(person);

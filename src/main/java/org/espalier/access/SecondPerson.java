@@ -1,7 +1,8 @@
 package org.espalier.access;
 
 /**
- * Takes the word of a second person at the screen of the first, by that person's own name and password. It signs nobody in.
+ * Takes the word of a second person at the screen of the first, by that person's own name and password. It signs nobody
+ * in.
  */
 public interface SecondPerson {
 

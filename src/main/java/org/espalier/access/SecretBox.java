@@ -16,8 +16,8 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
 /**
- * Keeps the secrets of second factors unreadable in the database and its backups: AES-256-GCM, bound to the person, by a
- * key from the environment or a file. Where neither is named a key is made in the data folder, for one node alone.
+ * Keeps the secrets of second factors unreadable in the database and its backups: AES-256-GCM, bound to the person, by
+ * a key from the environment or a file. Where neither is named a key is made in the data folder, for one node alone.
  */
 @Component
 class SecretBox {

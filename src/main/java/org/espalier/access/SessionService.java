@@ -8,7 +8,10 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Where somebody is signed in, and ending it elsewhere; an ended session opens nothing at its next question, on any node. */
+/**
+ * Where somebody is signed in, and ending it elsewhere; an ended session opens nothing at its next question, on any
+ * node.
+ */
 @Service
 @Transactional
 public class SessionService {
@@ -51,7 +54,8 @@ public class SessionService {
     /**
      * Ends one of the caller's own.
      *
-     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who they are
+     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who
+     *     they are
      */
     public void end(UUID session) {
         signAgain.prove();
@@ -63,7 +67,8 @@ public class SessionService {
     /**
      * Ends all the caller's own but the one that asks.
      *
-     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who they are
+     * @throws org.springframework.security.access.AccessDeniedException when it is long since the caller proved who
+     *     they are
      */
     public void endOthers() {
         signAgain.prove();

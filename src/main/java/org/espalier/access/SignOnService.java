@@ -42,7 +42,8 @@ public class SignOnService {
     }
 
     /**
-     * From now on whoever signs in at the provider as the subject is this person here; it replaces what was said before.
+     * From now on whoever signs in at the provider as the subject is this person here; it replaces what was said
+     * before.
      *
      * @param subject the provider's unchanging word for the person, not a name or an address
      * @throws DuplicateKeyException when it is somebody else's

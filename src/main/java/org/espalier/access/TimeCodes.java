@@ -12,8 +12,8 @@ import java.util.stream.LongStream;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * Codes by time, as RFC 6238 has them: an HMAC over the number of whole 30 s since 1970, cut to digits. A code of the step
- * before and of the step after is taken, too, for clocks differ (section 5.2 of the RFC).
+ * Codes by time, as RFC 6238 has them: an HMAC over the number of whole 30 s since 1970, cut to digits. A code of the
+ * step before and of the step after is taken, too, for clocks differ (section 5.2 of the RFC).
  */
 final class TimeCodes {
 

@@ -11,8 +11,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * What is to come in the next quarter by what is written down today: operations that have a day in it, operations that have
- * none yet, open visits and films due by its end. Each at the tariffs of the quarter's first day, with overheads.
+ * What is to come in the next quarter by what is written down today: operations that have a day in it, operations that
+ * have none yet, open visits and films due by its end. Each at the tariffs of the quarter's first day, with overheads.
  *
  * <pre>
  * low    = operations with a day + visits + films
@@ -20,8 +20,8 @@ import java.util.stream.Stream;
  * high   = low + all operations without a day
  * </pre>
  *
- * <p>Not in it: children not yet known, visits that follow on one in the quarter, nights longer than agreed, implants beyond
- * the usual ones. Half is a convention, not a measurement.
+ * <p>Not in it: children not yet known, visits that follow on one in the quarter, nights longer than agreed, implants
+ * beyond the usual ones. Half is a convention, not a measurement.
  *
  * @param from first day of the quarter
  * @param until last day

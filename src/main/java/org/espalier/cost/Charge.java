@@ -12,7 +12,8 @@ import org.espalier.patient.ChildId;
  * @param reverses the charge that this one takes back
  * @param reversed whether another took this one back
  * @param adjusts the charge in whose place this one stands by somebody's word
- * @param reason why it was reversed, adjusted or written by hand; of a reversal by the house, a constant of {@link Reversal}
+ * @param reason why it was reversed, adjusted or written by hand; of a reversal by the house, a constant of
+ *     {@link Reversal}
  * @param by who wrote it down; empty for a job of the house
  */
 public record Charge(

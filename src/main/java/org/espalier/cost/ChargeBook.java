@@ -14,8 +14,8 @@ import org.espalier.platform.Ids;
 import org.springframework.stereotype.Component;
 
 /**
- * Keeps a child's charges the ones that follow from its facts: adds what is missing, reverses what no longer follows, and
- * leaves alone what stands by somebody's word. Asked twice it does nothing the second time.
+ * Keeps a child's charges the ones that follow from its facts: adds what is missing, reverses what no longer follows,
+ * and leaves alone what stands by somebody's word. Asked twice it does nothing the second time.
  */
 @Component
 class ChargeBook {

@@ -20,8 +20,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The charges of a hospital's accounts. They follow from facts by rule; what the rules cannot know is put right by a charge in
- * place of another, or added by hand, each with its reason. Children are known by pseudonyms, and every look is written down.
+ * The charges of a hospital's accounts. They follow from facts by rule; what the rules cannot know is put right by a
+ * charge in place of another, or added by hand, each with its reason. Children are known by pseudonyms, and every look
+ * is written down.
  */
 @Service
 @Transactional
@@ -100,7 +101,8 @@ public class ChargeService {
     }
 
     /**
-     * Puts another quantity in place of a charge's: the charge is reversed, and one of the same price stands in its place.
+     * Puts another quantity in place of a charge's: the charge is reversed, and one of the same price stands in its
+     * place.
      *
      * @return false when somebody else reversed it meanwhile; nothing is kept then
      */

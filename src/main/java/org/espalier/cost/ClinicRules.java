@@ -26,7 +26,9 @@ final class ClinicRules {
 
     private ClinicRules() {}
 
-    /** A visit is charged when the child came for it, and as missed when not brought; an operation is no visit beside. */
+    /**
+     * A visit is charged when the child came for it, and as missed when not brought; an operation is no visit beside.
+     */
     static List<Claim> visits(Visits visits) {
         var byProcedure = visits.steps().stream()
                 .filter(step -> step.source() == VisitStep.Source.PROCEDURE)
@@ -50,7 +52,9 @@ final class ClinicRules {
         };
     }
 
-    /** A film that came from an X-ray machine; a photograph of one was taken elsewhere. Without a day, when it arrived. */
+    /**
+     * A film that came from an X-ray machine; a photograph of one was taken elsewhere. Without a day, when it arrived.
+     */
     static Optional<Claim> film(Film film, ZoneId zone) {
         var on = film.takenOn().orElseGet(() -> LocalDate.ofInstant(film.receivedAt(), zone));
         return film.kind() == FilmKind.DICOM

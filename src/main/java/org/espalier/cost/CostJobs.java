@@ -19,8 +19,8 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.stereotype.Component;
 
 /**
- * When what is kept of costs is made anew: soon after treatment or a tariff changes, and every night. A job is asked for in
- * the transaction that changes something, so that it exists exactly when the change does.
+ * When what is kept of costs is made anew: soon after treatment or a tariff changes, and every night. A job is asked
+ * for in the transaction that changes something, so that it exists exactly when the change does.
  */
 @Configuration
 class CostJobs {
@@ -70,7 +70,10 @@ class CostJobs {
             ask(ids.next().toString(), site.value().toString(), clock.instant());
         }
 
-        /** All accounts of a hospital, once for all that changes there in a moment; asked for while nobody else changes it. */
+        /**
+         * All accounts of a hospital, once for all that changes there in a moment; asked for while nobody else changes
+         * it.
+         */
         void renewSoon(SiteId site) {
             long moment = clock.millis() / MOMENT.toMillis() + 1;
             var then = Instant.ofEpochMilli(moment * MOMENT.toMillis());

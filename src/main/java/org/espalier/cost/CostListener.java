@@ -18,8 +18,8 @@ import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 
 /**
- * Writes charges in the transaction that writes down what they follow from: neither is kept without the other. Last of all
- * before it is committed, when what an operation took from the shelves is written too.
+ * Writes charges in the transaction that writes down what they follow from: neither is kept without the other. Last of
+ * all before it is committed, when what an operation took from the shelves is written too.
  */
 @Component
 class CostListener {

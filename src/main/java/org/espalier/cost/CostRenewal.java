@@ -10,8 +10,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Makes what is kept of costs anew from the facts, one child a transaction: charges that follow from them, the limbs' episodes
- * and what is still to come. What agrees already is left as it is.
+ * Makes what is kept of costs anew from the facts, one child a transaction: charges that follow from them, the limbs'
+ * episodes and what is still to come. What agrees already is left as it is.
  */
 @Component
 class CostRenewal {

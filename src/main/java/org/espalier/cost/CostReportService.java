@@ -11,7 +11,9 @@ import org.espalier.patient.ChildId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What episodes, children and pathways cost, and what the next quarter will. Children are known by pseudonyms alone. */
+/**
+ * What episodes, children and pathways cost, and what the next quarter will. Children are known by pseudonyms alone.
+ */
 @Service
 @Transactional
 public class CostReportService {

@@ -35,7 +35,9 @@ public record CostSum(Map<String, Money> byCurrency, int unpriced) {
         return new CostSum(sum, unpriced + other.unpriced);
     }
 
-    /** The whole of it in one currency: of nothing, nothing; empty when another currency or a missing price is in it. */
+    /**
+     * The whole of it in one currency: of nothing, nothing; empty when another currency or a missing price is in it.
+     */
     public Optional<Money> whole(Currency currency) {
         boolean other = byCurrency.keySet().stream().anyMatch(code -> !code.equals(currency.getCurrencyCode()));
         return unpriced > 0 || other

@@ -10,10 +10,11 @@ import java.util.stream.IntStream;
 /**
  * Counts by rows and columns with their totals, told so that no count below five can be read or reckoned.
  *
- * <p>First every small count is hidden, totals too. A hidden count can be reckoned from the told ones exactly when its edge is
- * a bridge in the graph whose nodes are the rows and columns, totals among them, and whose edges are the hidden counts; then
- * the smallest told count of its row or column is hidden too, until none is. And where a total is told, what is hidden of its
- * line is not small together. Source: Gusfield, SIAM J Comput 1988;17:552 (the theorem, from memory).
+ * <p>First every small count is hidden, totals too. A hidden count can be reckoned from the told ones exactly when its
+ * edge is a bridge in the graph whose nodes are the rows and columns, totals among them, and whose edges are the hidden
+ * counts; then the smallest told count of its row or column is hidden too, until none is. And where a total is told,
+ * what is hidden of its line is not small together. Source: Gusfield, SIAM J Comput 1988;17:552 (the theorem, from
+ * memory).
  */
 public final class CountTable {
 

@@ -7,8 +7,8 @@ import org.espalier.patient.ChildId;
 import org.espalier.science.quantity.Side;
 
 /**
- * The care of one limb at one hospital, from the first plan, or what was done before any, to the end of care. What is done
- * again belongs to it.
+ * The care of one limb at one hospital, from the first plan, or what was done before any, to the end of care. What is
+ * done again belongs to it.
  *
  * @param began the day of the first plan or procedure; of a limb only watched, of the first visit
  * @param ended empty while the limb is in care

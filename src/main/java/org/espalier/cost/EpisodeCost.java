@@ -8,8 +8,9 @@ import java.util.Optional;
 import org.espalier.science.quantity.Side;
 
 /**
- * What the care of one limb cost. A charge for one limb is that limb's; one for the child as a whole is shared evenly by the
- * limbs in care on its day, the right first with a coin that is over. What was charged before the first plan is in none.
+ * What the care of one limb cost. A charge for one limb is that limb's; one for the child as a whole is shared evenly
+ * by the limbs in care on its day, the right first with a coin that is over. What was charged before the first plan is
+ * in none.
  *
  * @param byItem the parts of it, overheads in each
  */

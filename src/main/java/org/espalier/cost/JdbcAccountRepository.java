@@ -37,7 +37,9 @@ class JdbcAccountRepository {
         this.jdbc = jdbc;
     }
 
-    /** The child's account, opened with a pseudonym drawn by lot when there is none; empty when the caller reads none. */
+    /**
+     * The child's account, opened with a pseudonym drawn by lot when there is none; empty when the caller reads none.
+     */
     Optional<Account> open(SiteId site, ChildId child) {
         var found = find(site, child);
         for (int tries = 0; found.isEmpty() && tries < TRIES; tries++) {

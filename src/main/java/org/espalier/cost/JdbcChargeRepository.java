@@ -17,8 +17,10 @@ import org.springframework.stereotype.Repository;
 class JdbcChargeRepository {
 
     private static final String COLUMNS = """
-            select c.id, c.recorded_site, c.child_id, c.source, c.source_id, c.rule, c.item, c.side, c.on_day, c.until_day,
-                c.quantity, c.unit_price, c.currency, c.amount, c.overhead_percent, c.overhead, c.tariff_id, c.movement_id,
+            select c.id, c.recorded_site, c.child_id, c.source, c.source_id, c.rule, c.item, c.side, c.on_day,
+                c.until_day,
+                c.quantity, c.unit_price, c.currency, c.amount, c.overhead_percent, c.overhead, c.tariff_id,
+                    c.movement_id,
                 c.reverses, exists (select from charge r where r.reverses = c.id) as reversed, c.adjusts, c.reason,
                 s.name as by_name, c.recorded_at
             from charge c left join staff s on s.id = c.recorded_by
@@ -36,12 +38,15 @@ class JdbcChargeRepository {
             order by c.on_day desc, c.recorded_at desc, c.id desc limit :most
             """;
     private static final String OF_SITE = COLUMNS + """
-            where c.recorded_site = :site and c.reverses is null and not exists (select from charge r where r.reverses = c.id)
+            where c.recorded_site = :site and c.reverses is null and not exists (select from charge r where r.reverses =
+                c.id)
             order by c.on_day, c.recorded_at, c.id
             """;
     private static final String ADD = """
-            insert into charge (id, site_id, recorded_site, child_id, source, source_id, rule, item, side, on_day, until_day,
-                quantity, unit_price, currency, amount, overhead_percent, overhead, tariff_id, movement_id, reverses, adjusts,
+            insert into charge (id, site_id, recorded_site, child_id, source, source_id, rule, item, side, on_day,
+                until_day,
+                quantity, unit_price, currency, amount, overhead_percent, overhead, tariff_id, movement_id, reverses,
+                    adjusts,
                 reason, recorded_by, recorded_at)
             select :id, c.site_id, :site, c.id, :source, :fact, :rule, :item, :side, :on, :until,
                 :quantity, :unitPrice, :currency, :amount, :percent, :overhead, :tariff, :movement, :reverses, :adjusts,

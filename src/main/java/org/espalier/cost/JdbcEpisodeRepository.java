@@ -15,7 +15,9 @@ import org.espalier.treatment.ProcedureKind;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Episodes and what is still to come, kept as they were last told from the record. Written by jobs of the house alone. */
+/**
+ * Episodes and what is still to come, kept as they were last told from the record. Written by jobs of the house alone.
+ */
 @Repository
 class JdbcEpisodeRepository {
 
@@ -24,7 +26,8 @@ class JdbcEpisodeRepository {
     private static final String DROP_EXPECTED =
             "delete from cost_expected where recorded_site = :site and child_id = :child";
     private static final String ADD_EPISODE = """
-            insert into cost_episode (child_id, recorded_site, site_id, side, began, ended, pathway, operations, elsewhere,
+            insert into cost_episode (child_id, recorded_site, site_id, side, began, ended, pathway, operations,
+                elsewhere,
                 diagnosis, age_years, degrees, on_target)
             values (:child, :site, :site, :side, :began, :ended, :pathway, :operations, :elsewhere, :diagnosis, :age,
                 :degrees, :onTarget)
@@ -34,7 +37,8 @@ class JdbcEpisodeRepository {
             values (:id, :child, :site, :site, :what, :kind, :listed, :on, :film)
             """;
     private static final String COLUMNS = """
-            select child_id, side, began, ended, pathway, operations, elsewhere, diagnosis, age_years, degrees, on_target
+            select child_id, side, began, ended, pathway, operations, elsewhere, diagnosis, age_years, degrees,
+                on_target
             from cost_episode
             """;
     private static final String OF_SITE = COLUMNS + "where recorded_site = :site order by began, child_id, side";

@@ -8,8 +8,8 @@ import org.espalier.access.SiteId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * Rows of a hospital of which each holds from its first day until the next one's: what was set is never changed, another ends
- * it, or takes the place of one of the same first day.
+ * Rows of a hospital of which each holds from its first day until the next one's: what was set is never changed,
+ * another ends it, or takes the place of one of the same first day.
  */
 final class JdbcSuccession {
 

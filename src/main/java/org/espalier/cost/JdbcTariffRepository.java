@@ -21,12 +21,14 @@ import org.springframework.stereotype.Repository;
 class JdbcTariffRepository {
 
     private static final String ALL = """
-            select id, site_id, item, payer, lower(valid) as from_day, upper(valid) as until_day, price, currency, tax, source,
+            select id, site_id, item, payer, lower(valid) as from_day, upper(valid) as until_day, price, currency, tax,
+                source,
                 replaced <> '00000000-0000-0000-0000-000000000000' as replaced
             from cost_tariff where site_id = :site order by item, payer, lower(valid) desc, recorded_at desc
             """;
     private static final String ADD = """
-            insert into cost_tariff (id, site_id, item, payer, valid, price, currency, tax, source, recorded_by, recorded_at)
+            insert into cost_tariff (id, site_id, item, payer, valid, price, currency, tax, source, recorded_by,
+                recorded_at)
             values (:id, :site, :item, :payer, daterange(:from, :until), :price, :currency, :tax, :source, :by, :at)
             """;
     private static final String SITES = "select sites_with_tariffs()";
@@ -47,7 +49,9 @@ class JdbcTariffRepository {
                 .list();
     }
 
-    /** Adds a tariff: it ends the one before it, takes the place of one of the same first day, and ends with the next. */
+    /**
+     * Adds a tariff: it ends the one before it, takes the place of one of the same first day, and ends with the next.
+     */
     void add(TariffId id, SiteId site, TariffData data, Optional<StaffId> by, Instant at) {
         var key = Map.of("item", data.item().name(), "payer", data.payer());
         var next = succession.makeRoom(site, key, data.from());

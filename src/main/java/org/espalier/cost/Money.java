@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * An amount of a currency of ISO 4217, to as many decimals as the currency has. Amounts of two currencies are never added.
+ * An amount of a currency of ISO 4217, to as many decimals as the currency has. Amounts of two currencies are never
+ * added.
  *
  * @param amount may be negative, for a reversal
  */

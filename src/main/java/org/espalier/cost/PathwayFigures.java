@@ -16,7 +16,8 @@ public record PathwayFigures(Spread spread, double meanOperations, Optional<Reac
      * @param known of how many films tell
      * @param reached how many were within reader error of their target at the end
      * @param perLimb what all of them cost, divided by those that reached it; empty when none did
-     * @param perDegree what all of them cost, divided by the degrees their growth plates came nearer; empty when none came
+     * @param perDegree what all of them cost, divided by the degrees their growth plates came nearer; empty when none
+     *     came
      */
     public record Reached(int known, int reached, Optional<Money> perLimb, Optional<Money> perDegree) {}
 }

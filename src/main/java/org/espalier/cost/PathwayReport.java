@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.espalier.access.SiteId;
 
 /**
- * What pathways cost at one hospital in one year: limbs whose care ended in it, treated there alone, all of whose charges have
- * a price in one currency. Of fewer than five children nothing is told.
+ * What pathways cost at one hospital in one year: limbs whose care ended in it, treated there alone, all of whose
+ * charges have a price in one currency. Of fewer than five children nothing is told.
  *
  * @param lines by pathway
  * @param mix children by diagnosis and by the most that was done to either limb, with totals; a row each diagnosis

@@ -17,8 +17,8 @@ import org.espalier.treatment.ProcedureKind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a procedure costs by rule. What was done at another hospital costs this one nothing. Minutes are those measured, or else
- * those agreed on for what was done; implants are those the stock says were taken, or else the pieces counted.
+ * What a procedure costs by rule. What was done at another hospital costs this one nothing. Minutes are those measured,
+ * or else those agreed on for what was done; implants are those the stock says were taken, or else the pieces counted.
  *
  * @param standing all procedures of the child that stand, by day
  */

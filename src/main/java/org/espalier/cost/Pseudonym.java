@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What a child is called where its costs are shown: drawn by lot once for each hospital, so that nothing of the child can be
- * told from it. Letters and digits that are mistaken for others are left out.
+ * What a child is called where its costs are shown: drawn by lot once for each hospital, so that nothing of the child
+ * can be told from it. Letters and digits that are mistaken for others are left out.
  */
 public record Pseudonym(String text) {
 

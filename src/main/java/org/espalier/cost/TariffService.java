@@ -13,8 +13,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * What a hospital sets: prices, shares, what operations take by agreement. A price that was set stays; a later one ends it, or
- * takes its place from the same day on, and the charges of those days are reversed and written anew.
+ * What a hospital sets: prices, shares, what operations take by agreement. A price that was set stays; a later one ends
+ * it, or takes its place from the same day on, and the charges of those days are reversed and written anew.
  */
 @Service
 @Transactional

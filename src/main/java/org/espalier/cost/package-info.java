@@ -1,6 +1,6 @@
 /**
- * What care costs: tariffs, the charges that follow from facts, episodes and what a pathway costs. Money is exact and has a
- * currency; children are known by pseudonyms alone.
+ * What care costs: tariffs, the charges that follow from facts, episodes and what a pathway costs. Money is exact and
+ * has a currency; children are known by pseudonyms alone.
  */
 @ApplicationModule(
         allowedDependencies = {

@@ -16,8 +16,8 @@ import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Side;
 
 /**
- * Brings films and readings on the time axis: of each film and limb the latest reading that stands, each value against the
- * one before it that was read in the same way. Standing and lying films are two ways.
+ * Brings films and readings on the time axis: of each film and limb the latest reading that stands, each value against
+ * the one before it that was read in the same way. Standing and lying films are two ways.
  */
 final class CoursePoints {
 

@@ -11,8 +11,8 @@ import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Age;
 
 /**
- * What is normal for age along the time axis, with where that was published. Between ages of which nothing is known there
- * is no band.
+ * What is normal for age along the time axis, with where that was published. Between ages of which nothing is known
+ * there is no band.
  *
  * @param stretches the edges of the band over each stretch of age, in order
  * @param source where they were published; empty where there is no band

@@ -37,8 +37,8 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
 /**
- * Lets the care of a story happen in its order: the visits the child was brought to and those it was not, the operations,
- * the plans that wait. Each step may be repeated; what is there already stays as it is.
+ * Lets the care of a story happen in its order: the visits the child was brought to and those it was not, the
+ * operations, the plans that wait. Each step may be repeated; what is there already stays as it is.
  */
 @Component
 @Profile("demo")

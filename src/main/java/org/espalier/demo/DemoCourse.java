@@ -36,8 +36,8 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
 /**
- * Lets a story happen: the nurse registers and measures, the radiographer sends the film, the surgeon reads and signs. Each
- * step may be repeated; what is there already stays as it is.
+ * Lets a story happen: the nurse registers and measures, the radiographer sends the film, the surgeon reads and signs.
+ * Each step may be repeated; what is there already stays as it is.
  */
 @Component
 @Profile("demo")

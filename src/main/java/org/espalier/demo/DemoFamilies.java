@@ -28,7 +28,10 @@ import org.espalier.platform.Callers;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The families of the demonstration: how they are reached, who comes on the first day and for which film, what was tried. */
+/**
+ * The families of the demonstration: how they are reached, who comes on the first day and for which film, what was
+ * tried.
+ */
 @Component
 @Profile("demo")
 class DemoFamilies {
@@ -65,7 +68,9 @@ class DemoFamilies {
         });
     }
 
-    /** The first day, or the next where the hospital's clock is past midnight already: no film is asked for yesterday. */
+    /**
+     * The first day, or the next where the hospital's clock is past midnight already: no film is asked for yesterday.
+     */
     private LocalDate dayAt(DemoTeam team, LocalDate firstDay) {
         var today = sites.today(team.site());
         return today.isAfter(firstDay) ? today : firstDay;

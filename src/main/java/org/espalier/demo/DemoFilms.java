@@ -81,7 +81,9 @@ final class DemoFilms {
         return file(film, label(story, visit, firstDay, story.number(), story.birthDate(firstDay)), story.hospital());
     }
 
-    /** The same film from a machine into which somebody typed the child wrongly: it belongs to nobody until looked at. */
+    /**
+     * The same film from a machine into which somebody typed the child wrongly: it belongs to nobody until looked at.
+     */
     static byte[] mistyped(DemoStory story, DemoVisit visit, LocalDate firstDay) {
         LocalDate birth = story.birthDate(firstDay);
         boolean wrongNumber = story.hospital() == DemoHospital.VALLEY;

@@ -18,8 +18,8 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * Fills the demonstration. The hospitals and their staff are there before anything is said; the children and their films
- * follow while the pages can already be looked at. Cut short, it goes on at the next start where it stopped.
+ * Fills the demonstration. The hospitals and their staff are there before anything is said; the children and their
+ * films follow while the pages can already be looked at. Cut short, it goes on at the next start where it stopped.
  */
 @Component
 @Profile("demo")
@@ -102,7 +102,10 @@ class DemoLoader {
         }
     }
 
-    /** Lets the stories happen, all children and their care first, then the newest film of each child, then the one before. */
+    /**
+     * Lets the stories happen, all children and their care first, then the newest film of each child, then the one
+     * before.
+     */
     void load(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         for (DemoStory story : stories) {
             course.register(story, team(teams, story), firstDay);

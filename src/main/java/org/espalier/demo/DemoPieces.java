@@ -11,7 +11,10 @@ import org.espalier.treatment.Piece;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The pieces of the latest plates of the demonstration: their lots are known, though they were used before its books began. */
+/**
+ * The pieces of the latest plates of the demonstration: their lots are known, though they were used before its books
+ * began.
+ */
 @Component
 @Profile("demo")
 class DemoPieces {

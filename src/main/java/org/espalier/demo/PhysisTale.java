@@ -10,8 +10,8 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
 /**
- * The account of one physis of the knee: its angle (mLDFA of the femur, mMPTA of the tibia) from an age on, its drift, the
- * plates on it, the cut through its bone.
+ * The account of one physis of the knee: its angle (mLDFA of the femur, mMPTA of the tibia) from an age on, its drift,
+ * the plates on it, the cut through its bone.
  *
  * @param from age in months at which it had the first angle
  * @param degrees first angle

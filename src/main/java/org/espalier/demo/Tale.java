@@ -11,8 +11,8 @@ import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
 
 /**
- * Tells of one child by what drives its knees: where each physis stood, how it drifts by itself, which plates slow it and
- * when, and on which visits it was filmed. The story of every visit follows.
+ * Tells of one child by what drives its knees: where each physis stood, how it drifts by itself, which plates slow it
+ * and when, and on which visits it was filmed. The story of every visit follows.
  */
 final class Tale {
 

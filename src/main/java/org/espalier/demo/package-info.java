@@ -1,6 +1,6 @@
 /**
- * The demonstration: invented hospitals, staff and children, told through the same services and doors as any other, with
- * films that are drawn. Nothing here runs outside the profile {@code demo}, and nobody depends on it.
+ * The demonstration: invented hospitals, staff and children, told through the same services and doors as any other,
+ * with films that are drawn. Nothing here runs outside the profile {@code demo}, and nobody depends on it.
  */
 @ApplicationModule(
         allowedDependencies = {

@@ -15,8 +15,8 @@ import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 
 /**
- * Makes copies of clips. The frames stay as they are, for no program of the house draws them anew: who may have a copy made has
- * played the clip and answers for what can be seen in it.
+ * Makes copies of clips. The frames stay as they are, for no program of the house draws them anew: who may have a copy
+ * made has played the clip and answers for what can be seen in it.
  */
 @Component
 public class ClipCopies {
@@ -29,7 +29,9 @@ public class ClipCopies {
         this.blobs = blobs;
     }
 
-    /** Copies a clip; empty when its file is not understood so far that nothing beside the picture would be left in it. */
+    /**
+     * Copies a clip; empty when its file is not understood so far that nothing beside the picture would be left in it.
+     */
     public Optional<ClipCopy> copy(ClinicalPicture clip) {
         try {
             var bytes = Files.readAllBytes(blobs.path(clip.bytes()));

@@ -71,7 +71,9 @@ final class ClipLength {
                 : Optional.empty();
     }
 
-    /** Goes through the elements in the order of the file; those that hold others are entered, all else is passed over. */
+    /**
+     * Goes through the elements in the order of the file; those that hold others are entered, all else is passed over.
+     */
     private Optional<Duration> walk() throws IOException {
         for (int id = readId(); id >= 0; id = readId()) {
             long size = readSize();

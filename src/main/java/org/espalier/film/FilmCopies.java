@@ -24,8 +24,8 @@ import org.espalier.platform.Blobs;
 import org.springframework.stereotype.Component;
 
 /**
- * Makes copies of films that do not tell whose they are, and opens them. Who may have one made, and see it, is for the module
- * that keeps it to say.
+ * Makes copies of films that do not tell whose they are, and opens them. Who may have one made, and see it, is for the
+ * module that keeps it to say.
  */
 @Component
 public class FilmCopies {
@@ -60,8 +60,8 @@ public class FilmCopies {
     }
 
     /**
-     * Copies a photo of the child upright, with the rectangles made black in it; nothing that the camera wrote beside the
-     * picture is carried over.
+     * Copies a photo of the child upright, with the rectangles made black in it; nothing that the camera wrote beside
+     * the picture is carried over.
      */
     public FilmCopy copy(ClinicalPicture photo, List<Cover> covers) {
         try {

@@ -21,8 +21,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * The one door for every film, from a browser or an archive. The bytes are on the disk before the row that names them is
- * written, and no transaction is open while they come in.
+ * The one door for every film, from a browser or an archive. The bytes are on the disk before the row that names them
+ * is written, and no transaction is open while they come in.
  */
 @Component
 class FilmDoor {

@@ -39,7 +39,8 @@ class FilmOrderRepository {
             COLUMNS + "where o.child_id = :child order by o.for_day desc, o.recorded_at desc, o.id";
 
     private static final String ON_DAY = COLUMNS + """
-            where o.site_id = :site and (o.for_day = :day or :withOlder and o.for_day < :day and o.needed and not exists (
+            where o.site_id = :site and (o.for_day = :day or :withOlder and o.for_day < :day and o.needed and not exists
+                (
                 select from film_order_step e where e.order_id = o.id and e.kind <> 'EXPOSURE_REJECTED'))
             order by o.for_day, o.recorded_at, o.id""";
 

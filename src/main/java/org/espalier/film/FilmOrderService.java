@@ -84,8 +84,8 @@ public class FilmOrderService {
     }
 
     /**
-     * The radiographer's list: who comes on the day or has a film to be taken then. Films still open from days before stand
-     * on the list of today.
+     * The radiographer's list: who comes on the day or has a film to be taken then. Films still open from days before
+     * stand on the list of today.
      */
     public List<WorklistLine> worklist(SiteId site, LocalDate day) {
         boolean today = day.equals(sites.today(site));

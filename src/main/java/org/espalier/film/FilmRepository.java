@@ -49,7 +49,8 @@ class FilmRepository {
     private static final String ADD = """
             insert into film (id, site_id, recorded_site, state, kind, sha256, size_bytes, transfer_syntax_uid,
                 sop_class_uid, sop_instance_uid, study_uid, series_uid, modality, view, study_date, taken_on,
-                scale_source, mm_per_px_x, mm_per_px_y, magnification, aside_reason, aside_detail, recorded_by, recorded_at)
+                scale_source, mm_per_px_x, mm_per_px_y, magnification, aside_reason, aside_detail, recorded_by,
+                    recorded_at)
             values (:id, :site, :site, :state, :kind, :sha, :size, :syntax,
                 :sopClass, :instance, :study, :series, :modality, :view, :studyDate, :takenOn,
                 :source, :mmX, :mmY, :magnification, :reason, :detail, current_staff(), :at)

@@ -43,7 +43,8 @@ public class FilmService {
     }
 
     /**
-     * Takes in a file. May be repeated without harm: the same bytes are one film. A job of the house speaks for its hospital.
+     * Takes in a file. May be repeated without harm: the same bytes are one film. A job of the house speaks for its
+     * hospital.
      *
      * @param originalName what the sender calls it; kept as text, never used as a path
      */

@@ -26,7 +26,10 @@ record Look(Optional<GreyTransform> grey) {
         return new Look(GreyTransform.of(file.dataSet()));
     }
 
-    /** The windows to choose from: the sender's, then one over all values; a picture in colours has that one, to no effect. */
+    /**
+     * The windows to choose from: the sender's, then one over all values; a picture in colours has that one, to no
+     * effect.
+     */
     List<FilmWindow> windows(Pyramid pyramid) {
         var windows = new ArrayList<FilmWindow>();
         if (grey.isEmpty()) {

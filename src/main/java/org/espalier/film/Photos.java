@@ -34,8 +34,8 @@ final class Photos {
     }
 
     /**
-     * A photo upright as JPEG, halved until it is no wider nor higher than asked, and without what the camera wrote beside
-     * the picture: where it was taken is nobody's business.
+     * A photo upright as JPEG, halved until it is no wider nor higher than asked, and without what the camera wrote
+     * beside the picture: where it was taken is nobody's business.
      *
      * @param most pixels across and down
      */

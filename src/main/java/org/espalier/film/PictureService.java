@@ -63,8 +63,8 @@ public class PictureService {
     }
 
     /**
-     * Keeps a photo or clip. May be repeated without harm: the same bytes are kept once for a child. No transaction is open
-     * while they come in.
+     * Keeps a photo or clip. May be repeated without harm: the same bytes are kept once for a child. No transaction is
+     * open while they come in.
      *
      * @throws IllegalArgumentException if there is no such child, or a day is still to come
      */
@@ -125,8 +125,8 @@ public class PictureService {
     }
 
     /**
-     * Ends the showing of a photo or clip, because consent was taken back or it is of another child. That it was kept stays
-     * visible.
+     * Ends the showing of a photo or clip, because consent was taken back or it is of another child. That it was kept
+     * stays visible.
      *
      * @return false when somebody else ended it before
      */

@@ -19,8 +19,8 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
 /**
- * The folder of prepared pictures beside the film folder. It is a derivative: whatever is missing or broken in it is built
- * anew from the film. One picture is decoded at a time, so that memory stays bounded whatever arrives.
+ * The folder of prepared pictures beside the film folder. It is a derivative: whatever is missing or broken in it is
+ * built anew from the film. One picture is decoded at a time, so that memory stays bounded whatever arrives.
  */
 @Component
 class Pyramids {

@@ -15,8 +15,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The file a hospital's booking system writes each day: {@code number,booking,date,time,outcome}, days and times as ISO 8601,
- * the outcome empty while the day is to come. A cell that begins like a formula is never taken.
+ * The file a hospital's booking system writes each day: {@code number,booking,date,time,outcome}, days and times as ISO
+ * 8601, the outcome empty while the day is to come. A cell that begins like a formula is never taken.
  *
  * @param rows what can be read
  * @param refused what cannot, and why

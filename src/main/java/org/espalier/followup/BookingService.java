@@ -13,7 +13,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.interceptor.TransactionAspectSupport;
 
-/** Takes dates and what became of them from the hospital's booking system. The same file taken twice changes nothing. */
+/**
+ * Takes dates and what became of them from the hospital's booking system. The same file taken twice changes nothing.
+ */
 @Service
 @Transactional
 public class BookingService {

@@ -13,8 +13,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Visits that took place, or did not, before this record began. Each closes the open visit and opens the next one, as it
- * would have then, so that the child is never without. Only a job of the house brings them in.
+ * Visits that took place, or did not, before this record began. Each closes the open visit and opens the next one, as
+ * it would have then, so that the child is never without. Only a job of the house brings them in.
  */
 @Component
 @Transactional

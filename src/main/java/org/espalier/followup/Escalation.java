@@ -5,7 +5,9 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.stream.Collectors;
 
-/** Proposes the next way to a family: the gentlest not tried yet; a family not to be contacted goes to the lead at once. */
+/**
+ * Proposes the next way to a family: the gentlest not tried yet; a family not to be contacted goes to the lead at once.
+ */
 final class Escalation {
 
     private Escalation() {}

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * Ranks children by the harm of waiting, in degrees at stake by the next month. Unknown stands above every number, and a
- * screw in doubt above every forecast; the other two are degrees: past the target, or out of reach because the window
+ * Ranks children by the harm of waiting, in degrees at stake by the next month. Unknown stands above every number, and
+ * a screw in doubt above every forecast; the other two are degrees: past the target, or out of reach because the window
  * closed. All judged, not published.
  */
 final class HarmOfWaiting {

@@ -22,7 +22,8 @@ class JdbcFamilyRepository {
     private static final TypeReference<List<Phone>> PHONES = new TypeReference<>() {};
 
     private static final String COLUMNS = """
-            select child_id, version, phones, language, interpreter, transport, school, do_not_contact, safeguarding_lead
+            select child_id, version, phones, language, interpreter, transport, school, do_not_contact,
+                safeguarding_lead
             from family
             """;
     private static final String ONE = COLUMNS + "where child_id = :child";

@@ -30,7 +30,8 @@ class JdbcTransferRepository {
             from transfer t join site s on s.id = t.from_site
             """;
     private static final String OPEN = COLUMNS + """
-            where t.state = 'ASKED' and (t.from_site = any(cast(:sites as uuid[])) or t.to_site = any(cast(:sites as uuid[])))
+            where t.state = 'ASKED' and (t.from_site = any(cast(:sites as uuid[])) or t.to_site = any(cast(:sites as
+                uuid[])))
             order by t.asked_at limit 200
             """;
     private static final String HANDED_OVER = COLUMNS + """

@@ -17,7 +17,8 @@ class JdbcVisitNightRepository {
     private static final String SITES = "select sites_with_visits()";
     private static final String NEXT = """
             select id, child_id from visit
-            where site_id = :site and closed_at is null and recall_from <= :night and id > :after order by id limit :most
+            where site_id = :site and closed_at is null and recall_from <= :night and id > :after order by id limit
+                :most
             """;
 
     private static final String ALL = """

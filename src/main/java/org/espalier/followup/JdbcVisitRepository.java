@@ -32,7 +32,8 @@ class JdbcVisitRepository {
             update child set needs_visit = false, open_visit = null where id = :child
             """;
     private static final String CLOSE = """
-            update visit set version = version + 1, closed_at = :at, closed_by = :by, outcome = :outcome, outcome_on = :on,
+            update visit set version = version + 1, closed_at = :at, closed_by = :by, outcome = :outcome, outcome_on =
+                :on,
                 outcome_reason = :reason, outcome_note = :note
             where id = :visit and version = :version and closed_at is null
             """;
@@ -42,7 +43,8 @@ class JdbcVisitRepository {
             """;
     private static final String SET_DUE = """
             update visit set version = version + 1, look_by = :lookBy, list_by = :listBy, decide_by = :decideBy,
-                film = :film, rule = :rule, rule_side = :side, rule_bone = :bone, rule_bone_end = :boneEnd, risk = :risk,
+                film = :film, rule = :rule, rule_side = :side, rule_bone = :bone, rule_bone_end = :boneEnd, risk =
+                    :risk,
                 risk_now = :riskNow, risk_in_a_month = :riskInAMonth, harm = :harm, harm_reason = :harmReason,
                 harm_side = :harmSide, harm_bone = :harmBone, harm_bone_end = :harmBoneEnd, harm_into = :harmInto,
                 harm_low = :harmLow, harm_high = :harmHigh

@@ -8,8 +8,8 @@ import org.espalier.treatment.PhysisKey;
 import org.espalier.treatment.PlateSide;
 
 /**
- * What the family carries: what is in the child, of which lot, what a scanner's department must know, and whom to call. No
- * more of the child than its given name.
+ * What the family carries: what is in the child, of which lot, what a scanner's department must know, and whom to call.
+ * No more of the child than its given name.
  *
  * @param by the last good day of the next look; empty when there is no open visit
  * @param madeOn the day it was printed: it tells what was known then

@@ -4,7 +4,10 @@ import java.util.stream.Collectors;
 import org.espalier.kit.paper.Markup;
 import org.w3c.dom.Document;
 
-/** The plate card laid out on a sheet of half size: what is in, in a scanner, whom to call. Right to left where the language is. */
+/**
+ * The plate card laid out on a sheet of half size: what is in, in a scanner, whom to call. Right to left where the
+ * language is.
+ */
 final class PlateCardDocument {
 
     private static final String LEAF = "#2f6b4f";

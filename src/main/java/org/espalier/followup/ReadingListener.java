@@ -6,7 +6,10 @@ import org.espalier.reading.ReadingSigned;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** Asks the rules again when a film was read, and when forecasts were made anew by other rates: what was unknown is known. */
+/**
+ * Asks the rules again when a film was read, and when forecasts were made anew by other rates: what was unknown is
+ * known.
+ */
 @Component
 class ReadingListener {
 

@@ -74,7 +74,9 @@ class RecallNight implements NightWork {
                 next.stream().map(JdbcVisitNightRepository.Waiting::visit).toList(), next.size());
     }
 
-    /** Works out anew everything that is kept beside the facts of every open visit, at all sites; how many there were. */
+    /**
+     * Works out anew everything that is kept beside the facts of every open visit, at all sites; how many there were.
+     */
     int rebuild() {
         int rebuilt = 0;
         for (var site : waiting.sites()) {

@@ -56,7 +56,10 @@ public class RecallService {
         this.clock = clock;
     }
 
-    /** Children late or without a date at the hospitals, a page from the given place on, the worst harm of waiting first. */
+    /**
+     * Children late or without a date at the hospitals, a page from the given place on, the worst harm of waiting
+     * first.
+     */
     public Recall late(Collection<SiteId> at, int from) {
         var todays = todays(at);
         var rows = recall.late(todays, from, PAGE);

@@ -10,8 +10,8 @@ import org.springframework.mail.javamail.JavaMailSender;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * A word to the staff of a hospital, where somebody wrote down to whom. There is one only where a mail server is named. Mail is
- * read by anybody on its way: a word names nobody, and what it is about is to be looked up in the house.
+ * A word to the staff of a hospital, where somebody wrote down to whom. There is one only where a mail server is named.
+ * Mail is read by anybody on its way: a word names nobody, and what it is about is to be looked up in the house.
  */
 public class StaffMail {
 

@@ -20,8 +20,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Children whose family moved pass to another hospital of the network with their record. The old hospital keeps care, visit
- * and recall until the new one accepts.
+ * Children whose family moved pass to another hospital of the network with their record. The old hospital keeps care,
+ * visit and recall until the new one accepts.
  */
 @Service
 @Transactional

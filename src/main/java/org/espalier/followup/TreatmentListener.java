@@ -12,7 +12,9 @@ import org.espalier.treatment.TreatmentService;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** Opens the next visit with a procedure, asks the rules again when treatment changes, and ends visits when care ends. */
+/**
+ * Opens the next visit with a procedure, asks the rules again when treatment changes, and ends visits when care ends.
+ */
 @Component
 class TreatmentListener {
 

@@ -10,7 +10,9 @@ import org.espalier.platform.Ids;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** Opens visits: the first one in the transaction that registers a child, each later one in that which closes another. */
+/**
+ * Opens visits: the first one in the transaction that registers a child, each later one in that which closes another.
+ */
 @Component
 class VisitOpening {
 

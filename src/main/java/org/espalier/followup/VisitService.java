@@ -16,8 +16,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The visits of a child. In care there is always exactly one that is open: what closes it opens the next one in the same
- * transaction, and only the end of care leaves none.
+ * The visits of a child. In care there is always exactly one that is open: what closes it opens the next one in the
+ * same transaction, and only the end of care leaves none.
  */
 @Service
 @Transactional
@@ -79,8 +79,8 @@ public class VisitService {
     }
 
     /**
-     * What a procedure means for the open visit: done since that was opened, it is the visit that took place. Of an earlier
-     * one, and of a corrected record, only what was asked for next counts, unless that day has passed.
+     * What a procedure means for the open visit: done since that was opened, it is the visit that took place. Of an
+     * earlier one, and of a corrected record, only what was asked for next counts, unless that day has passed.
      */
     void afterProcedure(Visit visit, LocalDate doneOn, boolean corrected, Visit.Asked asked) {
         var opened =

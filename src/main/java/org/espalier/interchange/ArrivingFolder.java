@@ -12,9 +12,9 @@ import java.util.zip.ZipInputStream;
 import org.springframework.util.FileSystemUtils;
 
 /**
- * Files that come one by one, or packed, and are a clinic's folder when all are there. Tables are known by their names; what else
- * comes is a film. Nothing of a name but its last part is used, and the whole is limited, so that no file gets outside and
- * none fills the disk.
+ * Files that come one by one, or packed, and are a clinic's folder when all are there. Tables are known by their names;
+ * what else comes is a film. Nothing of a name but its last part is used, and the whole is limited, so that no file
+ * gets outside and none fills the disk.
  */
 public final class ArrivingFolder implements AutoCloseable {
 

@@ -15,8 +15,8 @@ import org.espalier.science.forecast.TetheredPhysis;
 /**
  * What a centre knew of its own rates on a day, as far as it did not know it from the child that is forecast.
  *
- * <p>Rates are learnt at each turn of a year from what was known then. The children to be forecast are dealt into five parts,
- * and each part learns from the other four and from the earlier limbs.
+ * <p>Rates are learnt at each turn of a year from what was known then. The children to be forecast are dealt into five
+ * parts, and each part learns from the other four and from the earlier limbs.
  */
 final class CentreThen {
 

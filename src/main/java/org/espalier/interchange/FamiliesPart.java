@@ -15,8 +15,8 @@ import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /**
- * How families are reached: one row a family, and its telephones in the order they are tried. What is on record is never
- * changed by a file: that nobody may call is not undone by last year's list.
+ * How families are reached: one row a family, and its telephones in the order they are tried. What is on record is
+ * never changed by a file: that nobody may call is not undone by last year's list.
  */
 @Component
 @Order(9)

@@ -23,8 +23,8 @@ import org.espalier.science.forecast.ReachingTime;
 import org.espalier.science.forecast.TetherForecast;
 
 /**
- * The command that forecasts past courses as they could have been forecast then, without database and without server: so that a
- * clinic sees how honest the forecasts would have been.
+ * The command that forecasts past courses as they could have been forecast then, without database and without server:
+ * so that a clinic sees how honest the forecasts would have been.
  */
 public final class ForecastCommand {
 

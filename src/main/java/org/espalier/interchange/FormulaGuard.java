@@ -4,8 +4,8 @@ import java.util.regex.Pattern;
 
 /**
  * Keeps a cell of text from being taken for a formula by a spreadsheet program: one that begins like a formula gets an
- * apostrophe in front, and so does one that begins with an apostrophe, so that reading gives back what was written. Numbers
- * stay numbers.
+ * apostrophe in front, and so does one that begins with an apostrophe, so that reading gives back what was written.
+ * Numbers stay numbers.
  */
 final class FormulaGuard {
 

@@ -18,7 +18,8 @@ import org.springframework.stereotype.Repository;
 class JdbcBroughtInRepository {
 
     private static final String ADD = """
-            insert into records_brought_in (id, site_id, taken_by, taken_at, counts) values (:id, :site, :by, :at, :counts)
+            insert into records_brought_in (id, site_id, taken_by, taken_at, counts) values (:id, :site, :by, :at,
+                :counts)
             """;
     private static final String OF_SITE = """
             select s.name, r.taken_at, r.counts from records_brought_in r left join staff s on s.id = r.taken_by

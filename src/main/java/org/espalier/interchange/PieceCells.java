@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * The pieces of an act with their lots, each on a line of the cell: part, what it is, reference, lot, last day of use. They
- * lay on no shelf of this house, so none is touched; product and lot are put into the catalogue where they are not there
- * yet, for a lot is traced to whoever carries it.
+ * The pieces of an act with their lots, each on a line of the cell: part, what it is, reference, lot, last day of use.
+ * They lay on no shelf of this house, so none is touched; product and lot are put into the catalogue where they are not
+ * there yet, for a lot is traced to whoever carries it.
  */
 @Component
 class PieceCells {

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * What is or was meant to be done. One that rests on an agreed reversal is left out: two persons of this hospital agreed to
- * it, and no file can agree for another.
+ * What is or was meant to be done. One that rests on an agreed reversal is left out: two persons of this hospital
+ * agreed to it, and no file can agree for another.
  */
 @Component
 class PlanSheet implements FactSheet<Plan> {

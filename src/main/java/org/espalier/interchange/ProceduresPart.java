@@ -22,14 +22,16 @@ import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /**
- * What was done: one row a procedure on one physis or limb, those of one anaesthetic under one name, and what each implant
- * is. Taken before the readings are, since what was done long ago is not held up against what was read since.
+ * What was done: one row a procedure on one physis or limb, those of one anaesthetic under one name, and what each
+ * implant is. Taken before the readings are, since what was done long ago is not held up against what was read since.
  */
 @Component
 @Order(5)
 class ProceduresPart implements ClinicPart {
 
-    /** Something of one day: what was planned comes before what was done, so that a plan is done by what came after it. */
+    /**
+     * Something of one day: what was planned comes before what was done, so that a plan is done by what came after it.
+     */
     private record Step(String day, Runnable work) {}
 
     /** Rows that were done in one go. */
@@ -127,7 +129,9 @@ class ProceduresPart implements ClinicPart {
         }
     }
 
-    /** What is said of pieces and lots is what is on record; where a row says nothing of them, that is no contradiction. */
+    /**
+     * What is said of pieces and lots is what is on record; where a row says nothing of them, that is no contradiction.
+     */
     private void demandSamePieces(List<ClinicRow> rows, List<Act> acts) {
         for (int i = 0; i < rows.size(); i++) {
             var said = rows.get(i).text("lots");

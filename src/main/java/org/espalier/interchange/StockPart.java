@@ -23,8 +23,8 @@ import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /**
- * What lies on the shelves: each row so many pieces of a product, of one lot or of mixed ones, as they come in. A line that is
- * there already is left as it is; where its number differs, the shelf is to be counted.
+ * What lies on the shelves: each row so many pieces of a product, of one lot or of mixed ones, as they come in. A line
+ * that is there already is left as it is; where its number differs, the shelf is to be counted.
  */
 @Component
 @Order(4)
@@ -112,7 +112,10 @@ class StockPart implements ClinicPart {
         return known;
     }
 
-    /** Of mixed lots one piece each is taken for certain and the rest with the first: the lots are known, the shares not. */
+    /**
+     * Of mixed lots one piece each is taken for certain and the rest with the first: the lots are known, the shares
+     * not.
+     */
     private void receive(Shelf shelf, Product product, StockCells line) {
         var lots = line.lots();
         int rest = line.pieces() - Math.max(0, lots.size() - 1);

@@ -22,8 +22,8 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * One go at taking a folder for a hospital: what was found so far. Each step is a transaction within the whole, so that a
- * bad one leaves nothing and spoils nothing.
+ * One go at taking a folder for a hospital: what was found so far. Each step is a transaction within the whole, so that
+ * a bad one leaves nothing and spoils nothing.
  */
 final class Taking {
 

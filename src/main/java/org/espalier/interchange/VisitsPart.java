@@ -25,7 +25,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Visits in the order they were: those that are over, then the open one. Taken last, when all they rest on is there. */
+/**
+ * Visits in the order they were: those that are over, then the open one. Taken last, when all they rest on is there.
+ */
 @Component
 @Order(8)
 class VisitsPart implements ClinicPart {

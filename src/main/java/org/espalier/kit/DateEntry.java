@@ -23,9 +23,9 @@ public sealed interface DateEntry {
     record Unreadable() implements DateEntry {}
 
     /**
-     * Reads what was typed. Days may be parted by blanks, points, dashes, strokes or nothing; months may be names in the
-     * reader's language or in English, shortened to three letters or more; a year of two digits is the latest that does
-     * not lie after today.
+     * Reads what was typed. Days may be parted by blanks, points, dashes, strokes or nothing; months may be names in
+     * the reader's language or in English, shortened to three letters or more; a year of two digits is the latest that
+     * does not lie after today.
      */
     static DateEntry of(String typed, Locale language, LocalDate today) {
         var parts = parts(typed);

@@ -11,7 +11,9 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.data.binder.BinderValidationStatus;
 import com.vaadin.flow.data.binder.BindingValidationStatus;
 
-/** At the top of a form: what is to be mended, each a way to its field. It shows itself only when there is something. */
+/**
+ * At the top of a form: what is to be mended, each a way to its field. It shows itself only when there is something.
+ */
 public class ErrorSummary extends Composite<Div> {
 
     /** Hidden until there is something to say. */

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A screen among several places of one hospital: its places, what was answered last, and its parts, shown anew after each
- * deed. The address says which hospital, and of what.
+ * A screen among several places of one hospital: its places, what was answered last, and its parts, shown anew after
+ * each deed. The address says which hospital, and of what.
  *
  * @param <S> what a hospital is to the screen
  */

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /**
- * The words of every screen. Each module keeps its own in {@code org/espalier/<module>/messages.properties}; a key begins
- * with the module's name. A missing text is an error: a screen that shows keys is not readable.
+ * The words of every screen. Each module keeps its own in {@code org/espalier/<module>/messages.properties}; a key
+ * begins with the module's name. A missing text is an error: a screen that shows keys is not readable.
  */
 @Component
 public class Texts implements I18NProvider {

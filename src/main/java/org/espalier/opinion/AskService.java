@@ -29,8 +29,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Puts a case before colleagues. What they are shown is made here, once, without names, numbers and days; what is written
- * down later is added when the asker says so, and never takes the place of what was shown.
+ * Puts a case before colleagues. What they are shown is made here, once, without names, numbers and days; what is
+ * written down later is added when the asker says so, and never takes the place of what was shown.
  */
 @Service
 @Transactional

@@ -14,8 +14,8 @@ import org.espalier.plan.SavedComparison;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A comparison of options as it was kept, without days. Costs are left out, as they are one hospital's own; so is what was
- * published of each option, which is the same for every child and stands on every hospital's own page of options.
+ * A comparison of options as it was kept, without days. Costs are left out, as they are one hospital's own; so is what
+ * was published of each option, which is the same for every child and stands on every hospital's own page of options.
  */
 final class ComparisonSheet {
 

@@ -17,7 +17,8 @@ import org.springframework.stereotype.Repository;
 class JdbcClosingRepository {
 
     private static final String CLOSE = """
-            insert into opinion_close (thread_id, decided, text, decided_by, pdf_sha256, pdf_bytes, closed_by, closed_at)
+            insert into opinion_close (thread_id, decided, text, decided_by, pdf_sha256, pdf_bytes, closed_by,
+                closed_at)
             values (:id, :decided, :text, :by, :sha, :bytes, current_staff(), :at) on conflict do nothing""";
 
     private static final String CLOSING =
@@ -26,7 +27,8 @@ class JdbcClosingRepository {
 
     private static final String ADD_OUTCOME = """
             insert into opinion_outcome (id, thread_id, horizon, done, result, text, months, recorded_by, recorded_at)
-            values (:outcome, :id, :horizon, :done, :result, :text, :months, current_staff(), :at) on conflict do nothing""";
+            values (:outcome, :id, :horizon, :done, :result, :text, :months, current_staff(), :at) on conflict do
+                nothing""";
 
     private static final String OUTCOMES = """
             select horizon, done, result, text, months from opinion_outcome where thread_id = :id

@@ -18,7 +18,8 @@ class JdbcMemberRepository {
 
     private static final String GRANT = """
             insert into opinion_member (thread_id, staff_id, scope, panel_id, granted_by, opens_at, ends_at)
-            values (:thread, :staff, :scope, cast(:panel as uuid), current_staff(), :at, :until) on conflict do nothing""";
+            values (:thread, :staff, :scope, cast(:panel as uuid), current_staff(), :at, :until) on conflict do
+                nothing""";
 
     private static final String EXTEND = """
             update opinion_member set ends_at = :until, why_ended = null
@@ -40,7 +41,8 @@ class JdbcMemberRepository {
             values (:id, :thread, current_staff(), :to, :at) on conflict do nothing""";
 
     private static final String HAND_OVERS = """
-            select o.id, o.from_staff, f.name as from_name, o.to_staff, t.name as to_name, o.agreed_at is not null as agreed
+            select o.id, o.from_staff, f.name as from_name, o.to_staff, t.name as to_name, o.agreed_at is not null as
+                agreed
             from opinion_hand_over o join staff f on f.id = o.from_staff join staff t on t.id = o.to_staff
             where o.thread_id = :thread order by o.asked_at""";
 

@@ -56,7 +56,8 @@ class JdbcShownRepository {
     private static final String ONE = FILMS + "and id = :film";
 
     private static final String ADD_CLIP = """
-            insert into opinion_clip (id, thread_id, months, title, kind, sha256, size_bytes, length_ms, checked_by, added_at)
+            insert into opinion_clip (id, thread_id, months, title, kind, sha256, size_bytes, length_ms, checked_by,
+                added_at)
             values (:id, :thread, :months, :title, :kind, :sha, :size, :length, current_staff(), :at)""";
 
     private static final String CLIPS = """

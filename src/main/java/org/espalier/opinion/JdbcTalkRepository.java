@@ -17,14 +17,16 @@ class JdbcTalkRepository {
 
     private static final String SAY = """
             insert into opinion_message (id, thread_id, film_id, author, kind, text, at)
-            values (:id, :thread, cast(:film as uuid), current_staff(), :kind, :text, :at) on conflict (id) do nothing""";
+            values (:id, :thread, cast(:film as uuid), current_staff(), :kind, :text, :at) on conflict (id) do
+                nothing""";
 
     private static final String MESSAGES = """
             select m.id, m.kind, m.author, s.name, m.text, m.film_id, m.at
             from opinion_message m join staff s on s.id = m.author where m.thread_id = :thread order by m.at, m.id""";
 
     private static final String ADVISE = """
-            insert into opinion_view (id, thread_id, author, advice, place, due, sure, change_mind, text, supersedes, at)
+            insert into opinion_view (id, thread_id, author, advice, place, due, sure, change_mind, text, supersedes,
+                at)
             values (:id, :thread, current_staff(), :advice, :place, :due, :sure, :change, :text, (
                 select v.id from opinion_view v where v.thread_id = :thread and v.author = current_staff()
                     and not exists (select from opinion_view l where l.supersedes = v.id)), :at)
@@ -52,7 +54,8 @@ class JdbcTalkRepository {
                 from mine join opinion_message m on m.thread_id = mine.id join staff s on s.id = m.author, wanted
                 where m.words @@ wanted.words
                 union all
-                select v.thread_id, s.name, concat_ws(' · ', v.text, nullif(v.place, ''), nullif(v.change_mind, '')), v.at
+                select v.thread_id, s.name, concat_ws(' · ', v.text, nullif(v.place, ''), nullif(v.change_mind, '')),
+                    v.at
                 from mine join opinion_view v on v.thread_id = mine.id join staff s on s.id = v.author, wanted
                 where v.words @@ wanted.words) found
             order by at desc limit 50""";
@@ -60,7 +63,8 @@ class JdbcTalkRepository {
     private static final String OWN_WORDS = """
             select thread_id, name, text, at from (
                 select m.thread_id, s.name, m.text, m.at from opinion_message m join staff s on s.id = m.author
-                where m.author = current_staff() and m.kind = 'TEXT' and not m.thread_id = any((select my_threads())::uuid[])
+                where m.author = current_staff() and m.kind = 'TEXT' and not m.thread_id = any((select
+                    my_threads())::uuid[])
                 union all
                 select v.thread_id, s.name, concat_ws(' · ', v.text, nullif(v.place, ''), nullif(v.due, ''),
                     nullif(v.change_mind, '')), v.at

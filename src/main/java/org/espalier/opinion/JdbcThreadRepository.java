@@ -32,7 +32,8 @@ class JdbcThreadRepository {
 
     private static final String FIND = """
             select t.id, t.site_id, h.name as site_name, t.asker, s.name as asker_name, t.question, t.wanted, t.place,
-                t.due_by, t.has_frame, t.has_mri, t.theatre_wait_weeks, t.everybody, t.consent, t.asked_at, t.open_until,
+                t.due_by, t.has_frame, t.has_mri, t.theatre_wait_weeks, t.everybody, t.consent, t.asked_at,
+                    t.open_until,
                 c.child_id, t.id = any(my_writing_threads()) as writes, t.id = any(my_asked_threads('SURGEON')) as leads
             from opinion_thread t join site h on h.id = t.site_id join staff s on s.id = t.asker
             left join opinion_case c on c.thread_id = t.id

@@ -27,7 +27,10 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** Copies of films, photos and clips, their measuring and summaries of threads. What ended for the caller is not there. Nothing is kept by a browser. */
+/**
+ * Copies of films, photos and clips, their measuring and summaries of threads. What ended for the caller is not there.
+ * Nothing is kept by a browser.
+ */
 @RestController
 @RequestMapping("/api/opinions")
 class OpinionController {

@@ -28,7 +28,10 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Copies of films in a thread: looked at, drawn on by each in a layer of their own, and read by each blind to the others. */
+/**
+ * Copies of films in a thread: looked at, drawn on by each in a layer of their own, and read by each blind to the
+ * others.
+ */
 @Service
 @Transactional
 public class OpinionFilmService {

@@ -16,8 +16,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Threads as those in them see them. A grant opens one thread to one person until its end; it opens nothing of the child's own
- * record. Every look at a thread is written down at the hospital that has care.
+ * Threads as those in them see them. A grant opens one thread to one person until its end; it opens nothing of the
+ * child's own record. Every look at a thread is written down at the hospital that has care.
  */
 @Service
 @Transactional
@@ -54,7 +54,9 @@ public class OpinionService {
         this.clock = clock;
     }
 
-    /** The caller's threads: those of their own hospital and those they are asked in, the open ones first, then by day. */
+    /**
+     * The caller's threads: those of their own hospital and those they are asked in, the open ones first, then by day.
+     */
     public List<ThreadLine> mine() {
         return threads.lines(Optional.empty(), now());
     }

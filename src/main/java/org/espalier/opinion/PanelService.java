@@ -7,7 +7,9 @@ import org.espalier.access.StaffId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Named groups of colleagues to ask together. A panel opens nothing: each member gets a grant of their own when asked. */
+/**
+ * Named groups of colleagues to ask together. A panel opens nothing: each member gets a grant of their own when asked.
+ */
 @Service
 @Transactional
 public class PanelService {

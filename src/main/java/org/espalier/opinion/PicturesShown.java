@@ -11,7 +11,9 @@ import org.espalier.film.FilmCopy;
 import org.espalier.kit.Texts;
 import org.springframework.stereotype.Component;
 
-/** Copies of photos and clips, made before anything of a thread is written down: a clip may turn out not to be copied. */
+/**
+ * Copies of photos and clips, made before anything of a thread is written down: a clip may turn out not to be copied.
+ */
 @Component
 class PicturesShown {
 

@@ -13,7 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What is measured and found on a child over time. Nothing is changed: a later fact stands in place of an earlier one. */
+/**
+ * What is measured and found on a child over time. Nothing is changed: a later fact stands in place of an earlier one.
+ */
 @Service
 @Transactional
 public class ExaminationService {

@@ -12,9 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Heavy children run ahead in bone age: over the 95th centile of body mass index from 10 years on, a bone age not older
- * than six months is asked for before any date is reckoned from growth. Such children are asked about their sleep from 9
- * years on (of 18 with tibia vara from 9 years, 11 had apnoea; J Bone Joint Surg Br 2006;88). The twelve months for which
- * height and weight hold are chosen here.
+ * than six months is asked for before any date is reckoned from growth. Such children are asked about their sleep from
+ * 9 years on (of 18 with tibia vara from 9 years, 11 had apnoea; J Bone Joint Surg Br 2006;88). The twelve months for
+ * which height and weight hold are chosen here.
  *
  * @param sex null when not known; then the child counts as heavy when heavy by either table
  */

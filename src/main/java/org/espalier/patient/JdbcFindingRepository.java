@@ -45,7 +45,8 @@ abstract class JdbcFindingRepository<F extends Finding> {
             """;
     private static final String KEPT = "select exists (select from %1$s where id = :id)";
     private static final String ALL = """
-            select f.id, f.%2$s as found_on, f.%3$s, f.supersedes, f.withdrawn, f.reason, f.recorded_at, s.name as by_name
+            select f.id, f.%2$s as found_on, f.%3$s, f.supersedes, f.withdrawn, f.reason, f.recorded_at, s.name as
+                by_name
             from %1$s f left join staff s on s.id = f.recorded_by
             where f.child_id = :child
             order by f.recorded_at, f.id

@@ -118,8 +118,8 @@ public class PatientService {
     }
 
     /**
-     * A child's sex, for a screen that has opened the child already: not written down again. Empty when it is not known or
-     * there is no such child that the caller may see.
+     * A child's sex, for a screen that has opened the child already: not written down again. Empty when it is not known
+     * or there is no such child that the caller may see.
      */
     @Transactional(readOnly = true)
     public Optional<Sex> sex(ChildId id) {

@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import org.espalier.science.quantity.Side;
 
 /**
- * The stage of early onset tibia vara by one reader on one film: six stages by the shape of the proximal tibial epiphysis.
+ * The stage of early onset tibia vara by one reader on one film: six stages by the shape of the proximal tibial
+ * epiphysis.
  *
  * @param on the day the film was taken
  * @param stage I to VI

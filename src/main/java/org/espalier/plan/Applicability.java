@@ -8,7 +8,10 @@ import org.espalier.prognosis.PhysisAhead;
 import org.espalier.prognosis.PhysisStep;
 import org.espalier.treatment.PhysisState;
 
-/** Which options stand in the table of a limb today, and why the others do not. Nothing is left out for being thought worse. */
+/**
+ * Which options stand in the table of a limb today, and why the others do not. Nothing is left out for being thought
+ * worse.
+ */
 record Applicability(LimbFacts facts, LimbAhead limb) {
 
     Optional<NotNow> notNow(Option option) {

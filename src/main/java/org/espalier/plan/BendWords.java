@@ -10,7 +10,10 @@ import org.espalier.science.planning.HingeCorrection;
 import org.espalier.science.planning.LimbPoint;
 import org.espalier.science.quantity.Length;
 
-/** What is said of the centre of a bend and of a hinge: angulation, translation, and which rule of cut and hinge applies. */
+/**
+ * What is said of the centre of a bend and of a hinge: angulation, translation, and which rule of cut and hinge
+ * applies.
+ */
 final class BendWords {
 
     /** What counts as the same place, judged. */

@@ -37,8 +37,9 @@ public record CutAnswer(
     }
 
     /**
-     * A line by what it is: {@code before}, {@code after}, {@code bearing-before}, {@code bearing-after}; {@code cut}; {@code bend}
-     * for an axis of the bone that is cut, {@code level} for the standard error of the level of their crossing.
+     * A line by what it is: {@code before}, {@code after}, {@code bearing-before}, {@code bearing-after}; {@code cut};
+     * {@code bend} for an axis of the bone that is cut, {@code level} for the standard error of the level of their
+     * crossing.
      */
     public record Line(String kind, List<Point> points) {}
 

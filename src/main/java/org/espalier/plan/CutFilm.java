@@ -8,8 +8,8 @@ import org.espalier.science.planning.CutKind;
 import org.espalier.science.quantity.Side;
 
 /**
- * The film of a limb to be cut, and cuts to start from, not turned, that of the tibia first: a straight one across the metaphysis
- * with its hinge in the middle of the bone, a round one with the middle of the knee as its centre.
+ * The film of a limb to be cut, and cuts to start from, not turned, that of the tibia first: a straight one across the
+ * metaphysis with its hinge in the middle of the bone, a round one with the middle of the knee as its centre.
  *
  * @param takenOn the day it was taken
  */

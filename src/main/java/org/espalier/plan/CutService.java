@@ -26,8 +26,8 @@ public class CutService {
     /**
      * The film cut and moved.
      *
-     * @throws IllegalArgumentException when there is no such film that the caller may see, no reading of the limb on it, or no
-     *     cut can run so
+     * @throws IllegalArgumentException when there is no such film that the caller may see, no reading of the limb on
+     *     it, or no cut can run so
      */
     public CutAnswer move(FilmId film, CutRequest request) {
         return CutDrawing.answer(cuts.cut(film, request), request.seq());

@@ -10,10 +10,11 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 
 /**
- * The two axes of a bone on its film: one as its shaft runs, the other as it should stand on the joint, at 87 degrees to it.
+ * The two axes of a bone on its film: one as its shaft runs, the other as it should stand on the joint, at 87 degrees
+ * to it.
  *
- * <p>A tibia's shaft line is its axis. A femur's axis leaves its hip centre at an angle to the shaft: that of the other limb
- * where its joint angle is within 85 to 90 degrees and its shaft is marked, else the mean of adults.
+ * <p>A tibia's shaft line is its axis. A femur's axis leaves its hip centre at an angle to the shaft: that of the other
+ * limb where its joint angle is within 85 to 90 degrees and its shaft is marked, else the mean of adults.
  *
  * @param proximal axis of the upper part
  * @param distal axis of the lower part
@@ -27,7 +28,10 @@ record FilmBend(Bone bone, BoneLine proximal, BoneLine distal, Basis basis, Angl
         TIBIAL_SHAFT(0),
         /** The shaft of the femur and the angle between axis and shaft of the other limb; its doubt is judged. */
         OTHER_FEMUR(1),
-        /** The shaft of the femur and the mean of adults (5.4, J Orthop Surg Res 2017;12:77); 2 degrees of doubt, from memory. */
+        /**
+         * The shaft of the femur and the mean of adults (5.4, J Orthop Surg Res 2017;12:77); 2 degrees of doubt, from
+         * memory.
+         */
         MEAN_FEMUR(2);
 
         private final Angle doubt;

@@ -68,8 +68,8 @@ record FilmCut(FilmLimb limb, CutKind kind, PixelPoint from, PixelPoint to, Pixe
     }
 
     /**
-     * The turn about this hinge that brings the line from hip to ankle through the middle of the knee. A cut of the femur takes
-     * the knee along; seen from below, the hip turns the other way.
+     * The turn about this hinge that brings the line from hip to ankle through the middle of the knee. A cut of the
+     * femur takes the knee along; seen from below, the hip turns the other way.
      */
     Optional<Angle> throughTheKnee() {
         return limb.at(Landmark.HIP_CENTRE).flatMap(hip -> limb.knee().flatMap(knee -> limb.ankle()

@@ -42,8 +42,8 @@ class FilmCuts {
     /**
      * The limb of a film, cut.
      *
-     * @throws IllegalArgumentException when there is no such film that the caller may see, no reading of the limb on it, or no
-     *     cut can run so
+     * @throws IllegalArgumentException when there is no such film that the caller may see, no reading of the limb on
+     *     it, or no cut can run so
      */
     FilmCut cut(FilmId film, CutRequest request) {
         var shown = films.find(film).orElseThrow(() -> new IllegalArgumentException("No film " + film.value()));

@@ -13,8 +13,8 @@ import org.espalier.science.quantity.PixelScale;
 import org.espalier.science.quantity.Side;
 
 /**
- * A film before a cut and after it, side by side and to scale, with the axes: dashed before, drawn out after, the bearing line
- * thin. Where there is no picture the axes stand alone.
+ * A film before a cut and after it, side by side and to scale, with the axes: dashed before, drawn out after, the
+ * bearing line thin. Where there is no picture the axes stand alone.
  */
 final class FilmDrawing {
 

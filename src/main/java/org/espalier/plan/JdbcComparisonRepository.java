@@ -21,7 +21,8 @@ import tools.jackson.databind.json.JsonMapper;
 class JdbcComparisonRepository {
 
     private static final String ADD = """
-            insert into plan_comparison (id, site_id, recorded_site, child_id, side, compared_on, meant, aim, expectation,
+            insert into plan_comparison (id, site_id, recorded_site, child_id, side, compared_on, meant, aim,
+                expectation,
                 expected_hka_deg, expected_by, options, recorded_by, recorded_at)
             select :id, c.site_id, c.site_id, c.id, :side, :on, :meant, :aim, :expectation, :hka, :by,
                 cast(:options as jsonb), :staff, :at
@@ -29,7 +30,8 @@ class JdbcComparisonRepository {
             on conflict do nothing
             """;
     private static final String ALL = """
-            select p.id, p.side, p.compared_on, p.meant, p.aim, p.expectation, p.expected_hka_deg, p.expected_by, p.options,
+            select p.id, p.side, p.compared_on, p.meant, p.aim, p.expectation, p.expected_hka_deg, p.expected_by,
+                p.options,
                 p.recorded_by, p.recorded_at, s.name as by_name
             from plan_comparison p left join staff s on s.id = p.recorded_by
             where p.child_id = :child

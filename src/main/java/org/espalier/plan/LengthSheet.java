@@ -20,7 +20,10 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 import org.espalier.science.quantity.Side;
 
-/** Length and torsion: the difference now and at maturity, what straightening gains and tethers cost, and signs over time. */
+/**
+ * Length and torsion: the difference now and at maturity, what straightening gains and tethers cost, and signs over
+ * time.
+ */
 final class LengthSheet {
 
     private static final int YEARS = 8;

@@ -19,7 +19,8 @@ import org.espalier.science.quantity.Side;
 import org.espalier.science.statistics.Interval;
 
 /**
- * A study's mean by age, two standard deviations or its printed range as a band, the readings of one limb on it: varus up.
+ * A study's mean by age, two standard deviations or its printed range as a band, the readings of one limb on it: varus
+ * up.
  *
  * @param points what the study says, month by month; where it says nothing there is none
  */

@@ -13,9 +13,9 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 
 /**
- * A round bone with its cut, from the front and from the side, at true size where the paper holds it. The rim of the cut is drawn
- * out where it is seen and dashed behind; the thick line is the one an angle is told of. From the front the limb faces the reader
- * as on its film; in the side view the front is on the left.
+ * A round bone with its cut, from the front and from the side, at true size where the paper holds it. The rim of the
+ * cut is drawn out where it is seen and dashed behind; the thick line is the one an angle is told of. From the front
+ * the limb faces the reader as on its film; in the side view the front is on the left.
  */
 final class ObliqueDrawing {
 

@@ -1,6 +1,8 @@
 package org.espalier.plan;
 
-/** What can be done about a limb, in the order in which it always stands: by how much it takes, not by how good it is. */
+/**
+ * What can be done about a limb, in the order in which it always stands: by how much it takes, not by how good it is.
+ */
 public enum Option {
     WATCH,
     MEDICAL_FIRST,

@@ -16,7 +16,10 @@ import org.espalier.prognosis.PhysisStep;
 import org.espalier.treatment.ProcedureKind;
 import org.springframework.stereotype.Component;
 
-/** What an option would cost at the hospital by its own tariffs: operations, implants, visits and films until the target and after. */
+/**
+ * What an option would cost at the hospital by its own tariffs: operations, implants, visits and films until the target
+ * and after.
+ */
 @Component
 class OptionCosts {
 

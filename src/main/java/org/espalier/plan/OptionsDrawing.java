@@ -14,7 +14,10 @@ import org.espalier.kit.Texts;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 
-/** The course of bony HKA by each option with a forecast: one line each, named by its number, with its spread at the end. */
+/**
+ * The course of bony HKA by each option with a forecast: one line each, named by its number, with its spread at the
+ * end.
+ */
 public final class OptionsDrawing {
 
     public static final double WIDTH = 720;

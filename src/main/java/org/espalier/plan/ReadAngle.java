@@ -12,8 +12,8 @@ import org.espalier.science.alignment.Quantity;
 import org.espalier.science.quantity.Angle;
 
 /**
- * A bend of a bone as a reading tells it: from the front by its joint angle against 87 degrees, from the side by the bend of the
- * shaft, or by its joint angle against the mean of adults (from memory: PPTA 81, PDFA 83 degrees).
+ * A bend of a bone as a reading tells it: from the front by its joint angle against 87 degrees, from the side by the
+ * bend of the shaft, or by its joint angle against the mean of adults (from memory: PPTA 81, PDFA 83 degrees).
  *
  * @param angle + varus from the front, + procurvatum from the side
  * @param read the number it comes from

@@ -7,8 +7,8 @@ import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.patient.TibiaVaraStage;
 
 /**
- * The six stages drawn for this program: the medial half of the proximal tibia, medial on the left, as a scheme. Epiphysis above,
- * metaphysis below, the growth plate between them; not to scale and of no child.
+ * The six stages drawn for this program: the medial half of the proximal tibia, medial on the left, as a scheme.
+ * Epiphysis above, metaphysis below, the growth plate between them; not to scale and of no child.
  */
 final class StageDrawing {
 

@@ -3,8 +3,8 @@ package org.espalier.plan;
 import java.util.OptionalInt;
 
 /**
- * What an option takes, counted by common practice: a visit about every three months while something holds, half-yearly for two
- * years after removal.
+ * What an option takes, counted by common practice: a visit about every three months while something holds, half-yearly
+ * for two years after removal.
  *
  * @param anaesthetics those that are planned from the start
  * @param months until the target is as likely reached as not; empty where no day is foreseen

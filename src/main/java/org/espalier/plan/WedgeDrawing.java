@@ -14,8 +14,8 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 
 /**
- * A bone of even width from the front with a wedge opened, a wedge to be taken out, and a round cut turned, to scale. The limb
- * faces the reader as on its film.
+ * A bone of even width from the front with a wedge opened, a wedge to be taken out, and a round cut turned, to scale.
+ * The limb faces the reader as on its film.
  */
 final class WedgeDrawing {
 

@@ -1,6 +1,6 @@
 /**
- * The surgeon's planning desk: what could be done at a limb side by side, and sheets of geometry for it. Numbers and published
- * figures with their doubt; it advises nothing, ranks nothing and chooses nothing.
+ * The surgeon's planning desk: what could be done at a limb side by side, and sheets of geometry for it. Numbers and
+ * published figures with their doubt; it advises nothing, ranks nothing and chooses nothing.
  */
 @ApplicationModule(
         allowedDependencies = {

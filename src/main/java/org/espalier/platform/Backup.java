@@ -22,8 +22,8 @@ import java.util.zip.ZipOutputStream;
 import org.postgresql.PGConnection;
 
 /**
- * Writes the whole house into one file: every table as one snapshot saw it, every film, and a list of the hashes of all.
- * Films only ever arrive, so those on the disk after the snapshot hold at least those the snapshot names.
+ * Writes the whole house into one file: every table as one snapshot saw it, every film, and a list of the hashes of
+ * all. Films only ever arrive, so those on the disk after the snapshot hold at least those the snapshot names.
  */
 final class Backup {
 

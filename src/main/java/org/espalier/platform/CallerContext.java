@@ -9,8 +9,8 @@ import org.springframework.transaction.TransactionDefinition;
 
 /**
  * Tells each new transaction for whom it speaks. Without a caller nothing is set, and the database then refuses every
- * row behind a wall with an error of its own instead of showing an empty list. It is told while the transaction begins, so
- * that one whose connection fails at that very moment has not begun: its thread goes on with another.
+ * row behind a wall with an error of its own instead of showing an empty list. It is told while the transaction begins,
+ * so that one whose connection fails at that very moment has not begun: its thread goes on with another.
  */
 @Component("transactionManager")
 class CallerContext extends JdbcTransactionManager {

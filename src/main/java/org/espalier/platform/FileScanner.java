@@ -10,9 +10,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 
 /**
- * Asks the hospital's own scanner for malicious content about a file before it is kept, by the streaming command that such
- * scanners answer over TCP: {@code zINSTREAM}, pieces each with its length in four bytes, an empty piece, and then one line that
- * ends in {@code OK} or {@code FOUND}. Anything but {@code OK} keeps the file out.
+ * Asks the hospital's own scanner for malicious content about a file before it is kept, by the streaming command that
+ * such scanners answer over TCP: {@code zINSTREAM}, pieces each with its length in four bytes, an empty piece, and then
+ * one line that ends in {@code OK} or {@code FOUND}. Anything but {@code OK} keeps the file out.
  */
 final class FileScanner {
 

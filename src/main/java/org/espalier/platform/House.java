@@ -6,9 +6,9 @@ import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
- * The whole house opened for one command, on the database that stands: the external one, the embedded one of a house that
- * runs beside, or the embedded one started for the length of the command. Nobody is served: its door opens to this machine
- * alone, on a port nobody knows.
+ * The whole house opened for one command, on the database that stands: the external one, the embedded one of a house
+ * that runs beside, or the embedded one started for the length of the command. Nobody is served: its door opens to this
+ * machine alone, on a port nobody knows.
  */
 public final class House implements AutoCloseable {
 

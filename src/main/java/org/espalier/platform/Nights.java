@@ -10,8 +10,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Does a night's work: by chunks, each in one transaction with the cursor that says how far it has come. After a stop, or a
- * killed program, the next run goes on there and does nothing twice.
+ * Does a night's work: by chunks, each in one transaction with the cursor that says how far it has come. After a stop,
+ * or a killed program, the next run goes on there and does nothing twice.
  */
 @Component
 public class Nights {

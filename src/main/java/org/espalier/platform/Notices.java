@@ -16,9 +16,9 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * Tells what changed on any node. A notice holds ids only; whoever hears it reads again. One connection of its own listens on
- * each node: what was missed while it was broken, and whatever else went astray, is made up for by telling everybody on every
- * reconnect and every 30 seconds.
+ * Tells what changed on any node. A notice holds ids only; whoever hears it reads again. One connection of its own
+ * listens on each node: what was missed while it was broken, and whatever else went astray, is made up for by telling
+ * everybody on every reconnect and every 30 seconds.
  */
 @Component
 public class Notices {

@@ -17,8 +17,8 @@ import org.flywaydb.core.Flyway;
 import org.postgresql.PGConnection;
 
 /**
- * Fills an empty house from a backup file. All tables come in one transaction that is committed only when every hash was
- * right and every film is on the disk.
+ * Fills an empty house from a backup file. All tables come in one transaction that is committed only when every hash
+ * was right and every film is on the disk.
  */
 final class Restore {
 

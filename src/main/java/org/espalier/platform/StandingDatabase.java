@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.Optional;
 
 /**
- * The database a command works on: the external one the environment names, the embedded one that runs in the data folder
- * now, or the embedded one started for the length of the command.
+ * The database a command works on: the external one the environment names, the embedded one that runs in the data
+ * folder now, or the embedded one started for the length of the command.
  */
 record StandingDatabase(DatabaseSettings settings, Optional<EmbeddedDatabase> started) implements AutoCloseable {
 

@@ -11,8 +11,8 @@ import org.espalier.science.quantity.Age;
 import org.espalier.science.quantity.Side;
 
 /**
- * Why a limb is bent in the groups whose rates are known. What has no group of its own, and a limb without diagnosis, counts
- * as idiopathic of its direction; the forecast says so.
+ * Why a limb is bent in the groups whose rates are known. What has no group of its own, and a limb without diagnosis,
+ * counts as idiopathic of its direction; the forecast says so.
  *
  * @param isStudied whether the diagnosis is one of those groups
  */

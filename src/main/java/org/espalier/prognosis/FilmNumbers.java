@@ -18,8 +18,8 @@ import org.espalier.science.forecast.PhysisSite;
 import org.espalier.science.quantity.Side;
 
 /**
- * What a child's films say, by the latest reading of each film and limb that stands: standing films, films from the side even
- * when the child lay, and numbers that a flexed knee does not put in doubt.
+ * What a child's films say, by the latest reading of each film and limb that stands: standing films, films from the
+ * side even when the child lay, and numbers that a flexed knee does not put in doubt.
  */
 public final class FilmNumbers {
 

@@ -14,7 +14,10 @@ import org.espalier.science.forecast.Spread;
 import org.espalier.science.forecast.TetherForecast;
 import org.espalier.science.quantity.Angle;
 
-/** Where the angle beside one physis is going while its plate stays in. Everything is asked by the day and in joint angles. */
+/**
+ * Where the angle beside one physis is going while its plate stays in. Everything is asked by the day and in joint
+ * angles.
+ */
 public final class Forecast implements Outlook {
 
     private static final double[] SHOWN = {0.05, 0.25, 0.5, 0.75, 0.95};

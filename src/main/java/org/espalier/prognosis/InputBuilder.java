@@ -21,8 +21,8 @@ import org.espalier.treatment.TetherPeriod;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes the inputs of forecasts from the facts. The forecast follows the plate as it lies: a lateral one corrects varus, a
- * medial one valgus, whatever the limb looks like.
+ * Makes the inputs of forecasts from the facts. The forecast follows the plate as it lies: a lateral one corrects
+ * varus, a medial one valgus, whatever the limb looks like.
  */
 final class InputBuilder {
 

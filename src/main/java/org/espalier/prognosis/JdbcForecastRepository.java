@@ -22,7 +22,8 @@ class JdbcForecastRepository {
                 and bone_end = :end and version = :version and input_hash = %s)
             """.formatted(HASH);
     private static final String ADD = """
-            insert into forecast (id, site_id, recorded_site, child_id, side, bone, bone_end, plate_on, version, input_hash,
+            insert into forecast (id, site_id, recorded_site, child_id, side, bone, bone_end, plate_on, version,
+                input_hash,
                 inputs, outcome, recorded_at)
             select :id, c.site_id, c.site_id, c.id, :side, :bone, :end, :plateOn, :version, %s,
                 cast(:inputs as jsonb), cast(:outcome as jsonb), :at

@@ -24,7 +24,8 @@ class JdbcNightRepository {
     private static final String NEXT = """
             with chunk as (
                 select id, version, sex from child where site_id = :site and id > :after order by id limit :most)
-            select c.id, m.mark as kept, t.treated, concat_ws('|', case when t.treated then :rates end, c.version, c.sex,
+            select c.id, m.mark as kept, t.treated, concat_ws('|', case when t.treated then :rates end, c.version,
+                c.sex,
                 (select concat(count(*), '-', max(r.signed_at)) from reading r
                     where r.site_id = :site and r.child_id = c.id),
                 (select concat(count(*), '-', sum(f.version)) from film f where f.child_id = c.id),
@@ -43,7 +44,8 @@ class JdbcNightRepository {
 
     private static final String MARK = """
             insert into forecast_mark (child_id, site_id, mark)
-            select child, :site, mark from unnest(cast(:children as uuid[]), cast(:marks as text[])) as new (child, mark)
+            select child, :site, mark from unnest(cast(:children as uuid[]), cast(:marks as text[])) as new (child,
+                mark)
             on conflict (child_id) do update set mark = excluded.mark
             """;
 

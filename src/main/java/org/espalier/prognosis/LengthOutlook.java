@@ -18,8 +18,8 @@ import org.espalier.science.quantity.Side;
  * @param on the day of the film
  * @param now right less left, femur and tibia together
  * @param sinceBirth at maturity if it keeps its proportion
- * @param acquired at maturity if the shorter leg goes on growing by the same part of the longer one's growth; empty without an
- *     earlier film, and where the legs grew too little between
+ * @param acquired at maturity if the shorter leg goes on growing by the same part of the longer one's growth; empty
+ *     without an earlier film, and where the legs grew too little between
  */
 public record LengthOutlook(
         LocalDate on,

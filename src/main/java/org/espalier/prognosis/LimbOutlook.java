@@ -9,8 +9,8 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
 /**
- * Where a whole limb is going by femur and tibia together: HKA with the knee's laxity as last read, and bony HKA, which is
- * mLDFA less mMPTA, without it. Positive in varus.
+ * Where a whole limb is going by femur and tibia together: HKA with the knee's laxity as last read, and bony HKA, which
+ * is mLDFA less mMPTA, without it. Positive in varus.
  */
 public final class LimbOutlook {
 

@@ -17,8 +17,8 @@ import org.espalier.science.quantity.Sex;
 import org.espalier.science.quantity.Side;
 
 /**
- * Where a young child's limb goes by itself while nothing ever held it: by the place of its shaft angle among children of its
- * age. Angles are positive in varus. It does not hold for tibia vara and bone disease.
+ * Where a young child's limb goes by itself while nothing ever held it: by the place of its shaft angle among children
+ * of its age. Angles are positive in varus. It does not hold for tibia vara and bone disease.
  */
 public final class NaturalOutlook {
 

@@ -13,7 +13,8 @@ import org.espalier.science.forecast.CentreRates;
 import org.springframework.stereotype.Component;
 
 /**
- * A night's forecasts: each site learns from its own limbs, then the forecasts of children whose facts changed are made anew.
+ * A night's forecasts: each site learns from its own limbs, then the forecasts of children whose facts changed are made
+ * anew.
  */
 @Component
 class Nightly implements NightWork {

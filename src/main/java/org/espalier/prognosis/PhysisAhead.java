@@ -147,8 +147,8 @@ public final class PhysisAhead {
     }
 
     /**
-     * How its joint angle is spread on a day from today on; empty while it was never read. A plate placed today comes out on the
-     * day its target is as likely reached as not; one that is in stays unless the step takes it out.
+     * How its joint angle is spread on a day from today on; empty while it was never read. A plate placed today comes
+     * out on the day its target is as likely reached as not; one that is in stays unless the step takes it out.
      */
     Optional<Spread> joint(PhysisStep step, LocalDate day) {
         return on(step, day)

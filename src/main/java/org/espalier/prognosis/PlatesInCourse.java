@@ -9,7 +9,10 @@ import org.espalier.reading.Reading;
 import org.espalier.treatment.Treatment;
 import org.springframework.stereotype.Component;
 
-/** The prognosis of a child with a plate in, by facts that the caller has read already; it reads the centre's rates alone. */
+/**
+ * The prognosis of a child with a plate in, by facts that the caller has read already; it reads the centre's rates
+ * alone.
+ */
 @Component
 public class PlatesInCourse {
 

@@ -22,7 +22,10 @@ class RateLearning {
     /** The newest plates a centre learns from; more change little and cost time. */
     private static final int MOST_LIMBS = 400;
 
-    /** So many degrees must forecasts of the centre's own limbs move on average before new rates are kept: a fifth of a film's error. */
+    /**
+     * So many degrees must forecasts of the centre's own limbs move on average before new rates are kept: a fifth of a
+     * film's error.
+     */
     private static final double LEAST_MOVE = 0.2;
 
     /** Limbs whose forecasts are compared. */
@@ -67,7 +70,9 @@ class RateLearning {
         }
     }
 
-    /** How far forecasts move by other rates: the mean over limbs of the furthest of their ends and middle, in degrees. */
+    /**
+     * How far forecasts move by other rates: the mean over limbs of the furthest of their ends and middle, in degrees.
+     */
     private static double moved(List<TetheredPhysis> limbs, CentreRates before, CentreRates after) {
         return limbs.stream()
                 .limit(COMPARED)

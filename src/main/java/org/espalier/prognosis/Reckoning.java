@@ -189,7 +189,9 @@ final class Reckoning {
                 : Optional.empty();
     }
 
-    /** What could be done at the knee of a side, and where each step leads; empty while none of its physes is followed. */
+    /**
+     * What could be done at the knee of a side, and where each step leads; empty while none of its physes is followed.
+     */
     Optional<LimbAhead> ahead(Side side) {
         return ahead(side, PhysisSite.DISTAL_FEMUR).flatMap(femur -> ahead(side, PhysisSite.PROXIMAL_TIBIA)
                 .map(tibia -> new LimbAhead(side, femur, tibia)));

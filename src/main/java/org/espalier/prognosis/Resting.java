@@ -12,8 +12,8 @@ import org.espalier.science.forecast.TetherForecast;
 import org.espalier.science.quantity.Angle;
 
 /**
- * Where the angle beside a physis is going that was held and no longer is: it stays, or part of the deformity returns; with a
- * plate left in and a screw out it may go on turning besides.
+ * Where the angle beside a physis is going that was held and no longer is: it stays, or part of the deformity returns;
+ * with a plate left in and a screw out it may go on turning besides.
  */
 public final class Resting implements Outlook {
 

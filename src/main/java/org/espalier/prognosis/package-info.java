@@ -1,6 +1,7 @@
 /**
- * Where each physis is going and how much growth is left: forecasts from the facts on record, kept as they were given, and the
- * rates each centre's own limbs teach. What is shown is computed from the facts at the time; nothing here decides.
+ * Where each physis is going and how much growth is left: forecasts from the facts on record, kept as they were given,
+ * and the rates each centre's own limbs teach. What is shown is computed from the facts at the time; nothing here
+ * decides.
  */
 @ApplicationModule(
         allowedDependencies = {

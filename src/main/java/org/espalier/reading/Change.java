@@ -24,7 +24,9 @@ public record Change(Quantity quantity, double difference, Optional<Judged> judg
      */
     public record Judged(ChangeLimit limit, ChangeLimit.Verdict verdict, boolean flexionRecorded) {}
 
-    /** The change between two values of a quantity; empty between a standing film and a lying one, which are two ways. */
+    /**
+     * The change between two values of a quantity; empty between a standing film and a lying one, which are two ways.
+     */
     public static Optional<Change> between(
             Side side, Quantity quantity, double before, FilmTaken then, double after, FilmTaken now) {
         if (then.lay() != now.lay()) {

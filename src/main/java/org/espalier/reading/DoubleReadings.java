@@ -35,7 +35,8 @@ class DoubleReadings {
             join staff s on s.id = r.reader
             where r.site_id = :site and r.second_of is null
                 and not exists (select from reading later where later.supersedes = r.id)
-                and not exists (select from reading mine where mine.film_id = r.film_id and mine.reader = current_staff())
+                and not exists (select from reading mine where mine.film_id = r.film_id and mine.reader =
+                    current_staff())
                 and not exists (select from reading second where second.second_of = r.id)
             order by r.signed_at desc, r.id
             limit 30

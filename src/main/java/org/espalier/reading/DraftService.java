@@ -51,8 +51,8 @@ public class DraftService {
     }
 
     /**
-     * Begins a second reading of a film that another has read, blind to theirs until it is signed; an unsigned reading of
-     * the film that the caller has already is given instead.
+     * Begins a second reading of a film that another has read, blind to theirs until it is signed; an unsigned reading
+     * of the film that the caller has already is given instead.
      *
      * @throws IllegalArgumentException if the caller has read the film already
      */
@@ -86,7 +86,9 @@ public class DraftService {
         return answer(draft, draft.marks(), 0);
     }
 
-    /** Changes what the reader chose beside the landmarks; the landmarks stay as they are kept. Empty without a draft. */
+    /**
+     * Changes what the reader chose beside the landmarks; the landmarks stay as they are kept. Empty without a draft.
+     */
     public Optional<ReadingDraft> choose(ReadingId id, ReadingSettings settings) {
         return drafts.byId(id).flatMap(draft -> drafts.saveSettings(draft, settings));
     }

@@ -16,7 +16,8 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Readings that were signed before this record began, or in another house. Their numbers are computed here from the
- * landmarks, as those of every reading are; their readers are known by name alone. Only a job of the house brings them in.
+ * landmarks, as those of every reading are; their readers are known by name alone. Only a job of the house brings them
+ * in.
  */
 @Component
 @Transactional

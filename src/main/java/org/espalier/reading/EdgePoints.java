@@ -9,8 +9,8 @@ import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Points set on the edge of something round, in the order of setting. The ball belongs to the film as a whole and has no
- * side.
+ * Points set on the edge of something round, in the order of setting. The ball belongs to the film as a whole and has
+ * no side.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record EdgePoints(@Nullable Side side, String landmark, List<EdgePoint> points) {

@@ -20,8 +20,8 @@ import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a film was taken, as its reader records it. Whatever is left out is not recorded, and what is not recorded is never
- * taken for good.
+ * How a film was taken, as its reader records it. Whatever is left out is not recorded, and what is not recorded is
+ * never taken for good.
  *
  * @param parts how many parts a stitched film was joined from, 2 to 9
  * @param step whether a step is seen at a seam

@@ -14,7 +14,10 @@ import org.espalier.science.alignment.TibialShare;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
-/** What follows from the numbers of one limb, each with its source: conventions and published groups, none of them decides. */
+/**
+ * What follows from the numbers of one limb, each with its source: conventions and published groups, none of them
+ * decides.
+ */
 final class FollowingNumbers {
 
     private final FilmMeasurement measurement;

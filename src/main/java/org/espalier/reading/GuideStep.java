@@ -15,7 +15,8 @@ import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One step of the guided order as the film room shows it: what to set, a sentence where, and the small drawing beside it.
+ * One step of the guided order as the film room shows it: what to set, a sentence where, and the small drawing beside
+ * it.
  *
  * @param kind {@code point} for one point, {@code circle} for points on an edge
  * @param least how many edge points a circle needs
@@ -70,7 +71,10 @@ public record GuideStep(
                 : steps;
     }
 
-    /** What was asked for beyond the frontal set is. While the joint surfaces are not bone, the physeal lines take their place. */
+    /**
+     * What was asked for beyond the frontal set is. While the joint surfaces are not bone, the physeal lines take their
+     * place.
+     */
     private static boolean isNeeded(LandmarkGuide.Step step, ReadingSettings settings) {
         var taken = settings.taken();
         if (taken.fromTheSide() || step.landmark().family() != Landmark.Family.FRONTAL) {

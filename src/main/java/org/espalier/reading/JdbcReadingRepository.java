@@ -22,7 +22,8 @@ import tools.jackson.databind.json.JsonMapper;
 class JdbcReadingRepository {
 
     private static final String ADD = """
-            insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at, marks, limbs,
+            insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at, marks,
+                limbs,
                 calibration, mm_per_px_x, mm_per_px_y, ball_diameter_mm, ball_diameter_px, taken, screws,
                 second_of, supersedes, reason)
             values (:id, :site, :site, :child, :film, :reader, :startedAt, :signedAt, cast(:marks as jsonb), :limbs,

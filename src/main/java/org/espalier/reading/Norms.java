@@ -31,7 +31,9 @@ record Norms(ChildOnFilm child) {
                 .orElse(List.of());
     }
 
-    /** In words: each study's mean and spread; or that there is no norm for this age; empty where no norm exists at all. */
+    /**
+     * In words: each study's mean and spread; or that there is no norm for this age; empty where no norm exists at all.
+     */
     Optional<String> words(Quantity quantity) {
         var studies = studies(quantity);
         if (!studies.isEmpty()) {

@@ -14,8 +14,8 @@ import org.espalier.science.exposure.Effect;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Numbers as the film room lists them: those whose landmarks are there, with or without a value; of further landmarks that
- * were asked for also those not read.
+ * Numbers as the film room lists them: those whose landmarks are there, with or without a value; of further landmarks
+ * that were asked for also those not read.
  */
 final class NumberRows {
 

@@ -54,7 +54,10 @@ public record Reading(
         return supersededBy.isPresent();
     }
 
-    /** Whether it is what counts of its film: not superseded, and no second reading made to learn how far readers differ. */
+    /**
+     * Whether it is what counts of its film: not superseded, and no second reading made to learn how far readers
+     * differ.
+     */
     public boolean counts() {
         return supersededBy.isEmpty() && secondOf.isEmpty();
     }

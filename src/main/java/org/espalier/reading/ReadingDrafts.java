@@ -67,7 +67,9 @@ class ReadingDrafts {
         return reading(drafts.start(KIND, film.value(), json.writeValueAsString(content)));
     }
 
-    /** Keeps the marks as the next revision; empty when they were changed elsewhere since the revision they build on. */
+    /**
+     * Keeps the marks as the next revision; empty when they were changed elsewhere since the revision they build on.
+     */
     Optional<ReadingDraft> saveMarks(ReadingDraft draft, long basedOn, Marks marks) {
         return basedOn < draft.marksRevision() ? Optional.empty() : save(draft.withMarks(marks));
     }

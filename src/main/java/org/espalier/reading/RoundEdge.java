@@ -10,7 +10,8 @@ import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something round on a film, fitted in the plane of the film's own scale, so that pixels that are not square do no harm.
+ * Something round on a film, fitted in the plane of the film's own scale, so that pixels that are not square do no
+ * harm.
  *
  * @param tags the film's own scale
  */

@@ -1,6 +1,6 @@
 /**
- * One person's landmarks on one film and the numbers that follow from them: drafted at every change, signed, never edited,
- * only superseded. Every number is computed by science, here and nowhere else.
+ * One person's landmarks on one film and the numbers that follow from them: drafted at every change, signed, never
+ * edited, only superseded. Every number is computed by science, here and nowhere else.
  */
 @ApplicationModule(
         allowedDependencies = {

@@ -22,7 +22,8 @@ import org.springframework.stereotype.Repository;
 class JdbcIncidentRepository {
 
     private static final String ADD = """
-            insert into device_incident (id, site_id, recorded_site, child_id, implant_id, part, seen_on, product, lots, what,
+            insert into device_incident (id, site_id, recorded_site, child_id, implant_id, part, seen_on, product, lots,
+                what,
                 reported_by, reported_at)
             values (:id, :site, :site, :child, :implant, :part, :on, :product, :lots, :what, :by, :at)
             on conflict (implant_id, part, seen_on) do nothing

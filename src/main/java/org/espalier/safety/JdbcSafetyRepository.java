@@ -26,7 +26,8 @@ class JdbcSafetyRepository {
     private static final String RENEW = "select renew_safety_notice(:id, :at)";
     private static final String CLOSE = "select close_safety_notice(:id, :at)";
     private static final String SELECT = """
-            select n.id, n.lot_id, l.number, p.name || ' · ' || p.reference as product, n.source, n.why, n.opened_at_site,
+            select n.id, n.lot_id, l.number, p.name || ' · ' || p.reference as product, n.source, n.why,
+                n.opened_at_site,
                 s.name as opened_by, n.opened_at, n.closed_at
             from safety_notice n join stock_lot l on l.id = n.lot_id join stock_product p on p.id = l.product_id
                 join staff s on s.id = n.opened_by

@@ -18,8 +18,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * One action for a lot: everywhere to quarantine, who carries it found, and a notice that closes when each of them was told. The
- * whole network sees how far each hospital is, in numbers; the children are seen by those who have care of them.
+ * One action for a lot: everywhere to quarantine, who carries it found, and a notice that closes when each of them was
+ * told. The whole network sees how far each hospital is, in numbers; the children are seen by those who have care of
+ * them.
  */
 @Service
 @Transactional

@@ -7,8 +7,9 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 
 /**
- * A button that has the browser ask for a passkey: to sign in with one, or to add one to the account. What it does happens
- * in the browser and at the server's own addresses for passkeys; {@code assets/passkey.js} holds both ends together.
+ * A button that has the browser ask for a passkey: to sign in with one, or to add one to the account. What it does
+ * happens in the browser and at the server's own addresses for passkeys; {@code assets/passkey.js} holds both ends
+ * together.
  */
 final class PasskeyButton extends Composite<Div> {
 

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Which planned operation would be left short: the pieces there are, given out day by day, the needs with the least choice
- * first. It promises nothing to anybody; the shelf decides on the day.
+ * Which planned operation would be left short: the pieces there are, given out day by day, the needs with the least
+ * choice first. It promises nothing to anybody; the shelf decides on the day.
  */
 public final class Coverage {
 

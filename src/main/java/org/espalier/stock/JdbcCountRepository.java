@@ -20,7 +20,8 @@ class JdbcCountRepository {
             on conflict (shelf_id) where closed_at is null do nothing
             """;
     private static final String SELECT = """
-            select c.id, c.shelf_id, s.name as opened_by, c.opened_at, c.closed_at from stock_count c join staff s on s.id = c.opened_by
+            select c.id, c.shelf_id, s.name as opened_by, c.opened_at, c.closed_at from stock_count c join staff s on
+                s.id = c.opened_by
             """;
     private static final String OPEN_OF = SELECT + "where c.shelf_id = :shelf and c.closed_at is null";
     private static final String ONE = SELECT + "where c.id = :id";
@@ -32,10 +33,12 @@ class JdbcCountRepository {
             where l.count_id = :id order by p.kind, p.name, p.length_mm, t.number
             """;
     private static final String COUNT = """
-            insert into stock_count_line (count_id, site_id, product_id, lot_id, expected, counted, counted_by, counted_at)
+            insert into stock_count_line (count_id, site_id, product_id, lot_id, expected, counted, counted_by,
+                counted_at)
             select c.id, c.site_id, :product, cast(:lot as uuid), coalesce((
                 select quantity from stock_balance b where b.shelf_id = c.shelf_id and b.product_id = :product
-                    and b.slot = coalesce(cast(:lot as uuid), '00000000-0000-0000-0000-000000000000')), 0), :counted, :by, :at
+                    and b.slot = coalesce(cast(:lot as uuid), '00000000-0000-0000-0000-000000000000')), 0), :counted,
+                        :by, :at
             from stock_count c where c.id = :id and c.closed_at is null
             on conflict (count_id, product_id, slot) do update
             set expected = excluded.expected, counted = excluded.counted, counted_by = excluded.counted_by,

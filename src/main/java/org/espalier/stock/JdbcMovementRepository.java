@@ -142,7 +142,9 @@ class JdbcMovementRepository {
                 .list();
     }
 
-    /** What the hospital last paid for one piece; of several lots their mean; empty when not known or in two currencies. */
+    /**
+     * What the hospital last paid for one piece; of several lots their mean; empty when not known or in two currencies.
+     */
     Optional<UnitCost> cost(SiteId site, ProductId product, List<LotId> of) {
         return jdbc.sql(COST)
                 .param("site", site.value())

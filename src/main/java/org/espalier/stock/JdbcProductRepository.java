@@ -28,21 +28,25 @@ class JdbcProductRepository {
             join stock_product_code c on c.product_id = p.id where c.scheme = :scheme and c.code = :code
             """;
     private static final String ADD = """
-            insert into stock_product (id, kind, name, reference, diameter_mm, core_mm, length_mm, build, material, driver,
+            insert into stock_product (id, kind, name, reference, diameter_mm, core_mm, length_mm, build, material,
+                driver,
                 magnet, traced, sterile, changed_by, changed_at)
-            values (:id, :kind, :name, :reference, :diameter, :core, :length, :build, :material, :driver, :magnet, :traced,
+            values (:id, :kind, :name, :reference, :diameter, :core, :length, :build, :material, :driver, :magnet,
+                :traced,
                 :sterile, :by, :at)
             """;
     private static final String CHANGE = """
             update stock_product set version = version + 1, kind = :kind, name = :name, reference = :reference,
                 diameter_mm = :diameter, core_mm = :core, length_mm = :length, build = :build, material = :material,
-                driver = :driver, magnet = :magnet, traced = :traced, sterile = :sterile, changed_by = :by, changed_at = :at
+                driver = :driver, magnet = :magnet, traced = :traced, sterile = :sterile, changed_by = :by, changed_at =
+                    :at
             where id = :id and version = :version
             """;
     private static final String CODES =
             "select scheme, code from stock_product_code where product_id = :id order by scheme, code";
     private static final String ADD_CODE = """
-            insert into stock_product_code (scheme, code, product_id) values (:scheme, :code, :id) on conflict do nothing
+            insert into stock_product_code (scheme, code, product_id) values (:scheme, :code, :id) on conflict do
+                nothing
             """;
     private static final String REMOVE_CODE =
             "delete from stock_product_code where scheme = :scheme and code = :code and product_id = :id";

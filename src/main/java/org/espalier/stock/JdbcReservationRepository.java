@@ -25,14 +25,16 @@ class JdbcReservationRepository {
             values (:id, :site, :holder, :on, :by, :at) on conflict (id) do nothing
             """;
     private static final String ADD_NEED = """
-            insert into stock_need (reservation_id, line, site_id, kind, product_id, diameter_mm, from_mm, to_mm, driver, quantity)
+            insert into stock_need (reservation_id, line, site_id, kind, product_id, diameter_mm, from_mm, to_mm,
+                driver, quantity)
             values (:id, :line, :site, :kind, :product, :diameter, :from, :to, :driver, :quantity)
             """;
     private static final String END = """
             update stock_reservation set ended_by = :by, ended_at = :at where holder = :holder and ended_at is null
             """;
     private static final String OPEN = """
-            select r.id, r.holder, r.needed_on, n.kind, n.product_id, n.diameter_mm, n.from_mm, n.to_mm, n.driver, n.quantity
+            select r.id, r.holder, r.needed_on, n.kind, n.product_id, n.diameter_mm, n.from_mm, n.to_mm, n.driver,
+                n.quantity
             from (
                 select * from stock_reservation where site_id = :site and ended_at is null order by needed_on limit 200
             ) r join stock_need n on n.reservation_id = r.id

@@ -22,7 +22,8 @@ class JdbcShelfRepository {
     private static final String BOTH = SELECT + "where s.id in (:one, :other)";
     private static final String OF_SITE = SELECT + """
             where s.site_id = :site and s.kind <> 'IN_TRANSIT' order by array_position(
-                array['STORE', 'TRAY', 'CONSIGNMENT', 'QUARANTINE', 'ANALYSIS', 'KEPT', 'DISPOSED'], s.kind), s.name limit 500
+                array['STORE', 'TRAY', 'CONSIGNMENT', 'QUARANTINE', 'ANALYSIS', 'KEPT', 'DISPOSED'], s.kind), s.name
+                    limit 500
             """;
     private static final String OPEN = "select open_stock(:site)";
     private static final String ADD = """
@@ -44,7 +45,8 @@ class JdbcShelfRepository {
             where id = :id and kind = 'TRAY'
             """;
     private static final String USED_BY_OTHER = """
-            select exists (select from stock_shelf where id = :id and kind = 'TRAY' and used_on = :today and used_for <> :holder)
+            select exists (select from stock_shelf where id = :id and kind = 'TRAY' and used_on = :today and used_for <>
+                :holder)
             """;
 
     private final JdbcClient jdbc;

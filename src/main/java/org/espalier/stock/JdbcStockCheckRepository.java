@@ -10,7 +10,8 @@ import org.springframework.stereotype.Repository;
 class JdbcStockCheckRepository {
 
     private static final String DIFFERENCES = """
-            select coalesce(b.shelf_id, m.shelf_id) || ' ' || coalesce(b.product_id, m.product_id) || ' ' || coalesce(b.slot, m.slot)
+            select coalesce(b.shelf_id, m.shelf_id) || ' ' || coalesce(b.product_id, m.product_id) || ' ' ||
+                coalesce(b.slot, m.slot)
                 || ' kept ' || coalesce(b.quantity, 0) || ', moved ' || coalesce(m.quantity, 0)
             from (select * from stock_balance where site_id = :site) b
             full join (

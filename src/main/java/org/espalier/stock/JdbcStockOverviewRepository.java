@@ -35,7 +35,8 @@ class JdbcStockOverviewRepository {
             + "l.held_since is not null as held, c.unit_cost, c.currency, coalesce(u.used, 0) as used, "
             + StockRows.shelf("s", "s_") + ", " + StockRows.PRODUCT + """
             from (
-                select b.* from stock_lot l join stock_balance b on b.lot_id = l.id and b.site_id = :site and b.quantity > 0
+                select b.* from stock_lot l join stock_balance b on b.lot_id = l.id and b.site_id = :site and b.quantity
+                    > 0
                     join stock_shelf s on s.id = b.shelf_id and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT')
                 where l.expires_on <= :until
                 order by l.expires_on, l.id limit 100
@@ -95,7 +96,8 @@ class JdbcStockOverviewRepository {
                 ) taken group by product_id, size
             ) u join stock_product p on p.id = u.product_id
             left join (
-                select b.product_id, sum(b.quantity) as usable from stock_balance b join stock_shelf s on s.id = b.shelf_id
+                select b.product_id, sum(b.quantity) as usable from stock_balance b join stock_shelf s on s.id =
+                    b.shelf_id
                 where b.site_id = :site and s.kind in ('STORE', 'TRAY', 'CONSIGNMENT') group by b.product_id
             ) b on b.product_id = u.product_id
             left join (

@@ -16,14 +16,16 @@ import org.springframework.stereotype.Repository;
 class JdbcStockTransferRepository {
 
     private static final String SEND = """
-            insert into stock_transfer (shelf_id, from_site, to_site, sent_by, sent_at) values (:shelf, :from, :to, :by, :at)
+            insert into stock_transfer (shelf_id, from_site, to_site, sent_by, sent_at) values (:shelf, :from, :to, :by,
+                :at)
             """;
     private static final String SIGN = """
             update stock_transfer set received_by = :by, received_at = :at
             where shelf_id = :shelf and received_at is null and sent_by <> :by
             """;
     private static final String SELECT = """
-            select t.shelf_id, t.from_site, t.to_site, s.name as sent_by, t.sent_at, r.name as received_by, t.received_at, coalesce((
+            select t.shelf_id, t.from_site, t.to_site, s.name as sent_by, t.sent_at, r.name as received_by,
+                t.received_at, coalesce((
                 select sum(quantity) from stock_balance b where b.shelf_id = t.shelf_id), 0) as pieces
             from stock_transfer t join staff s on s.id = t.sent_by left join staff r on r.id = t.received_by
             """;

@@ -38,7 +38,9 @@ public record ProductData(
         }
     }
 
-    /** A product of which nothing more is known than its kind, name and reference; traced when it may stay in a child. */
+    /**
+     * A product of which nothing more is known than its kind, name and reference; traced when it may stay in a child.
+     */
     public static ProductData of(ProductKind kind, String name, String reference) {
         return new ProductData(
                 kind, name, reference, null, null, null, null, null, null, Magnet.NOT_KNOWN, kind.isImplant(), false);

@@ -75,8 +75,8 @@ public class StockTransferService {
     }
 
     /**
-     * Signs for goods and lays all of them on a shelf of the hospital they came to. What is not there is counted there, so
-     * that the difference is seen.
+     * Signs for goods and lays all of them on a shelf of the hospital they came to. What is not there is counted there,
+     * so that the difference is seen.
      *
      * @throws StockRefusal when they were signed for before, or by who sent them
      */

@@ -15,8 +15,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * What operations take from the shelves and take out of children. Each takes part in the caller's transaction, so that the
- * stock falls with the record of the operation or not at all.
+ * What operations take from the shelves and take out of children. Each takes part in the caller's transaction, so that
+ * the stock falls with the record of the operation or not at all.
  */
 @Service
 @Transactional
@@ -42,8 +42,8 @@ public class UseService {
     }
 
     /**
-     * Where a product may be taken from at a hospital: first what expires first, then what never does; last what is expired,
-     * which is shown so that nobody looks for it.
+     * Where a product may be taken from at a hospital: first what expires first, then what never does; last what is
+     * expired, which is shown so that nobody looks for it.
      */
     public List<Proposal> proposals(SiteId site, ProductId product) {
         var usable = usable(site);
@@ -123,8 +123,8 @@ public class UseService {
     public record Outside(UUID movement, SiteId site, ProductId product, java.util.Optional<LotId> lot, UUID holder) {}
 
     /**
-     * Books a piece that lay on no shelf here, as on loan: from its supplier straight into the child, so that its lot is found
-     * again.
+     * Books a piece that lay on no shelf here, as on loan: from its supplier straight into the child, so that its lot
+     * is found again.
      *
      * @param why in a few words
      * @throws StockRefusal when its lot is wanting

@@ -19,7 +19,9 @@ import org.espalier.stock.ProductId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What is in a child's limbs: piece by piece with its lots, how readers saw it, and what its makers say of scanners. */
+/**
+ * What is in a child's limbs: piece by piece with its lots, how readers saw it, and what its makers say of scanners.
+ */
 @Service
 @Transactional
 public class ImplantService {

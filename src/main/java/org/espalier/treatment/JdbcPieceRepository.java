@@ -22,7 +22,8 @@ import org.springframework.stereotype.Repository;
 class JdbcPieceRepository {
 
     private static final String ADD = """
-            insert into procedure_piece (session_id, act_number, number, site_id, recorded_site, child_id, role, product_id,
+            insert into procedure_piece (session_id, act_number, number, site_id, recorded_site, child_id, role,
+                product_id,
                 what, lot_numbers, expires_on, lots, shelf_id, outside, movement_id)
             select :session, :act, :number, c.site_id, c.site_id, c.id, :role, :product,
                 :what, :numbers, :expires, cast(:lots as uuid[]), :shelf, :outside, :movement

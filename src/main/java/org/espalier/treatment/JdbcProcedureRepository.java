@@ -31,7 +31,8 @@ class JdbcProcedureRepository {
     private static final String LOCK = "select site_id from child where id = :child for no key update";
     private static final String ADD = """
             insert into procedure_session (id, site_id, recorded_site, child_id, done_on, elsewhere, surgeon_name, note,
-                theatre_minutes, anaesthesia_minutes, next_on, next_why, supersedes, withdrawn, reason, recorded_by, recorded_at)
+                theatre_minutes, anaesthesia_minutes, next_on, next_why, supersedes, withdrawn, reason, recorded_by,
+                    recorded_at)
             select :id, c.site_id, c.site_id, c.id, :on, :elsewhere, :surgeon, :note,
                 :theatre, :anaesthesia, :nextOn, :nextWhy, :supersedes, :withdrawn, :reason, :by, :at
             from child c where c.id = :child
@@ -49,13 +50,15 @@ class JdbcProcedureRepository {
             "select exists (select from procedure_session where id = :id and child_id = :child)";
     private static final String SESSIONS = """
             select p.id, p.recorded_site, p.done_on, p.elsewhere, p.surgeon_name, p.note, p.theatre_minutes,
-                p.anaesthesia_minutes, p.next_on, p.next_why, p.supersedes, p.withdrawn, p.reason, p.recorded_at, s.name as by_name
+                p.anaesthesia_minutes, p.next_on, p.next_why, p.supersedes, p.withdrawn, p.reason, p.recorded_at, s.name
+                    as by_name
             from procedure_session p left join staff s on s.id = p.recorded_by
             where p.child_id = :child
             order by p.recorded_at, p.id
             """;
     private static final String ACTS = """
-            select session_id, number, kind, side, bone, bone_end, plate_side, implant, implants, implant_count, answers,
+            select session_id, number, kind, side, bone, bone_end, plate_side, implant, implants, implant_count,
+                answers,
                 plan, reversal, explant_fate
             from procedure_act where child_id = :child
             order by session_id, number
@@ -73,7 +76,9 @@ class JdbcProcedureRepository {
         return site(SITE, child);
     }
 
-    /** Holds everybody else off the child's treatment until this transaction is over, and names the site that has care. */
+    /**
+     * Holds everybody else off the child's treatment until this transaction is over, and names the site that has care.
+     */
     Optional<SiteId> lock(ChildId child) {
         return site(LOCK, child);
     }

@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Every piece that went into a child, as it follows from what was done: what is in, and what came out by what.
  *
- * <p>A whole implant takes all its pieces with it. One screw of a plate takes the screws of its end, where the end of each
- * was recorded; else half of those whose end was not, one of their lots; and where they are not alike, it stays open which.
- * With a frame, or with what holds a cut bone inside, come all its pieces on that limb, or at that physis where one is named.
+ * <p>A whole implant takes all its pieces with it. One screw of a plate takes the screws of its end, where the end of
+ * each was recorded; else half of those whose end was not, one of their lots; and where they are not alike, it stays
+ * open which. With a frame, or with what holds a cut bone inside, come all its pieces on that limb, or at that physis
+ * where one is named.
  */
 public record PieceLedger(List<PieceIn> in, List<PieceOut> out) {
 

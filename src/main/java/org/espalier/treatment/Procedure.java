@@ -34,7 +34,10 @@ public record Procedure(
         return new Procedure(id, site, on, other, by, at, supersedes, reason);
     }
 
-    /** The first record of the procedure, in place of which the given one stands at last; itself when there was none before. */
+    /**
+     * The first record of the procedure, in place of which the given one stands at last; itself when there was none
+     * before.
+     */
     public static ProcedureId first(List<Procedure> all, ProcedureId id) {
         return all.stream()
                 .filter(one -> one.id().equals(id))

@@ -130,7 +130,10 @@ public enum ProcedureKind {
                 || effect == Effect.SCREW_IN_PLACE;
     }
 
-    /** Whether what holds a cut bone comes out with it: a frame with its pins and wires, or plate, screws and wires inside. */
+    /**
+     * Whether what holds a cut bone comes out with it: a frame with its pins and wires, or plate, screws and wires
+     * inside.
+     */
     public boolean takesFixationOut() {
         return effect == Effect.FRAME_OFF || effect == Effect.FIXATION_OUT;
     }

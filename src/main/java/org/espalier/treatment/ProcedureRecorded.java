@@ -12,8 +12,8 @@ import org.espalier.patient.ChildId;
  *
  * @param physes those it was about, in the order of its acts
  * @param supersedes the procedure it stands in place of
- * @param holder under whose name the stock gave what was used: the first record of the procedure, whatever came in its place.
- *     The stock has moved when this is told.
+ * @param holder under whose name the stock gave what was used: the first record of the procedure, whatever came in its
+ *     place. The stock has moved when this is told.
  */
 public record ProcedureRecorded(
         ChildId child,

@@ -7,7 +7,7 @@ import org.espalier.patient.ChildId;
 /**
  * A procedure should not have been recorded for this child. Told in the transaction that withdraws it.
  *
- * @param holder under whose name the stock gave what was used: the first record of the procedure. The stock has it back when
- *     this is told.
+ * @param holder under whose name the stock gave what was used: the first record of the procedure. The stock has it back
+ *     when this is told.
  */
 public record ProcedureWithdrawn(ChildId child, SiteId site, UUID procedure, UUID holder) {}

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** What can be said of a procedure beside the six facts. Without an answer it is not recorded; nothing defaults to yes. */
+/**
+ * What can be said of a procedure beside the six facts. Without an answer it is not recorded; nothing defaults to yes.
+ */
 public enum Question {
     SIDE_MARKED(Group.BEFORE),
     PHYSIS_MARKED(Group.BEFORE),

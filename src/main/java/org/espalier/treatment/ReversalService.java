@@ -18,8 +18,8 @@ import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Deliberate reversals: a surgeon asks with a reason, and a second person consents, under their own sign-in or by their own
- * password. The database takes a consent only from the person who gives it, and never from the one who asked.
+ * Deliberate reversals: a surgeon asks with a reason, and a second person consents, under their own sign-in or by their
+ * own password. The database takes a consent only from the person who gives it, and never from the one who asked.
  */
 @Service
 public class ReversalService {

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * Stops the wrong limb, the wrong side of the bone, and a tether that would let the deformity grow: varus takes a lateral
- * plate, valgus a medial one. What was done elsewhere is past stopping.
+ * Stops the wrong limb, the wrong side of the bone, and a tether that would let the deformity grow: varus takes a
+ * lateral plate, valgus a medial one. What was done elsewhere is past stopping.
  */
 @Component
 class SideCheck {

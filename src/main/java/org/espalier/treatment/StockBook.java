@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * Moves in the stock what a procedure puts in and takes out, in the transaction that records it. Everything runs under the
- * first record of the procedure, so that a correction moves only what it changes.
+ * Moves in the stock what a procedure puts in and takes out, in the transaction that records it. Everything runs under
+ * the first record of the procedure, so that a correction moves only what it changes.
  */
 @Component
 class StockBook {
@@ -57,8 +57,8 @@ class StockBook {
     }
 
     /**
-     * The procedure with its pieces taken from the shelves. What it stands in place of gives back what it took and this does
-     * not keep; what came out of the child by it, or by another as it now follows, goes where it was said to go.
+     * The procedure with its pieces taken from the shelves. What it stands in place of gives back what it took and this
+     * does not keep; what came out of the child by it, or by another as it now follows, goes where it was said to go.
      *
      * @throws StockRefused when a piece cannot be given or taken back
      */

@@ -117,7 +117,10 @@ public record Treatment(
                 .findFirst();
     }
 
-    /** Whether growth is over by evidence: a physis was seen closed, and none is planned for, held or watched after release. */
+    /**
+     * Whether growth is over by evidence: a physis was seen closed, and none is planned for, held or watched after
+     * release.
+     */
     public boolean isSeenClosed() {
         return !maturities.facts().isEmpty()
                 && physes.stream()

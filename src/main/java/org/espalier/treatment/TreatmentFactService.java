@@ -22,8 +22,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * What is written down beside the procedures: plans, targets, what was seen of implants, closed physes, the end of care,
- * complications, checks. Nothing is changed: a later fact stands in place of an earlier one.
+ * What is written down beside the procedures: plans, targets, what was seen of implants, closed physes, the end of
+ * care, complications, checks. Nothing is changed: a later fact stands in place of an earlier one.
  */
 @Service
 @Transactional

@@ -18,8 +18,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * What is done to a child's limbs. A procedure is recorded once by its id, whole or not at all, with everything that hangs
- * on it; a later one may stand in place of it, and both stay.
+ * What is done to a child's limbs. A procedure is recorded once by its id, whole or not at all, with everything that
+ * hangs on it; a later one may stand in place of it, and both stay.
  */
 @Service
 @Transactional

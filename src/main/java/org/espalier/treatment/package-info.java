@@ -1,6 +1,6 @@
 /**
- * What was done to a child's limbs and what is meant to be done: procedures, plans, targets, implants in place. Facts are
- * added and superseded, never changed; the state of each physis follows from them and is kept nowhere.
+ * What was done to a child's limbs and what is meant to be done: procedures, plans, targets, implants in place. Facts
+ * are added and superseded, never changed; the state of each physis follows from them and is kept nowhere.
  */
 @ApplicationModule(
         allowedDependencies = {

@@ -23,7 +23,8 @@ import org.springframework.test.context.TestPropertySource;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The door as an operator sets it: with an idle time, and behind a proxy. A page left open keeps beating but keeps nobody signed in; what was drawn on it is there after signing in again.
+ * The door as an operator sets it: with an idle time, and behind a proxy. A page left open keeps beating but keeps
+ * nobody signed in; what was drawn on it is there after signing in again.
  */
 @IntegrationTest
 @TestPropertySource(

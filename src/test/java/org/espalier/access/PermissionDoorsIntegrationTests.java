@@ -31,9 +31,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /**
- * Every screen and every endpoint of the table, asked for over HTTP by every role at the hospital of a child and at another
- * one. The table says who gets through the door; behind it only the own hospital and only those with need are told who the
- * child is. A new row is tried as it is; a new kind of place in an address gets its line in {@link TestWorld}.
+ * Every screen and every endpoint of the table, asked for over HTTP by every role at the hospital of a child and at
+ * another one. The table says who gets through the door; behind it only the own hospital and only those with need are
+ * told who the child is. A new row is tried as it is; a new kind of place in an address gets its line in
+ * {@link TestWorld}.
  */
 @IntegrationTest
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

@@ -23,9 +23,9 @@ import org.springframework.aop.support.AopUtils;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
- * Every service method, asked by every role at the hospital of a child and at another one, over the real database. The table
- * of permissions says who passes; the walls say what they see. A method that is about no child of one site is named in
- * {@link #ABOUT_NO_CHILD}, every other must tell something at the own site and nothing at the other.
+ * Every service method, asked by every role at the hospital of a child and at another one, over the real database. The
+ * table of permissions says who passes; the walls say what they see. A method that is about no child of one site is
+ * named in {@link #ABOUT_NO_CHILD}, every other must tell something at the own site and nothing at the other.
  */
 @IntegrationTest
 class PermissionMatrixIntegrationTests {

@@ -13,7 +13,10 @@ import org.springframework.core.type.filter.AnnotationTypeFilter;
 import org.springframework.util.ClassUtils;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
-/** No screen and no endpoint of the house without its row in the table of permissions, and no row for a screen that is gone. */
+/**
+ * No screen and no endpoint of the house without its row in the table of permissions, and no row for a screen that is
+ * gone.
+ */
 @IntegrationTest
 class PermissionRowsIntegrationTests {
 

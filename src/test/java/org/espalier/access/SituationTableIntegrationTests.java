@@ -32,9 +32,10 @@ import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * Every table that holds rows of a child, in SQL as the application's role, every service method that is about one, asked by
- * every role in every {@link Situation}, and every screen and request about one, by a surgeon. What is seen must keep the rules of the situations and equal the committed
- * table {@code situations.csv}; the one that was found lies in {@code target/situations.csv}.
+ * Every table that holds rows of a child, in SQL as the application's role, every service method that is about one,
+ * asked by every role in every {@link Situation}, and every screen and request about one, by a surgeon. What is seen
+ * must keep the rules of the situations and equal the committed table {@code situations.csv}; the one that was found
+ * lies in {@code target/situations.csv}.
  */
 @IntegrationTest
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -212,8 +213,8 @@ class SituationTableIntegrationTests {
     }
 
     /**
-     * The screens and requests about the child that answer a surgeon over HTTP. A discussion shows frozen copies behind walls
-     * of its own, which its own tests try.
+     * The screens and requests about the child that answer a surgeon over HTTP. A discussion shows frozen copies behind
+     * walls of its own, which its own tests try.
      */
     private List<String> doors(Situation situation, Role role, UUID who) {
         if (role != Role.SURGEON) {
@@ -277,7 +278,9 @@ class SituationTableIntegrationTests {
         return network.owner().sql(TABLES_OF_CHILDREN).query(String.class).list();
     }
 
-    /** The methods that tell the person anything secret of the child; from abroad none may change a row of its hospital. */
+    /**
+     * The methods that tell the person anything secret of the child; from abroad none may change a row of its hospital.
+     */
     private List<String> answers(Situation situation, Role role, UUID who, List<String> wrong) {
         if (situation == Situation.OWN) {
             return List.of();

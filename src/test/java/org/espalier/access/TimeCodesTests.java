@@ -14,8 +14,8 @@ class TimeCodesTests {
     private static final Instant NOW = Instant.ofEpochSecond(1_234_567_890);
 
     /**
-     * RFC 6238, appendix B, with the seeds of its reference implementation, which repeat the digits to the length of each
-     * hash (erratum 2866).
+     * RFC 6238, appendix B, with the seeds of its reference implementation, which repeat the digits to the length of
+     * each hash (erratum 2866).
      */
     @ParameterizedTest
     @CsvSource(textBlock = """

@@ -16,8 +16,9 @@ import org.espalier.reading.TestReader;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * A child with 60 films, both limbs read on each: how long its course takes to open, beside the same rows fetched by plain
- * statements as the same role behind the same walls. In both the look is written down, for one that is not must not be.
+ * A child with 60 films, both limbs read on each: how long its course takes to open, beside the same rows fetched by
+ * plain statements as the same role behind the same walls. In both the look is written down, for one that is not must
+ * not be.
  */
 final class CourseBenchmark {
 
@@ -33,7 +34,8 @@ final class CourseBenchmark {
             from child c left join child_identity i on i.child_id = c.id where c.id = :child
             """;
     private static final String FILMS_OF_CHILD = """
-            select id, site_id, child_id, version, state, kind, taken_on, view, width, height, scale_source, mm_per_px_x,
+            select id, site_id, child_id, version, state, kind, taken_on, view, width, height, scale_source,
+                mm_per_px_x,
                 mm_per_px_y, magnification, aside_reason, sha256, size_bytes, recorded_at
             from film where site_id = :site and child_id = :child order by taken_on, recorded_at, id
             """;
@@ -52,7 +54,9 @@ final class CourseBenchmark {
             from reading_number where site_id = :site and child_id = :child
             """;
 
-    /** What else the course shows: examinations, visits, what was planned and done; each table read whole for the child. */
+    /**
+     * What else the course shows: examinations, visits, what was planned and done; each table read whole for the child.
+     */
     private static final List<String> OTHERS = List.of(
             "body_size",
             "bone_age",

@@ -25,8 +25,9 @@ import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 
 /**
- * A film of 3000 × 9000 pixels of 16 bits: until it is stored and first shown, and then tile by tile; beside the general
- * imaging library of the Java platform and, where it is installed, the DICOM toolkit of the system, on the same film.
+ * A film of 3000 × 9000 pixels of 16 bits: until it is stored and first shown, and then tile by tile; beside the
+ * general imaging library of the Java platform and, where it is installed, the DICOM toolkit of the system, on the same
+ * film.
  */
 final class FilmBenchmark {
 

@@ -11,9 +11,9 @@ import org.espalier.science.forecast.TetheredPhysis;
 import org.espalier.science.statistics.NormalDistribution;
 
 /**
- * Forecasts a second on one core: from two to four films the next film's nineteen quantiles, the date of the target with nineteen
- * quantiles, the chances of failing. Beside it the least a forecast could be, one conjugate update of a straight line with the
- * same quantiles.
+ * Forecasts a second on one core: from two to four films the next film's nineteen quantiles, the date of the target
+ * with nineteen quantiles, the chances of failing. Beside it the least a forecast could be, one conjugate update of a
+ * straight line with the same quantiles.
  */
 final class ForecastBenchmark {
 

@@ -12,8 +12,9 @@ import org.espalier.reading.ReadingId;
 import org.espalier.reading.TestReader;
 
 /**
- * One answer while a hand moves, both limbs on the film: permission, draft and film looked up anew each time, circles fitted,
- * everything measured and put into words. Beside it one statement to the database, the least any answer could cost.
+ * One answer while a hand moves, both limbs on the film: permission, draft and film looked up anew each time, circles
+ * fitted, everything measured and put into words. Beside it one statement to the database, the least any answer could
+ * cost.
  */
 final class MeasureBenchmark {
 

@@ -8,9 +8,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
 /**
- * The night's work over ten sites: 10,000 children, then 100,000, a tenth of them with plates on both tibiae and three films. The
- * first night makes every forecast, the second makes them anew by what the centres learnt; then one in a hundred of the treated has a new film; then nothing has changed. Read beside
- * it: one plain count of the same children.
+ * The night's work over ten sites: 10,000 children, then 100,000, a tenth of them with plates on both tibiae and three
+ * films. The first night makes every forecast, the second makes them anew by what the centres learnt; then one in a
+ * hundred of the treated has a new film; then nothing has changed. Read beside it: one plain count of the same
+ * children.
  */
 final class NightlyBenchmark {
 
@@ -53,7 +54,8 @@ final class NightlyBenchmark {
                 where hashtext(c.id::text) % 10 = 0
                 and not exists (select from procedure_session p where p.child_id = c.id)),
             sessions as (
-                insert into procedure_session (id, site_id, recorded_site, child_id, done_on, next_on, next_why, recorded_at)
+                insert into procedure_session (id, site_id, recorded_site, child_id, done_on, next_on, next_why,
+                    recorded_at)
                 select gen_random_uuid(), site_id, site_id, id, '2026-01-12', '2026-04-12', 'film', now() from treated
                 returning id, site_id, child_id)
             insert into procedure_act (session_id, number, site_id, recorded_site, child_id, kind, side, bone, bone_end,
@@ -72,13 +74,16 @@ final class NightlyBenchmark {
                 insert into film (id, site_id, recorded_site, child_id, state, kind, sha256, size_bytes, study_date,
                     taken_on, width, height, scale_source, recorded_at)
                 select gen_random_uuid(), site_id, site_id, child_id, 'READY', 'DICOM',
-                    encode(sha256((child_id::text || :day)::bytea), 'hex'), 1, cast(:day as date), cast(:day as date), 10, 10,
+                    encode(sha256((child_id::text || :day)::bytea), 'hex'), 1, cast(:day as date), cast(:day as date),
+                        10, 10,
                     'NONE', now()
                 from treated returning id, site_id, child_id),
             readings as (
-                insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at, marks,
+                insert into reading (id, site_id, recorded_site, child_id, film_id, reader, started_at, signed_at,
+                    marks,
                     limbs, calibration, taken)
-                select gen_random_uuid(), f.site_id, f.site_id, f.child_id, f.id, s.id, now(), now(), '{}', 'BOTH', 'NONE',
+                select gen_random_uuid(), f.site_id, f.site_id, f.child_id, f.id, s.id, now(), now(), '{}', 'BOTH',
+                    'NONE',
                     '{"stance": "STANDING_ALONE"}'
                 from films f, staff s where s.login = 'bench' returning id, site_id, child_id)
             insert into reading_number

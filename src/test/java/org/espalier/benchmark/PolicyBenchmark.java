@@ -37,7 +37,8 @@ final class PolicyBenchmark {
             insert into film (id, site_id, recorded_site, child_id, state, kind, sha256, size_bytes, study_date,
                 taken_on, width, height, scale_source, recorded_at)
             select gen_random_uuid(), c.site_id, c.site_id, c.id, 'READY', 'DICOM',
-                encode(sha256((c.id::text || n)::bytea), 'hex'), 1, date '2015-01-01' + (hashtext(c.id::text || n) & 4095),
+                encode(sha256((c.id::text || n)::bytea), 'hex'), 1, date '2015-01-01' + (hashtext(c.id::text || n) &
+                    4095),
                 date '2015-01-01', 10, 10, 'NONE', now()
             from child c, generate_series(1, 10) n
             """;

@@ -10,9 +10,9 @@ import org.espalier.access.SiteId;
 import org.espalier.followup.RecallService;
 
 /**
- * A network of 30 hospitals and children in care, a third of them late or without a date: how fast the first page of the recall
- * of one hospital and of the whole network comes, behind the walls and with the look written down; with 10,000 children and
- * with 100,000.
+ * A network of 30 hospitals and children in care, a third of them late or without a date: how fast the first page of
+ * the recall of one hospital and of the whole network comes, behind the walls and with the look written down; with
+ * 10,000 children and with 100,000.
  */
 final class RecallBenchmark {
 

@@ -12,8 +12,8 @@ import org.espalier.patient.ChildOrder;
 import org.espalier.patient.PatientService;
 
 /**
- * A network of 30 hospitals and 100,000 children: how fast a child of one of them is found with a slip of the hand, behind
- * the walls and with the look written down, beside listing the first page by name.
+ * A network of 30 hospitals and 100,000 children: how fast a child of one of them is found with a slip of the hand,
+ * behind the walls and with the look written down, beside listing the first page by name.
  */
 final class SearchBenchmark {
 
@@ -35,7 +35,9 @@ final class SearchBenchmark {
             from (select c.*, initcap(part[1 + n % 20] || part[1 + n / 20 % 20] || part[1 + n / 400 % 20]) as family,
                     initcap(part[1 + n / 7 % 20] || part[1 + n / 3 % 20]) as given
                 from (select c.*, row_number() over (order by recorded_at)::int as n from child c) c,
-                    (select string_to_array('al bre cor den el fa gil hor in jen kar lo mar nor os pel quin ros sil tor', ' ')
+                    (select
+                        string_to_array('al bre cor den el fa gil hor in jen kar lo mar nor os pel quin ros sil tor',
+                        ' ')
                         as part) parts) named
             """;
     private final TestNetwork network;

@@ -12,8 +12,8 @@ import org.espalier.stock.StockService;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * Eight writers and 20,000 movements beside the bare insert of the same row in the same run; then with connections cut under
- * them, then with the database crashing under them.
+ * Eight writers and 20,000 movements beside the bare insert of the same row in the same run; then with connections cut
+ * under them, then with the database crashing under them.
  */
 final class StockBenchmark {
 
@@ -73,7 +73,10 @@ final class StockBenchmark {
         return met;
     }
 
-    /** The process that serves a connection is killed outright: the database ends all connections and recovers from its log. */
+    /**
+     * The process that serves a connection is killed outright: the database ends all connections and recovers from its
+     * log.
+     */
     private void crashes() throws Exception {
         var crashed = hammer.strike(WRITERS, MOVEMENTS, new StockHammer.Cuts(2_000, true), 1);
         say("crashes of the database under 20,000 movements", crashed.cut(), "");

@@ -25,8 +25,8 @@ import org.espalier.stock.UseService;
 import org.springframework.context.ApplicationContext;
 
 /**
- * A million movements of 2,000 products at 30 sites: how fast each screen of the stock is answered by the server, beside one
- * look at a row by its key in the same run, and how long a safety notice over the network takes.
+ * A million movements of 2,000 products at 30 sites: how fast each screen of the stock is answered by the server,
+ * beside one look at a row by its key in the same run, and how long a safety notice over the network takes.
  */
 final class StockScreensBenchmark {
 

@@ -12,8 +12,9 @@ import org.espalier.science.forecast.TetherForecast;
 import org.espalier.science.forecast.TetheredPhysis;
 
 /**
- * What comes of limbs under three ways of setting the next look, with and without active recall of those who were not brought.
- * The limbs are simulated, the same ones for each way; {@code docs/method/visit-rule.md} has the table and what is assumed.
+ * What comes of limbs under three ways of setting the next look, with and without active recall of those who were not
+ * brought. The limbs are simulated, the same ones for each way; {@code docs/method/visit-rule.md} has the table and
+ * what is assumed.
  */
 final class VisitRuleBenchmark {
 
@@ -224,7 +225,9 @@ final class VisitRuleBenchmark {
         return month;
     }
 
-    /** Common practice: off when the film is straight or the line through the last two films is before the next look. */
+    /**
+     * Common practice: off when the film is straight or the line through the last two films is before the next look.
+     */
     private static double nextAsUsual(SimulatedCentre.Limb limb, SplittableRandom family, double now) {
         var films = limb.films();
         var last = films.getLast();

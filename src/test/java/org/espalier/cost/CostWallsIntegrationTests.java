@@ -152,8 +152,10 @@ class CostWallsIntegrationTests {
     void twoTariffsNeverHoldForTheSameDay() {
         assertThatThrownBy(() -> network.owner()
                         .sql("""
-                                insert into cost_tariff (id, site_id, item, valid, price, currency, tax, source, recorded_at)
-                                values (uuidv7(), :site, 'VISIT', '[2025-01-01,2025-01-02)', 1, 'EUR', 'NONE', 'by hand', now())
+                                insert into cost_tariff (id, site_id, item, valid, price, currency, tax, source,
+                                    recorded_at)
+                                values (uuidv7(), :site, 'VISIT', '[2025-01-01,2025-01-02)', 1, 'EUR', 'NONE',
+                                    'by hand', now())
                                 """)
                         .param("site", hospital.site().value())
                         .update())

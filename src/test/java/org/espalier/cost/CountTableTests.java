@@ -10,8 +10,9 @@ import org.hipparchus.linear.SingularValueDecomposition;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a reader with pencil and paper could find out of a told table: every equation between counts and totals is set up, and
- * the hidden counts that they fix are looked for by linear algebra, which knows nothing of how the table was told.
+ * What a reader with pencil and paper could find out of a told table: every equation between counts and totals is set
+ * up, and the hidden counts that they fix are looked for by linear algebra, which knows nothing of how the table was
+ * told.
  */
 class CountTableTests {
 

@@ -79,7 +79,10 @@ class EpisodeCostTests {
                 Instant.EPOCH);
     }
 
-    /** Before the plan 80.00: nobody's. Right alone 500.00. Shared 85.01: 42.51 and 42.50. After the left ended: 90.00 right. */
+    /**
+     * Before the plan 80.00: nobody's. Right alone 500.00. Shared 85.01: 42.51 and 42.50. After the left ended: 90.00
+     * right.
+     */
     @Test
     void sharesWhatServedBothLimbsAmongThoseInCareOnTheDay() {
         var leftEnd = LocalDate.of(2025, 1, 31);
@@ -140,7 +143,9 @@ class EpisodeCostTests {
         }
     }
 
-    /** Ten children at 1 000 to 1 900, five on target: 14 500 / 5 = 2 900 a limb, 14 500 / 100 degrees = 145 a degree. */
+    /**
+     * Ten children at 1 000 to 1 900, five on target: 14 500 / 5 = 2 900 a limb, 14 500 / 100 degrees = 145 a degree.
+     */
     @Test
     void perLimbOnTargetAndPerDegreeStandBesideHowManyReachedIt() {
         var report = PathwayReport.of(SITE, 2026, costs(10, 5));
@@ -215,8 +220,9 @@ class EpisodeCostTests {
     }
 
     /**
-     * Plate 45 min at 10 = 450.00, a visit 80, a film 40, implants in the middle 300. One plate with a day, two without, one
-     * next year; three visits of which one is after the quarter, one film: 450 + 300 + 2 × 80 + 40 = 950; and 1 500 more at most.
+     * Plate 45 min at 10 = 450.00, a visit 80, a film 40, implants in the middle 300. One plate with a day, two
+     * without, one next year; three visits of which one is after the quarter, one film: 450 + 300 + 2 × 80 + 40 = 950;
+     * and 1 500 more at most.
      */
     @Test
     void theNextQuarterIsWhatIsWrittenDownToday() {

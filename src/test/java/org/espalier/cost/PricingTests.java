@@ -46,7 +46,9 @@ class PricingTests {
                 .orElseThrow();
     }
 
-    /** 20 December to 10 January: 12 days at 14.25 = 171.00, 9 days at 15.10 = 135.90; 12.5 % on each, 21.38 and 16.99. */
+    /**
+     * 20 December to 10 January: 12 days at 14.25 = 171.00, 9 days at 15.10 = 135.90; 12.5 % on each, 21.38 and 16.99.
+     */
     @Test
     void cutsTheDaysOfAFrameWhereTheTariffChanges() {
         var lines = price("", TariffItem.FRAME_DAY, LocalDate.of(2025, 12, 20), "21");

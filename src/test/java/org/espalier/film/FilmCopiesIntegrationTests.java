@@ -30,8 +30,8 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
- * No copy tells whose it is, byte by byte. Checked against DICOM PS3.15 annex E, table E.1-1 (the resource beside the profile
- * names its edition), and against what the films themselves say.
+ * No copy tells whose it is, byte by byte. Checked against DICOM PS3.15 annex E, table E.1-1 (the resource beside the
+ * profile names its edition), and against what the films themselves say.
  */
 @IntegrationTest
 class FilmCopiesIntegrationTests {
@@ -190,7 +190,9 @@ class FilmCopiesIntegrationTests {
         return words;
     }
 
-    /** Elements that the profile takes out or empties and that still hold something; UIDs are new ones, tested apart. */
+    /**
+     * Elements that the profile takes out or empties and that still hold something; UIDs are new ones, tested apart.
+     */
     private static List<Tag> forbidden(DataSet set) {
         var found = new ArrayList<Tag>();
         for (Element element : set) {

@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
- * Clips put together by the book, with a word planted everywhere a camera or a program may write one: ISO/IEC 14496-12 and -15 for
- * MP4, RFC 8794 and RFC 9559 for WebM. Their frames are no pictures.
+ * Clips put together by the book, with a word planted everywhere a camera or a program may write one: ISO/IEC 14496-12
+ * and -15 for MP4, RFC 8794 and RFC 9559 for WebM. Their frames are no pictures.
  */
 public final class TestClips {
 

@@ -13,8 +13,8 @@ import org.espalier.TestNetwork;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
- * The whole application in a process of its own, which begins its night's recall and dies amid it as a killed process does; and
- * the next start, which tells what it finds and what it leaves.
+ * The whole application in a process of its own, which begins its night's recall and dies amid it as a killed process
+ * does; and the next start, which tells what it finds and what it leaves.
  */
 public final class DoomedRecall {
 
@@ -55,7 +55,8 @@ public final class DoomedRecall {
                             select gen_random_uuid() as child, gen_random_uuid() as visit, gen_random_uuid() as limb
                             from generate_series(1, :children)
                         ), children as (
-                            insert into child (id, site_id, recorded_site, initials, birth_month, recorded_at, open_visit)
+                            insert into child (id, site_id, recorded_site, initials, birth_month, recorded_at,
+                                open_visit)
                             select child, :site, :site, 'N', '2018-03-01', now(), visit from born
                         ), limbs as (
                             insert into limb (id, site_id, child_id, side) select limb, :site, child, 'RIGHT' from born

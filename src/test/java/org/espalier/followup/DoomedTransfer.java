@@ -14,8 +14,8 @@ import org.espalier.science.quantity.Sex;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
- * The whole application in a process of its own, which tells who has care of the child it finds, takes it over, and dies at
- * a named point as a killed process does: at once, without any farewell.
+ * The whole application in a process of its own, which tells who has care of the child it finds, takes it over, and
+ * dies at a named point as a killed process does: at once, without any farewell.
  */
 public final class DoomedTransfer {
 
@@ -92,7 +92,8 @@ public final class DoomedTransfer {
     /** How many hospitals have care of the child, which one, and how many visits of it are open there. */
     private void tellWhoHasCare() {
         network.owner().sql("""
-                        select case when c.site_id = t.from_site then 'old' else 'new' end || ' hospital, transfer ' || t.state
+                        select case when c.site_id = t.from_site then 'old' else 'new' end || ' hospital, transfer ' ||
+                            t.state
                             || ', open visits there '
                             || (select count(*) from visit v
                                 where v.child_id = c.id and v.site_id = c.site_id and v.closed_at is null)

@@ -60,9 +60,9 @@ class DueByTests {
     }
 
     /**
-     * The figures of the clinical rules: 6° left at 0.85 ± 0.35° a month are looked at by 3.8 months when theatre follows
-     * within a month, by 1.8 when it takes three. The reader's error is that of HKA with a straight knee: changes under
-     * 2.5° are not measurable, hence 2.5 / (1.96 √2) = 0.9° on one film.
+     * The figures of the clinical rules: 6° left at 0.85 ± 0.35° a month are looked at by 3.8 months when theatre
+     * follows within a month, by 1.8 when it takes three. The reader's error is that of HKA with a straight knee:
+     * changes under 2.5° are not measurable, hence 2.5 / (1.96 √2) = 0.9° on one film.
      */
     @ParameterizedTest
     @CsvSource({"1, 3.8", "3, 1.8"})

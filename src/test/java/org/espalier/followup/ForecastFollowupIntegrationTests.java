@@ -27,7 +27,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** A right tibia 15 degrees short of its target, a plate on its lateral side for a year: each film moves the next look. */
+/**
+ * A right tibia 15 degrees short of its target, a plate on its lateral side for a year: each film moves the next look.
+ */
 @IntegrationTest
 class ForecastFollowupIntegrationTests {
 

@@ -9,7 +9,9 @@ import org.espalier.followup.DoomedTransfer.Death;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A house that is killed while a child passes to another hospital: finished or not begun, and never without an owner. */
+/**
+ * A house that is killed while a child passes to another hospital: finished or not begun, and never without an owner.
+ */
 class KilledTransferIntegrationTests {
 
     @TempDir

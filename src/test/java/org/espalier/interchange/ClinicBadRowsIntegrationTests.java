@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** Every bad row is said with file, line, column and reason; nothing is taken unless all is good or part is asked for. */
+/**
+ * Every bad row is said with file, line, column and reason; nothing is taken unless all is good or part is asked for.
+ */
 @IntegrationTest
 class ClinicBadRowsIntegrationTests {
 

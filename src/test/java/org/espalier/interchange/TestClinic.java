@@ -80,7 +80,9 @@ import org.espalier.treatment.TreatmentFactService;
 import org.espalier.treatment.TreatmentService;
 import org.springframework.stereotype.Component;
 
-/** A hospital whose records hold something of every kind, each written down by those who would. All of it is invented. */
+/**
+ * A hospital whose records hold something of every kind, each written down by those who would. All of it is invented.
+ */
 @Component
 class TestClinic {
 

@@ -29,8 +29,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The committed bundle is the one made from the sources beside it. It carries the hash of every source it was made from;
- * {@code frontend/rebuild} makes it anew.
+ * The committed bundle is the one made from the sources beside it. It carries the hash of every source it was made
+ * from; {@code frontend/rebuild} makes it anew.
  */
 class BundleTests {
 

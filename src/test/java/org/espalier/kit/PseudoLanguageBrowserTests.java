@@ -21,21 +21,27 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 /**
- * Screens read in a language of brackets that runs from right to left: every word on them comes from a bundle, and they fit.
+ * Screens read in a language of brackets that runs from right to left: every word on them comes from a bundle, and they
+ * fit.
  */
 @IntegrationTest
 class PseudoLanguageBrowserTests {
 
     private static final String DATA = "Bracketed|BRACKETED|Beatrix|Test person|Test hospital|BR-1";
 
-    /** Text that is seen or read aloud: what stands between tags, and labels; the framework's own sign of the connection apart. */
+    /**
+     * Text that is seen or read aloud: what stands between tags, and labels; the framework's own sign of the connection
+     * apart.
+     */
     private static final String WORDS = """
             () => {
                 const words = [];
                 const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
                 for (let node = walk.nextNode(); node; node = walk.nextNode()) {
                     const parent = node.parentElement;
-                    const seen = parent && !parent.closest('script, style, template, [hidden], vaadin-connection-indicator') && parent.checkVisibility();
+                    const seen = parent &&
+                        !parent.closest('script, style, template, [hidden], vaadin-connection-indicator') &&
+                        parent.checkVisibility();
                     if (seen && node.textContent.trim()) {
                         words.push(node.textContent.trim());
                     }

@@ -108,7 +108,9 @@ class PatientWallsIntegrationTests {
                 .isZero();
     }
 
-    /** Tables that hold a row of the child, as an empty one asks nobody; {@code WallsCatalogueIntegrationTests} has all. */
+    /**
+     * Tables that hold a row of the child, as an empty one asks nobody; {@code WallsCatalogueIntegrationTests} has all.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"child", "child_identity", "limb", "physis", "body_size"})
     void refusesEveryRowWhenNobodyAsks(String table) {

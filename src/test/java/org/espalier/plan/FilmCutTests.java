@@ -19,8 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The limb is the constructed coordinate case C2 (tibia vara, HKA 22.00 degrees); the turned axis is worked out here by elementary
- * geometry, apart from the program's own. Tolerance: a tenth of a degree is promised, 1e-6 is kept.
+ * The limb is the constructed coordinate case C2 (tibia vara, HKA 22.00 degrees); the turned axis is worked out here by
+ * elementary geometry, apart from the program's own. Tolerance: a tenth of a degree is promised, 1e-6 is kept.
  */
 class FilmCutTests {
 
@@ -161,7 +161,9 @@ class FilmCutTests {
                 .hasMessageContaining("61");
     }
 
-    /** The knee goes along with a cut of the femur, so the turn is another one than about the same place below the knee. */
+    /**
+     * The knee goes along with a cut of the femur, so the turn is another one than about the same place below the knee.
+     */
     @Test
     void tellsTheTurnOfAFemurThatBringsTheAxisThroughTheKnee() {
         for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
@@ -178,8 +180,8 @@ class FilmCutTests {
     }
 
     /**
-     * A right femur built upright: hip at the origin, axis and shaft 5.4 degrees apart, bent by so many degrees into varus 200 mm
-     * below the hip, the knee line at 87 degrees to the lower axis. Places: lateral, down, in millimetres.
+     * A right femur built upright: hip at the origin, axis and shaft 5.4 degrees apart, bent by so many degrees into
+     * varus 200 mm below the hip, the knee line at 87 degrees to the lower axis. Places: lateral, down, in millimetres.
      */
     private static LimbLandmarks femur(Side side, double bend) {
         double radians = Math.toRadians(bend);
@@ -199,7 +201,9 @@ class FilmCutTests {
                 .with(Landmark.PLAFOND_LATERAL, pixel(side, kneeX + 15, kneeY + 250));
     }
 
-    /** Worked out from how the femur is built: the bend and its place come back, on either side, for varus and valgus. */
+    /**
+     * Worked out from how the femur is built: the bend and its place come back, on either side, for varus and valgus.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {-14, -8, 8, 12, 20})
     void findsTheCentreOfABentFemur(double bend) {

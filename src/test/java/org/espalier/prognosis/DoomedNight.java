@@ -14,8 +14,8 @@ import org.espalier.reading.TestReader;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /**
- * The whole application in a process of its own, which begins its night's work and dies amid it as a killed process does, or
- * finds a night that was cut short and only waits for it to be finished.
+ * The whole application in a process of its own, which begins its night's work and dies amid it as a killed process
+ * does, or finds a night that was cut short and only waits for it to be finished.
  */
 public final class DoomedNight {
 

@@ -52,7 +52,9 @@ class FilmScaleMeasurementTests {
         assertThat(kinds(FilmMeasurement.of(both(), Taken.good(), tags))).containsExactly(Kind.DETECTOR_PLANE);
     }
 
-    /** A 25 mm ball of 125 pixels on a film of 0.2 mm a pixel is shown as it is; of 137.5 pixels it is 10 % enlarged. */
+    /**
+     * A 25 mm ball of 125 pixels on a film of 0.2 mm a pixel is shown as it is; of 137.5 pixels it is 10 % enlarged.
+     */
     @Test
     void takesTheScaleFromTheBall() {
         var settings = Taken.but("\"ballOffMm\": 0")

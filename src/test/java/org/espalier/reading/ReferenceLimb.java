@@ -5,8 +5,9 @@ import java.util.List;
 import org.espalier.science.quantity.Side;
 
 /**
- * A limb of known geometry as a reader would mark it. The case is constructed, C2 of the table of coordinate cases: tibia
- * vara with mLDFA 89.99, mMPTA 72.00, JLCA 4.01 and HKA 22.00 degrees, MAD −39.06 mm; x lateral, y distal, millimetres.
+ * A limb of known geometry as a reader would mark it. The case is constructed, C2 of the table of coordinate cases:
+ * tibia vara with mLDFA 89.99, mMPTA 72.00, JLCA 4.01 and HKA 22.00 degrees, MAD −39.06 mm; x lateral, y distal,
+ * millimetres.
  */
 final class ReferenceLimb {
 
@@ -64,8 +65,8 @@ final class ReferenceLimb {
     }
 
     /**
-     * Corners of both metaphyses and the base of the ossification centre: MDA 12.35 degrees to the mid-shaft line, as the shaft
-     * leans by atan(23.74 / 108.43) and the corners lie level.
+     * Corners of both metaphyses and the base of the ossification centre: MDA 12.35 degrees to the mid-shaft line, as
+     * the shaft leans by atan(23.74 / 108.43) and the corners lie level.
      */
     List<PlacedPoint> metaphyses() {
         return List.of(

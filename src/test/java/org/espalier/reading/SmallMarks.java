@@ -8,9 +8,9 @@ import com.microsoft.playwright.Page;
 import java.util.List;
 
 /**
- * Marks on a film lie where the bone is, and ticks on a time axis where the day is, so both may lie close together and be
- * smaller than a finger. The table of landmarks and the list of films beside them do the same with controls of full size,
- * as WCAG 2.2, 2.5.8 asks then. Everything else must pass.
+ * Marks on a film lie where the bone is, and ticks on a time axis where the day is, so both may lie close together and
+ * be smaller than a finger. The table of landmarks and the list of films beside them do the same with controls of full
+ * size, as WCAG 2.2, 2.5.8 asks then. Everything else must pass.
  */
 public final class SmallMarks {
 

@@ -123,7 +123,10 @@ public class TestReader {
                 new Marks(Stream.concat(limbs.points().stream(), shafts).toList(), limbs.edges()));
     }
 
-    /** A second reading of the film, blind to the first, by a surgeon who has not read it, with all that can be chosen chosen. */
+    /**
+     * A second reading of the film, blind to the first, by a surgeon who has not read it, with all that can be chosen
+     * chosen.
+     */
     public ReadingId signedAgain(TestDoor.Sender surgeon, ReadingId first, double straightened) {
         return surgeon.does(() -> {
             var draft = drafts.readBlind(first);
@@ -168,7 +171,9 @@ public class TestReader {
         });
     }
 
-    /** A signed reading of a tibia from the side, the child lying, its shaft bent by so many degrees, the apex in front. */
+    /**
+     * A signed reading of a tibia from the side, the child lying, its shaft bent by so many degrees, the apex in front.
+     */
     public ReadingId signedFromTheSide(TestDoor.Sender surgeon, FilmId film, Side side, double procurvatum) {
         double bend = Math.toRadians(procurvatum);
         var points = List.of(

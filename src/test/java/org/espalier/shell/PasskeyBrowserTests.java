@@ -64,7 +64,9 @@ class PasskeyBrowserTests {
         }
     }
 
-    /** The session by password was left behind when the cookies were cleared, and stands in the list until it is ended. */
+    /**
+     * The session by password was left behind when the cookies were cleared, and stands in the list until it is ended.
+     */
     private void seesAndEndsWhatOpensTheAccount(Person person, Screen screen) {
         var page = person.open("account").page();
         assertThat(page.getByText("this one")).hasCount(1);

@@ -9,8 +9,9 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 /**
- * The case of eight screws on average, as two children with four each: a stock of 13 suffices in 85.7 %, where counting single
- * screws promises 96.6 % (worked by hand: P(at most three operations of mean two) = e⁻² (1 + 2 + 2 + 8/6) = 0.8571).
+ * The case of eight screws on average, as two children with four each: a stock of 13 suffices in 85.7 %, where counting
+ * single screws promises 96.6 % (worked by hand: P(at most three operations of mean two) = e⁻² (1 + 2 + 2 + 8/6) =
+ * 0.8571).
  */
 class OrderProposalTests {
 

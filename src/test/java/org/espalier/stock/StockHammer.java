@@ -20,8 +20,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.TransactionException;
 
 /**
- * Many writers at once on few shelves, while connections are cut under them at random: each asks again with the same id until
- * it is answered, as a scanner on a bad line does.
+ * Many writers at once on few shelves, while connections are cut under them at random: each asks again with the same id
+ * until it is answered, as a scanner on a bad line does.
  */
 @Component
 public class StockHammer {
@@ -38,8 +38,8 @@ public class StockHammer {
      * How writers are disturbed.
      *
      * @param everyMilliseconds how long after one blow the next falls; 0 for none
-     * @param crash whether the process that serves a connection is killed outright, at which the database ends all the others
-     *     and recovers, instead of only being told to end
+     * @param crash whether the process that serves a connection is killed outright, at which the database ends all the
+     *     others and recovers, instead of only being told to end
      */
     public record Cuts(int everyMilliseconds, boolean crash) {
 

@@ -17,7 +17,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
-/** Movements over the real database: what they do, what is refused, and that what is kept follows from what was written. */
+/**
+ * Movements over the real database: what they do, what is refused, and that what is kept follows from what was written.
+ */
 @IntegrationTest
 class StockServiceIntegrationTests {
 

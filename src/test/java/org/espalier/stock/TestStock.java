@@ -13,7 +13,10 @@ import org.espalier.access.SiteId;
 import org.espalier.platform.Ids;
 import org.springframework.stereotype.Component;
 
-/** A stocked hospital for a test: a store and a tray, with a plate whose lots are known and a screw whose lots are mixed. */
+/**
+ * A stocked hospital for a test: a store and a tray, with a plate whose lots are known and a screw whose lots are
+ * mixed.
+ */
 @Component
 public class TestStock {
 
@@ -53,7 +56,10 @@ public class TestStock {
     /** What the methods of the stock are asked with. */
     public record Arranged(Map<Class<?>, Object> types, Map<String, Object[]> arguments) {}
 
-    /** A hospital with a store, a tray and a keeper, and two products of its own in the catalogue; nothing lies there yet. */
+    /**
+     * A hospital with a store, a tray and a keeper, and two products of its own in the catalogue; nothing lies there
+     * yet.
+     */
     public Stocked empty(SiteId site) {
         var keeper = network.staff(site.value(), "STOREKEEPER");
         var number = ids.next().toString().substring(32);
@@ -188,7 +194,9 @@ public class TestStock {
                 Map.entry("LabelService.readTogether", new Object[] {List.of("(01)09506000134352(10)A-1")}));
     }
 
-    /** A sheet closed and another open, goods on their way out and in, a reservation, and something that expires soon. */
+    /**
+     * A sheet closed and another open, goods on their way out and in, a reservation, and something that expires soon.
+     */
     private Map<String, Object[]> looks(Stocked stocked, Lot lot) {
         var site = stocked.site();
         arrive(stocked, stocked.plate(), stocked.store(), "A-soon", LocalDate.of(2026, 12, 31), 1);

@@ -105,7 +105,8 @@ class TreatmentWallsIntegrationTests {
 
     private int consent(UUID by) {
         return jdbc.sql("""
-                insert into side_reversal_consent (reversal_id, site_id, recorded_site, child_id, asked_by, consented_by,
+                insert into side_reversal_consent (reversal_id, site_id, recorded_site, child_id, asked_by,
+                    consented_by,
                     consented_at, by_password)
                 select id, site_id, site_id, child_id, asked_by, :by, asked_at, false from side_reversal
                 where child_id = :child

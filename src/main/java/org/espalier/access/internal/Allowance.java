@@ -3,7 +3,9 @@ package org.espalier.access.internal;
 import java.time.Duration;
 import java.time.Instant;
 
-/** What one caller may still ask: a store that fills at a steady pace up to its brim and from which each request takes. */
+/**
+ * What one caller may still ask: a store that fills at a steady pace up to its brim and from which each request takes.
+ */
 final class Allowance {
 
     private final double perSecond;

@@ -9,8 +9,8 @@ import java.util.Base64;
 import org.springframework.stereotype.Component;
 
 /**
- * The content security policy of the page every screen stands in. A fresh nonce lets its own inline scripts run and none
- * that found its way into a text; evaluating stays allowed because the page's engine is sent its calls as text.
+ * The content security policy of the page every screen stands in. A fresh nonce lets its own inline scripts run and
+ * none that found its way into a text; evaluating stays allowed because the page's engine is sent its calls as text.
  */
 @Component
 class ContentPolicy implements VaadinServiceInitListener, IndexHtmlRequestListener {

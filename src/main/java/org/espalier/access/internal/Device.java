@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A browser and its system in two words, taken from what the browser says of itself (RFC 9110, section 10.1.5), so that a
- * person knows their own devices again. No list of browsers is kept: the last product names it, but for those that every
- * browser names.
+ * A browser and its system in two words, taken from what the browser says of itself (RFC 9110, section 10.1.5), so that
+ * a person knows their own devices again. No list of browsers is kept: the last product names it, but for those that
+ * every browser names.
  */
 final class Device {
 

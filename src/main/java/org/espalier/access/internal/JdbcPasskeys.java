@@ -23,7 +23,10 @@ import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
 
-/** Passkeys. Whoever is signed in sees and removes their own; the database's functions serve whoever is about to sign in. */
+/**
+ * Passkeys. Whoever is signed in sees and removes their own; the database's functions serve whoever is about to sign
+ * in.
+ */
 @Repository
 @Transactional
 class JdbcPasskeys implements UserCredentialRepository {

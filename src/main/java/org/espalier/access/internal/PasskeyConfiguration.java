@@ -9,7 +9,10 @@ import org.springframework.security.web.webauthn.api.UserVerificationRequirement
 import org.springframework.security.web.webauthn.management.WebAuthnRelyingPartyOperations;
 import org.springframework.security.web.webauthn.management.Webauthn4JRelyingPartyOperations;
 
-/** A passkey is something held and, since the person is always verified, something known or a trait: two factors at once. */
+/**
+ * A passkey is something held and, since the person is always verified, something known or a trait: two factors at
+ * once.
+ */
 @Configuration
 class PasskeyConfiguration {
 

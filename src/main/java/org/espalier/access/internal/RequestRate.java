@@ -17,9 +17,9 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Slows whoever asks faster than a person or an archive at work does: a copied key or a script in a session cannot read a
- * hospital out in minutes. Counted by person and node; a screen costs more than a piece of a film. The first refusal is written
- * to the access log.
+ * Slows whoever asks faster than a person or an archive at work does: a copied key or a script in a session cannot read
+ * a hospital out in minutes. Counted by person and node; a screen costs more than a piece of a film. The first refusal
+ * is written to the access log.
  */
 final class RequestRate extends OncePerRequestFilter {
 

@@ -84,7 +84,9 @@ class SecurityConfiguration {
                 .build();
     }
 
-    /** The filters of passkeys ask whoever holds the caller when they are made, so that the right one must stand before. */
+    /**
+     * The filters of passkeys ask whoever holds the caller when they are made, so that the right one must stand before.
+     */
     @Bean
     @Order(3)
     SecurityFilterChain people(

@@ -12,8 +12,8 @@ import java.time.Instant;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Ends a session that nobody used for a while, that lasted too long, or that was ended from elsewhere. A page left open sends signs of life on its own;
- * these do not count as use, and they are what brings the end about.
+ * Ends a session that nobody used for a while, that lasted too long, or that was ended from elsewhere. A page left open
+ * sends signs of life on its own; these do not count as use, and they are what brings the end about.
  */
 final class SessionLimits extends OncePerRequestFilter {
 

@@ -22,7 +22,9 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
 
-/** Keeps the time of the last proof in the session; the first is the time at which the password or passkey was taken. */
+/**
+ * Keeps the time of the last proof in the session; the first is the time at which the password or passkey was taken.
+ */
 @Component
 class SessionProof implements SignAgain {
 

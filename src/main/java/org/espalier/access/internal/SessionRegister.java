@@ -22,7 +22,10 @@ import org.springframework.web.context.request.RequestAttributes;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.util.WebUtils;
 
-/** Writes each session of a person into the database once they are known, and asks there at each request whether it still stands. */
+/**
+ * Writes each session of a person into the database once they are known, and asks there at each request whether it
+ * still stands.
+ */
 @Component
 class SessionRegister implements SessionHere, LogoutHandler {
 

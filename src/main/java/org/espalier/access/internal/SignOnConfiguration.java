@@ -18,8 +18,8 @@ import org.springframework.security.oauth2.core.oidc.OidcScopes;
 import org.springframework.security.oauth2.core.oidc.user.OidcUser;
 
 /**
- * Single sign-on by OpenID Connect, where a provider is named: the code flow with proof of the code's owner. The provider is
- * asked for its addresses at the first use, so that this program starts without it.
+ * Single sign-on by OpenID Connect, where a provider is named: the code flow with proof of the code's owner. The
+ * provider is asked for its addresses at the first use, so that this program starts without it.
  */
 @Configuration
 @ConditionalOnProperty("espalier.access.sign-on.issuer")

@@ -12,8 +12,8 @@ import org.springframework.security.oauth2.core.oidc.OidcIdToken;
 import org.springframework.security.oauth2.core.oidc.user.OidcUser;
 
 /**
- * Finds the member of staff whom the operator linked to issuer and subject; nobody is added by signing in. The provider's
- * word that several factors were given (amr {@code mfa}, RFC 8176) stands for the second one here.
+ * Finds the member of staff whom the operator linked to issuer and subject; nobody is added by signing in. The
+ * provider's word that several factors were given (amr {@code mfa}, RFC 8176) stands for the second one here.
  */
 final class StaffBySubject implements OAuth2UserService<OidcUserRequest, OidcUser> {
 

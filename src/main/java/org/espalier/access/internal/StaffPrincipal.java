@@ -17,7 +17,8 @@ import org.springframework.security.web.webauthn.api.Bytes;
 import org.springframework.security.web.webauthn.api.PublicKeyCredentialUserEntity;
 
 /**
- * Who a session or request belongs to, however they signed in. Carries no roles: these are read afresh at each question.
+ * Who a session or request belongs to, however they signed in. Carries no roles: these are read afresh at each
+ * question.
  */
 final class StaffPrincipal implements UserDetails, PublicKeyCredentialUserEntity, SignedInStaff, CredentialsContainer {
 

@@ -15,8 +15,8 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 
 /**
- * Counts attempts by name and by source address before it lets the password be looked at. A name that nobody has is counted
- * and slowed like any other, so that neither the answer nor its time tells whether it exists.
+ * Counts attempts by name and by source address before it lets the password be looked at. A name that nobody has is
+ * counted and slowed like any other, so that neither the answer nor its time tells whether it exists.
  */
 final class ThrottledSignIn implements AuthenticationProvider {
 

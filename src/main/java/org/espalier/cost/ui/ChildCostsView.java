@@ -22,7 +22,10 @@ import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 
-/** What did this child's care cost so far? For the surgeon who plans it, by name; the cost administrator sees a pseudonym. */
+/**
+ * What did this child's care cost so far? For the surgeon who plans it, by name; the cost administrator sees a
+ * pseudonym.
+ */
 @Route("child/:child/costs")
 @StyleSheet("themes/patient.css")
 @StyleSheet("themes/cost.css")

@@ -26,7 +26,9 @@ import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
-/** What does a pathway cost here, how does it spread, and how does it compare with the year before and with elsewhere? */
+/**
+ * What does a pathway cost here, how does it spread, and how does it compare with the year before and with elsewhere?
+ */
 @Route(Urls.COSTS_PATHWAYS)
 @StyleSheet("themes/patient.css")
 @StyleSheet("themes/cost.css")

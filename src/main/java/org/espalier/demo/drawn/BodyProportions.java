@@ -7,8 +7,8 @@ import org.espalier.science.quantity.Age;
 /**
  * How large the parts of a child's legs are drawn at an age.
  *
- * <p>All lengths in mm in the plane of the bones. Bone lengths follow a printed table, everything else is judged by eye:
- * the numbers serve drawing alone and are never shown as norms.
+ * <p>All lengths in mm in the plane of the bones. Bone lengths follow a printed table, everything else is judged by
+ * eye: the numbers serve drawing alone and are never shown as norms.
  */
 public record BodyProportions(
         Build build,

@@ -17,8 +17,8 @@ final class DistanceField {
     /**
      * Distance to the edge for every pixel inside.
      *
-     * <p>The nearest pixel that is not wholly inside is found first; how much of it is covered says where in it the edge
-     * runs, so that a slanting edge stays smooth.
+     * <p>The nearest pixel that is not wholly inside is found first; how much of it is covered says where in it the
+     * edge runs, so that a slanting edge stays smooth.
      *
      * @param coverage how much of each pixel is inside, 0 to 255, row after row
      * @return pixels from the edge inside, 0 outside

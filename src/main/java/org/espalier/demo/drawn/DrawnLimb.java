@@ -8,8 +8,8 @@ import org.espalier.science.quantity.Side;
 /**
  * The angles and lengths one leg is to be drawn with.
  *
- * <p>Angles are named and signed as everywhere in Espalier: mLDFA, LDTA and LPFA lateral, mMPTA medial, JLCA positive when
- * it opens laterally, metaphyseal angle positive in varus.
+ * <p>Angles are named and signed as everywhere in Espalier: mLDFA, LDTA and LPFA lateral, mMPTA medial, JLCA positive
+ * when it opens laterally, metaphyseal angle positive in varus.
  *
  * @param shaftLean between the anatomic and the mechanical axis of the femur
  * @param kneeOffset plateau midpoint against condyle midpoint, positive with the tibia lateral

@@ -11,8 +11,8 @@ import java.util.Set;
 /**
  * DICOM data elements in little endian, to be given in rising order of tag.
  *
- * <p>Source: PS3.5, 7.1.2 (explicit VR), 7.1.3 (implicit VR), 6.2 (padding) and A.4 (encapsulated pixels), from memory; read
- * back by independent programs in the tests.
+ * <p>Source: PS3.5, 7.1.2 (explicit VR), 7.1.3 (implicit VR), 6.2 (padding) and A.4 (encapsulated pixels), from memory;
+ * read back by independent programs in the tests.
  */
 final class ElementWriter {
 

@@ -10,9 +10,9 @@ import org.espalier.science.quantity.Side;
 /**
  * Where the joint lines and axes of one leg lie, so that measuring them gives the asked angles exactly.
  *
- * <p>Frames: the body plane in mm (x as seen by the viewer, y down, origin between the hips); the femur (origin hip centre,
- * x lateral, y along the mechanical axis to the knee); the tibia (origin plateau midpoint, x lateral, y to the ankle); and at
- * each joint line a block with u lateral along the line and v away from the joint.
+ * <p>Frames: the body plane in mm (x as seen by the viewer, y down, origin between the hips); the femur (origin hip
+ * centre, x lateral, y along the mechanical axis to the knee); the tibia (origin plateau midpoint, x lateral, y to the
+ * ankle); and at each joint line a block with u lateral along the line and v away from the joint.
  */
 final class LimbGeometry {
 
@@ -187,7 +187,9 @@ final class LimbGeometry {
         pair(found, Landmark.PLAFOND_MEDIAL, Landmark.PLAFOND_LATERAL, tibia, plafond(), 0.2 * width, 0);
     }
 
-    /** Physeal line of the tibia, u lateral and v distal, in the frame of the tibia: halfway between plateau and beaks. */
+    /**
+     * Physeal line of the tibia, u lateral and v distal, in the frame of the tibia: halfway between plateau and beaks.
+     */
     AffineTransform tibialPhysis() {
         double plateau = Math.toRadians(limb.mMPTA().degrees() - 90);
         return tibialLine((plateau + beakTurn()) / 2, tibialEpiphysisMm());

@@ -8,7 +8,9 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What stops more rays than bone: plates with their screws, the calibration ball, side letters, contrast in a joint. */
+/**
+ * What stops more rays than bone: plates with their screws, the calibration ball, side letters, contrast in a joint.
+ */
 final class MetalShape {
 
     /** How many mm of cortical bone a mm of metal counts for. */

@@ -6,7 +6,9 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects the points of an outline, each in the frame it is easiest said in, and draws a smooth curve through them. */
+/**
+ * Collects the points of an outline, each in the frame it is easiest said in, and draws a smooth curve through them.
+ */
 final class Outline {
 
     private final List<Point2D> points = new ArrayList<>();

@@ -3,8 +3,8 @@ package org.espalier.demo.drawn;
 /**
  * How thick a bone is along its length: knots of position, rounding radius, half depth, cortex and spongy share.
  *
- * <p>The rounding radius is the distance from the outline over which the bone reaches its full half depth, as an ellipse;
- * cortex is the wall in mm; the spongy share is how much of a mm of cortex a mm of the inside absorbs.
+ * <p>The rounding radius is the distance from the outline over which the bone reaches its full half depth, as an
+ * ellipse; cortex is the wall in mm; the spongy share is how much of a mm of cortex a mm of the inside absorbs.
  */
 final class Profile {
 

@@ -8,7 +8,9 @@ import org.espalier.science.quantity.Side;
 /** Skin, fat and muscle of trunk and legs, as ellipses stacked down the film. */
 final class SoftTissue {
 
-    /** Slices along the segment: where, how far from the axis, half as wide, how thick the fat, in widths of the knee. */
+    /**
+     * Slices along the segment: where, how far from the axis, half as wide, how thick the fat, in widths of the knee.
+     */
     private static final double[][] THIGH = {
         {-0.3, 0.1, 0.16, 0.02}, {-0.06, 0.12, 0.72, 0.11}, {0.1, 0.07, 0.94, 0.11}, {0.27, 0.09, 0.9, 0.1},
         {0.5, 0.09, 0.78, 0.08}, {0.7, 0.05, 0.68, 0.06}, {0.88, 0.01, 0.61, 0.045}, {1.0, 0, 0.59, 0.035}

@@ -1,6 +1,8 @@
 package org.espalier.demo.drawn;
 
-/** From what the rays lost on their way to 12-bit stored values, as a digital detector with its usual processing does. */
+/**
+ * From what the rays lost on their way to 12-bit stored values, as a digital detector with its usual processing does.
+ */
 final class ToneCurve {
 
     /** How much of the difference between thick and thin parts is evened out, so that hip and ankle show together. */

@@ -43,8 +43,8 @@ public record Region(int viewWidth, int viewHeight, double x, double y, double w
     }
 
     /**
-     * View pixels a picture pixel. The proportions of the picture are kept; a view that is a halving of the region, rounded
-     * up to whole pixels, is exactly that halving.
+     * View pixels a picture pixel. The proportions of the picture are kept; a view that is a halving of the region,
+     * rounded up to whole pixels, is exactly that halving.
      */
     double scale() {
         double fitting = Math.min(viewWidth / width, viewHeight / height);

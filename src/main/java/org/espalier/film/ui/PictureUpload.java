@@ -22,8 +22,8 @@ import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 
 /**
- * Takes photos and clips in, once it is said of which day they are and who agreed. The bytes go straight from the request to
- * the door; no session is locked meanwhile.
+ * Takes photos and clips in, once it is said of which day they are and who agreed. The bytes go straight from the
+ * request to the door; no session is locked meanwhile.
  */
 final class PictureUpload extends Composite<Div> {
 

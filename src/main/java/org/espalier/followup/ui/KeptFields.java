@@ -23,8 +23,9 @@ import org.espalier.platform.Drafts;
 import org.espalier.platform.FormDraft;
 
 /**
- * The fields of a small form, what is typed into them kept at every change: a dropped line, an ended session or a restart
- * loses nothing. What was typed before is there when the form is opened again, and it is said that it is not written down.
+ * The fields of a small form, what is typed into them kept at every change: a dropped line, an ended session or a
+ * restart loses nothing. What was typed before is there when the form is opened again, and it is said that it is not
+ * written down.
  */
 final class KeptFields {
 

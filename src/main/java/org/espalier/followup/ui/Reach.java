@@ -9,7 +9,9 @@ import org.espalier.followup.Family;
 import org.espalier.followup.Phone;
 import org.espalier.kit.Texts;
 
-/** How a family is reached: its telephones, the one to try first on top, or why nobody may; and what language is spoken. */
+/**
+ * How a family is reached: its telephones, the one to try first on top, or why nobody may; and what language is spoken.
+ */
 final class Reach extends Composite<Div> {
 
     Reach(Family family) {

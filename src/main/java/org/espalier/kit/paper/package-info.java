@@ -1,4 +1,7 @@
-/** Pages and drawings to be printed: built element by element, every text escaped, and set in the typeface of the screens. */
+/**
+ * Pages and drawings to be printed: built element by element, every text escaped, and set in the typeface of the
+ * screens.
+ */
 @NamedInterface("paper")
 @NullMarked
 package org.espalier.kit.paper;

@@ -25,8 +25,8 @@ import org.espalier.opinion.ShowableFilm;
 import org.espalier.opinion.ShowablePicture;
 
 /**
- * Which films, photos and clips are shown, what of each is covered, and that the asker has looked at each as it will be seen.
- * Of a clip nothing can be covered, so it is played to its end before anything can be said of it.
+ * Which films, photos and clips are shown, what of each is covered, and that the asker has looked at each as it will be
+ * seen. Of a clip nothing can be covered, so it is played to its end before anything can be said of it.
  */
 class FilmPick extends Composite<Div> {
 

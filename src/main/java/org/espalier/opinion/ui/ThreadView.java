@@ -31,8 +31,8 @@ import org.espalier.patient.PatientService;
 import org.espalier.platform.Notices;
 
 /**
- * What is asked, what is shown, what was said and what was decided? Live for everybody in it, on any node; when the reader's
- * grant ends, the page is empty at once.
+ * What is asked, what is shown, what was said and what was decided? Live for everybody in it, on any node; when the
+ * reader's grant ends, the page is empty at once.
  */
 @Route("opinion/:thread")
 @StyleSheet("themes/patient.css")

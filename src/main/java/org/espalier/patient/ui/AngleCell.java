@@ -14,7 +14,9 @@ import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Angle;
 import org.jspecify.annotations.Nullable;
 
-/** An angle in whole degrees and, where it goes in two directions, the word for its direction. Empty is not recorded. */
+/**
+ * An angle in whole degrees and, where it goes in two directions, the word for its direction. Empty is not recorded.
+ */
 final class AngleCell extends Composite<Div> {
 
     /** Which of two directions an angle goes in. */

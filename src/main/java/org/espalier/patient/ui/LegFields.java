@@ -19,7 +19,9 @@ import org.espalier.patient.LegText;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
-/** What is found on both legs, right beside left. What is left alone is not recorded; nothing is filled in by itself. */
+/**
+ * What is found on both legs, right beside left. What is left alone is not recorded; nothing is filled in by itself.
+ */
 final class LegFields extends Composite<Div> {
 
     /** The fields of one leg. */

@@ -9,7 +9,9 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** The fields of a form by name, each as the text that stands in it, so that a draft can keep and put back all of them. */
+/**
+ * The fields of a form by name, each as the text that stands in it, so that a draft can keep and put back all of them.
+ */
 final class TypedFields {
 
     private record Field(Supplier<String> get, Consumer<String> set) {}

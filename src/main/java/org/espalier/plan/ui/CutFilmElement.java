@@ -15,8 +15,8 @@ import org.espalier.plan.CutFilm;
 import org.espalier.plan.CutRequest;
 
 /**
- * A film that is cut and moved: {@code frontend/cut-film/cut-film.ts}. While a hand moves it asks the server past this component; a
- * cut that is let go of is told here.
+ * A film that is cut and moved: {@code frontend/cut-film/cut-film.ts}. While a hand moves it asks the server past this
+ * component; a cut that is let go of is told here.
  */
 @Tag("cut-film")
 @JsModule("./cut-film/cut-film.ts")

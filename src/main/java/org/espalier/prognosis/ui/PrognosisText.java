@@ -21,7 +21,10 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 import org.espalier.treatment.PhysisKey;
 
-/** A prognosis in words: no date without its interval and the chance that it never comes, no angle without its direction. */
+/**
+ * A prognosis in words: no date without its interval and the chance that it never comes, no angle without its
+ * direction.
+ */
 final class PrognosisText {
 
     private static final double LEAST_SHOWN_CHANCE = 0.01;

@@ -55,8 +55,8 @@ class ReadingPresenter {
     }
 
     /**
-     * Opens the film room. Shows the signed reading asked for; else the caller's own draft; else the latest signed reading
-     * that stands; else a new draft, for those who may read.
+     * Opens the film room. Shows the signed reading asked for; else the caller's own draft; else the latest signed
+     * reading that stands; else a new draft, for those who may read.
      *
      * @param asked a signed reading to look at
      * @return empty when there is no film that the caller may see
@@ -115,7 +115,9 @@ class ReadingPresenter {
         return drafts.correct(signed);
     }
 
-    /** Changes what was chosen beside the landmarks, on the draft as it is now; empty when there is no draft any more. */
+    /**
+     * Changes what was chosen beside the landmarks, on the draft as it is now; empty when there is no draft any more.
+     */
     Optional<ReadingDraft> choose(FilmId film, UnaryOperator<ReadingSettings> change) {
         return drafts.find(film).flatMap(draft -> drafts.choose(draft.id(), change.apply(draft.settings())));
     }

@@ -1,4 +1,6 @@
-/** The film room: one film in the dark, its landmarks, numbers and signature. Nothing of it is seen by other modules. */
+/**
+ * The film room: one film in the dark, its landmarks, numbers and signature. Nothing of it is seen by other modules.
+ */
 @NullMarked
 package org.espalier.reading.ui;
 

@@ -31,7 +31,9 @@ import org.espalier.safety.Carrier;
 import org.espalier.safety.SafetyNotice;
 import org.espalier.safety.SafetyService;
 
-/** How far is this notice? Every hospital in numbers; the children in the reader's care by name, until each was told. */
+/**
+ * How far is this notice? Every hospital in numbers; the children in the reader's care by name, until each was told.
+ */
 @Route(Urls.SAFETY_NOTICE)
 @StyleSheet("themes/patient.css")
 @StyleSheet("themes/stock.css")

@@ -13,10 +13,10 @@ import org.espalier.science.quantity.Side;
 /**
  * Measures the frontal alignment of one limb.
  *
- * <p>Pixels are brought to the plane first, so that pixels that are not square do no harm. Axes: femur from hip centre to
- * the midpoint of the condyle line, tibia from the midpoint of the plateau line to the ankle centre, limb from hip centre
- * to ankle centre. Knee centre is the mean of both midpoints, ankle centre the midpoint of the plafond. With θ the turn
- * of a line in the frame whose lateral-to-distal turn is positive:
+ * <p>Pixels are brought to the plane first, so that pixels that are not square do no harm. Axes: femur from hip centre
+ * to the midpoint of the condyle line, tibia from the midpoint of the plateau line to the ankle centre, limb from hip
+ * centre to ankle centre. Knee centre is the mean of both midpoints, ankle centre the midpoint of the plafond. With θ
+ * the turn of a line in the frame whose lateral-to-distal turn is positive:
  *
  * <pre>
  * mLDFA = θ(condyles) − θ(hip from knee)     HKA  = θ(tibial axis) − θ(femoral axis)

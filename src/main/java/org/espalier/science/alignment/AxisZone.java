@@ -1,11 +1,11 @@
 package org.espalier.science.alignment;
 
 /**
- * The quadrant of the knee through which the line from hip to ankle passes, signed: − medial, + lateral. Zone 1 is the inner
- * half of either half of the plateau, 2 the outer half, 3 outside the joint; exactly in the middle is +1.
+ * The quadrant of the knee through which the line from hip to ankle passes, signed: − medial, + lateral. Zone 1 is the
+ * inner half of either half of the plateau, 2 the outer half, 3 outside the joint; exactly in the middle is +1.
  *
- * <p>A convention, not physics: the source stands beside it. Source: after Müller and Müller-Färber 1984 (meaning of the
- * zones read in a figure); borders at 50 and 100 % of the half-width and the sign from memory.
+ * <p>A convention, not physics: the source stands beside it. Source: after Müller and Müller-Färber 1984 (meaning of
+ * the zones read in a figure); borders at 50 and 100 % of the half-width and the sign from memory.
  *
  * @param number −3 to 3, not 0
  */

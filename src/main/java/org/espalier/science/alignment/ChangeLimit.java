@@ -13,8 +13,9 @@ import org.espalier.science.quantity.Angle;
  * limit       = √(reader² + positioning²)
  * </pre>
  *
- * <p>with p the flexion or procurvatum, at least 5 degrees as no limb stands quite straight, and σ_ρ = 6 degrees of turn
- * between films (judged). Each part is rounded to 0.1 degrees as it is shown, and the limit is made of the shown parts.
+ * <p>with p the flexion or procurvatum, at least 5 degrees as no limb stands quite straight, and σ_ρ = 6 degrees of
+ * turn between films (judged). Each part is rounded to 0.1 degrees as it is shown, and the limit is made of the shown
+ * parts.
  *
  * <p>Source: reader part, Braun and others, J Orthop Surg Res 2023;18:69; positioning part, first-order geometry of a
  * turned limb. Established for mLDFA, mMPTA and HKA alone; physeal angles and others have no established limit.
@@ -44,8 +45,8 @@ public record ChangeLimit(Angle reader, Angle positioning) {
      * The limit for a quantity.
      *
      * @param quantity the quantity
-     * @param flexion the larger flexion or procurvatum of both films, 0 to 60 degrees; {@link #STRAIGHT} when the knee is
-     *     straight
+     * @param flexion the larger flexion or procurvatum of both films, 0 to 60 degrees; {@link #STRAIGHT} when the knee
+     *     is straight
      * @return empty where no limit is established
      * @throws IllegalArgumentException if the flexion is out of range
      */

@@ -18,8 +18,8 @@ import org.hipparchus.linear.SingularValueDecomposition;
 /**
  * Fits a circle to points along a round edge, as for the centre of the femoral head or a calibration ball.
  *
- * <p>Starts from the algebraic fit of Taubin and refines it to the circle of least squared distances, Σ(|p − c| − R)², by
- * Gauss-Newton steps. Standard errors are those of that least-squares problem, σ²(JᵀJ)⁻¹.
+ * <p>Starts from the algebraic fit of Taubin and refines it to the circle of least squared distances, Σ(|p − c| − R)²,
+ * by Gauss-Newton steps. Standard errors are those of that least-squares problem, σ²(JᵀJ)⁻¹.
  *
  * <p>Source: Taubin, IEEE Trans Pattern Anal Mach Intell 1991;13:1115 (from memory); the comparison of fits in
  * Al-Sharadqah and Chernov, Electron J Stat 2009;3:886. Error: with 12 points on an arc of 150 degrees the centre's

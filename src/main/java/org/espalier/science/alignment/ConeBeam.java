@@ -10,8 +10,8 @@ import org.espalier.science.quantity.Length;
  * tan tilt = −z tan τ / SOD          with SOD from the tube to the line's middle
  * </pre>
  *
- * <p>The width of the line falls out. So a knee off the middle of a small picture cannot stand in for a long film. Source:
- * central projection of a line whose middle lies straight above or below the central ray.
+ * <p>The width of the line falls out. So a knee off the middle of a small picture cannot stand in for a long film.
+ * Source: central projection of a line whose middle lies straight above or below the central ray.
  *
  * @param sourceToObject SOD, above 0
  */

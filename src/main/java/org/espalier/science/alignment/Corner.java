@@ -10,8 +10,8 @@ public final class Corner {
     private Corner() {}
 
     /**
-     * The angle between the rays from the corner to either point: cos a = u · v / (|u| |v|), reckoned by atan2 of cross and
-     * dot product, so that it stays exact near 0° and 180°. It has no sign: both ends may be exchanged.
+     * The angle between the rays from the corner to either point: cos a = u · v / (|u| |v|), reckoned by atan2 of cross
+     * and dot product, so that it stays exact near 0° and 180°. It has no sign: both ends may be exchanged.
      *
      * @param one end of one ray, in the plane
      * @param corner where both begin

@@ -4,11 +4,11 @@ import java.util.OptionalDouble;
 import org.espalier.science.quantity.Angle;
 
 /**
- * The femur's metaphyseal-diaphyseal angle over the tibia's: below 1 the tibia leads. A turn of the limb changes it less than
- * either angle.
+ * The femur's metaphyseal-diaphyseal angle over the tibia's: below 1 the tibia leads. A turn of the limb changes it
+ * less than either angle.
  *
- * <p>Source: McCarthy and others, J Pediatr Orthop 2001;21:545 (below 1: 10 % false negative, 7 % false positive; between
- * readers 0.78, same reader 0.98; read).
+ * <p>Source: McCarthy and others, J Pediatr Orthop 2001;21:545 (below 1: 10 % false negative, 7 % false positive;
+ * between readers 0.78, same reader 0.98; read).
  */
 public final class FemoralTibialRatio {
 

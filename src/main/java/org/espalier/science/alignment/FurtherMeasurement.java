@@ -5,8 +5,8 @@ import static org.espalier.science.alignment.Landmark.*;
 import java.util.Set;
 
 /**
- * Measures what goes beyond the frontal set: metaphysis and plateau of the tibia, lengths by the film's own definitions,
- * implants, and films from the side.
+ * Measures what goes beyond the frontal set: metaphysis and plateau of the tibia, lengths by the film's own
+ * definitions, implants, and films from the side.
  *
  * <pre>
  * EMA            = angle of the base of the tibial ossification centre (towards medial) and the line from its middle to the

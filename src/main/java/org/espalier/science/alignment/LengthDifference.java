@@ -3,10 +3,11 @@ package org.espalier.science.alignment;
 import org.espalier.science.quantity.Length;
 
 /**
- * How much longer the right is than the left, with the half-width of its 95 % range by reader error: √2 that of one bone;
- * for both bones √2 · √(femur² + tibia²). What flexion, tilt or another film adds is not in it.
+ * How much longer the right is than the left, with the half-width of its 95 % range by reader error: √2 that of one
+ * bone; for both bones √2 · √(femur² + tibia²). What flexion, tilt or another film adds is not in it.
  *
- * <p>Source: SEM95 of Braun and others, J Orthop Surg Res 2023;18:69 (femur 4.53 mm, tibia 3.12 mm); independent errors.
+ * <p>Source: SEM95 of Braun and others, J Orthop Surg Res 2023;18:69 (femur 4.53 mm, tibia 3.12 mm); independent
+ * errors.
  *
  * @param difference right less left
  * @param halfWidth95 above 0

@@ -14,12 +14,12 @@ import org.espalier.science.quantity.Calibration;
 import org.espalier.science.quantity.PlanePoint;
 
 /**
- * The landmarks of one limb in the plane, mirrored where needed so that the turn from lateral to distal is positive: the
- * signs of turns are then anatomical, whichever limb it is and however the film lies.
+ * The landmarks of one limb in the plane, mirrored where needed so that the turn from lateral to distal is positive:
+ * the signs of turns are then anatomical, whichever limb it is and however the film lies.
  *
  * <p>Lateral is the sum of the unit directions of all medial-to-lateral lines that are set, distal that of all
- * proximal-to-distal lines; so one line set the wrong way round is outvoted and shows as exchanged. On a film from the side
- * anterior stands in for lateral, so that the turn from anterior to distal is positive.
+ * proximal-to-distal lines; so one line set the wrong way round is outvoted and shows as exchanged. On a film from the
+ * side anterior stands in for lateral, so that the turn from anterior to distal is positive.
  */
 final class LimbFrame {
 

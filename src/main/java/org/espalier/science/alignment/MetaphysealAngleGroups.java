@@ -5,9 +5,9 @@ import org.espalier.science.statistics.NormalDistribution;
 /**
  * The metaphyseal-diaphyseal angle in bowed legs that straightened and in infantile tibia vara, drawn as normal curves.
  *
- * <p>Physiological 9 ± 3.9 degrees (179 limbs of 106 children), tibia vara 19 ± 5.7 (32 limbs of 19). Source: Feldman and
- * Schoenecker, J Bone Joint Surg Am 1993;75:1602 (read). Error: curves describe the groups only roughly: 37 % of the
- * physiological limbs lay at or above 11 degrees, the curve says 30 %. The angle alone does not decide treatment.
+ * <p>Physiological 9 ± 3.9 degrees (179 limbs of 106 children), tibia vara 19 ± 5.7 (32 limbs of 19). Source: Feldman
+ * and Schoenecker, J Bone Joint Surg Am 1993;75:1602 (read). Error: curves describe the groups only roughly: 37 % of
+ * the physiological limbs lay at or above 11 degrees, the curve says 30 %. The angle alone does not decide treatment.
  */
 public final class MetaphysealAngleGroups {
 
@@ -33,8 +33,8 @@ public final class MetaphysealAngleGroups {
     }
 
     /**
-     * How many times likelier exactly this angle is in tibia vara than in a bow that straightens, by both curves: derived, not
-     * printed.
+     * How many times likelier exactly this angle is in tibia vara than in a bow that straightens, by both curves:
+     * derived, not printed.
      *
      * @return above 0
      */

@@ -12,8 +12,8 @@ import org.espalier.science.quantity.PrintedTable;
 import org.espalier.science.statistics.TwoByTwo;
 
 /**
- * A published rule by which infantile tibia vara was told from bowing that straightens, and how often it was right. Shown
- * beside each other; none decides alone.
+ * A published rule by which infantile tibia vara was told from bowing that straightens, and how often it was right.
+ * Shown beside each other; none decides alone.
  *
  * @param rule the rule in the paper's terms
  * @param first the line to be beyond

@@ -12,8 +12,8 @@ import org.espalier.science.alignment.Landmark.Family;
  * A number read from the landmarks of one limb, in the order in which numbers are listed.
  *
  * <p>Source: Paley, Principles of Deformity Correction, 2002, chapter 1 (lines and angles, partly from memory); Levine
- * and Drennan, J Bone Joint Surg Am 1982;64:1158 (metaphyseal-diaphyseal angle); Davids, Blackhurst and Allen, J Pediatr
- * Orthop 2001;21:257 (EMA, its construction from memory).
+ * and Drennan, J Bone Joint Surg Am 1982;64:1158 (metaphyseal-diaphyseal angle); Davids, Blackhurst and Allen, J
+ * Pediatr Orthop 2001;21:257 (EMA, its construction from memory).
  */
 public enum Quantity {
     /** Lateral angle of the femoral mechanical axis and the condyle line. */
@@ -60,7 +60,10 @@ public enum Quantity {
     TIBIA_PHYSIS_WIDTH("TIBIA_PHYSIS_WIDTH", Unit.MILLIMETRES),
     /** mLDFA less aLDFA: angle of the mechanical axis and the shaft line of the femur. */
     AMA("AMA", Unit.DEGREES, Family.FURTHER),
-    /** As MDA, with the lateral border of the tibial cortex in place of the mid-shaft line: the line of the original paper. */
+    /**
+     * As MDA, with the lateral border of the tibial cortex in place of the mid-shaft line: the line of the original
+     * paper.
+     */
     MDA_CORTEX("MDA_CORTEX", Unit.DEGREES, Family.FURTHER),
     /** Base of the tibial ossification centre against the line from its middle to the medial beak. */
     EMA("EMA", Unit.DEGREES, Family.FURTHER),
@@ -80,7 +83,9 @@ public enum Quantity {
     TIBIA_FILM_LENGTH("TIBIA_FILM_LENGTH", Unit.MILLIMETRES, Family.FURTHER),
     /** Top of the femoral head to the middle of the plafond: not the sum of both bones. */
     LIMB_FILM_LENGTH("LIMB_FILM_LENGTH", Unit.MILLIMETRES, Family.FURTHER),
-    /** Angle between both screws at the distal femoral physis, positive where their tips stand wider than their heads. */
+    /**
+     * Angle between both screws at the distal femoral physis, positive where their tips stand wider than their heads.
+     */
     FEMUR_SCREW_ANGLE("FEMUR_SCREW_ANGLE", Unit.DEGREES, Family.IMPLANT),
     /** Head to entry of the metaphyseal screw at the distal femoral physis. */
     FEMUR_METAPHYSIS_SCREW_EXPOSED("FEMUR_METAPHYSIS_SCREW_EXPOSED", Unit.MILLIMETRES, Family.IMPLANT),
@@ -88,7 +93,9 @@ public enum Quantity {
     FEMUR_EPIPHYSIS_SCREW_EXPOSED("FEMUR_EPIPHYSIS_SCREW_EXPOSED", Unit.MILLIMETRES, Family.IMPLANT),
     /** Between the ends of the plate at the distal femoral physis. */
     FEMUR_PLATE_LENGTH("FEMUR_PLATE_LENGTH", Unit.MILLIMETRES, Family.IMPLANT),
-    /** Angle between both screws at the proximal tibial physis, positive where their tips stand wider than their heads. */
+    /**
+     * Angle between both screws at the proximal tibial physis, positive where their tips stand wider than their heads.
+     */
     TIBIA_SCREW_ANGLE("TIBIA_SCREW_ANGLE", Unit.DEGREES, Family.IMPLANT),
     /** Head to entry of the metaphyseal screw at the proximal tibial physis. */
     TIBIA_METAPHYSIS_SCREW_EXPOSED("TIBIA_METAPHYSIS_SCREW_EXPOSED", Unit.MILLIMETRES, Family.IMPLANT),

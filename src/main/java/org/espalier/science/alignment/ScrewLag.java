@@ -10,9 +10,10 @@ import org.espalier.science.quantity.Angle;
  * SD   = √2 · √(σ_joint² + σ_screw²)      both films
  * </pre>
  *
- * <p>With rigid screws held by the bone both angles change alike. Pointed out only past 2 SD and once the joint angle has
- * changed by more than the free play of the heads in the plate; before that, or within 2 SD, nothing is said. It may mean a bending
- * or cutting screw, growth elsewhere in the bone, or a limb turned on one film: a question, not a finding.
+ * <p>With rigid screws held by the bone both angles change alike. Pointed out only past 2 SD and once the joint angle
+ * has changed by more than the free play of the heads in the plate; before that, or within 2 SD, nothing is said. It
+ * may mean a bending or cutting screw, growth elsewhere in the bone, or a limb turned on one film: a question, not a
+ * finding.
  *
  * <p>Source: plane geometry of a rigid link; σ_joint from {@link ReaderError}; σ_screw is assumed, not measured.
  *

@@ -7,8 +7,8 @@ import org.espalier.science.statistics.PairedReadings;
 import org.espalier.science.statistics.Repeatability;
 
 /**
- * How far readings of one quantity differ at a site, from its own double readings. Until there are thirty, the published
- * figure stands in for those that are missing:
+ * How far readings of one quantity differ at a site, from its own double readings. Until there are thirty, the
+ * published figure stands in for those that are missing:
  *
  * <pre>
  * SEM² = (n · own² + (30 − n) · published²) / 30     n &lt; 30 and a figure is published

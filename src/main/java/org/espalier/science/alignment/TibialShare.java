@@ -6,8 +6,8 @@ import org.espalier.science.quantity.Angle;
 /**
  * The tibia's share of a varus that lies in both bones, in percent: tibial / (tibial + femoral) · 100.
  *
- * <p>The paper's own zero could not be seen, and the zero moves the share across the line of 50 %: it has to be told with
- * every share. Source: Bowen, Dorey and Moseley, J Pediatr Orthop 2002;22:105.
+ * <p>The paper's own zero could not be seen, and the zero moves the share across the line of 50 %: it has to be told
+ * with every share. Source: Bowen, Dorey and Moseley, J Pediatr Orthop 2002;22:105.
  */
 public final class TibialShare {
 

@@ -12,8 +12,8 @@ import org.espalier.science.quantity.Angle;
  * <p>with ρ positive for external turn when v is varus and p flexion or procurvatum. Neither a turn nor a flexion alone
  * moves v much; both together do.
  *
- * <p>Source: parallel projection; that outward turn reads as more varus agrees with 7 of 8 studies in Ahrend and others,
- * Arch Orthop Trauma Surg 2022;142:3349. Error: parallel rays; the fan of the beam is in {@link ConeBeam}.
+ * <p>Source: parallel projection; that outward turn reads as more varus agrees with 7 of 8 studies in Ahrend and
+ * others, Arch Orthop Trauma Surg 2022;142:3349. Error: parallel rays; the fan of the beam is in {@link ConeBeam}.
  *
  * @param frontal v, −80 to 80 degrees, positive in varus
  * @param sagittal p, −80 to 80 degrees, positive in flexion or procurvatum

@@ -1,4 +1,7 @@
-/** Frontal alignment of one limb from landmarks, and how far a reading can be trusted. Signs are anatomical, never of the image. */
+/**
+ * Frontal alignment of one limb from landmarks, and how far a reading can be trusted. Signs are anatomical, never of
+ * the image.
+ */
 @NamedInterface("alignment")
 @NullMarked
 package org.espalier.science.alignment;

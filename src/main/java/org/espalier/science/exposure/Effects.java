@@ -23,9 +23,9 @@ import org.espalier.science.quantity.Length;
 /**
  * What the way a film was taken withholds, greys or warns of, with the size of the error.
  *
- * <p>Sizes follow from {@link FlexedLimb}, {@link TurnedAxis}, {@link ConeBeam} and {@link PointingError}. Judged: 10 degrees
- * of flexion, {@link ChangeLimit#TURN} for a limb called forward, 15 degrees for a patella not seen forward,
- * a step of 3 mm, and a knee 100 mm off the middle of a small picture 1 m from the tube.
+ * <p>Sizes follow from {@link FlexedLimb}, {@link TurnedAxis}, {@link ConeBeam} and {@link PointingError}. Judged: 10
+ * degrees of flexion, {@link ChangeLimit#TURN} for a limb called forward, 15 degrees for a patella not seen forward, a
+ * step of 3 mm, and a knee 100 mm off the middle of a small picture 1 m from the tube.
  *
  * @param effects what happens to each quantity, all of them
  * @param comparesSides whether right and left, and their lengths, may be compared

@@ -13,9 +13,9 @@ import org.espalier.science.quantity.PixelPoint;
 import org.espalier.science.quantity.Side;
 
 /**
- * Whether the limbs lie on a film as they should. Lateral points away from the other limb however the film is turned; on a
- * film from the front that is seen upright, the child's right lies on the viewer's left. Side and ends by name are held
- * against where the points lie; nothing is changed.
+ * Whether the limbs lie on a film as they should. Lateral points away from the other limb however the film is turned;
+ * on a film from the front that is seen upright, the child's right lies on the viewer's left. Side and ends by name are
+ * held against where the points lie; nothing is changed.
  */
 public final class LayoutCheck {
 

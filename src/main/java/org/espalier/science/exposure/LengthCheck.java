@@ -12,10 +12,10 @@ import org.espalier.science.quantity.Sex;
 /**
  * Whether the lengths of one limb fit the child's age and an earlier film.
  *
- * <p>Bones do not shrink: a femur 6.4 mm or a tibia 4.4 mm shorter than before (√2 times the published half-widths of one
- * reading) asks for calibration, flexion or the wrong child. The ratio of both bones does not depend on the scale: when it
- * has changed by more than reading could, no calibration explains it. Judged: 4 standard deviations of the table for age,
- * and a ratio of 0.6 to 1.
+ * <p>Bones do not shrink: a femur 6.4 mm or a tibia 4.4 mm shorter than before (√2 times the published half-widths of
+ * one reading) asks for calibration, flexion or the wrong child. The ratio of both bones does not depend on the scale:
+ * when it has changed by more than reading could, no calibration explains it. Judged: 4 standard deviations of the
+ * table for age, and a ratio of 0.6 to 1.
  *
  * @param femur hip centre to knee, above 0
  * @param tibia knee to ankle centre, above 0

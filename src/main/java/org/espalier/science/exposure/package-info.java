@@ -1,4 +1,7 @@
-/** How a film was taken, what that does to each number, and whether its geometry fits the child. Judges nothing but sizes. */
+/**
+ * How a film was taken, what that does to each number, and whether its geometry fits the child. Judges nothing but
+ * sizes.
+ */
 @NamedInterface("exposure")
 @NullMarked
 package org.espalier.science.exposure;

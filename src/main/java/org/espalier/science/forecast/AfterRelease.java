@@ -4,11 +4,11 @@ import org.espalier.science.quantity.PrintedTable;
 import org.espalier.science.quantity.Sex;
 
 /**
- * What becomes of a straightened bone once nothing holds it: it stays, or part of the deformity returns. Published chances, not
- * learnt; small series.
+ * What becomes of a straightened bone once nothing holds it: it stays, or part of the deformity returns. Published
+ * chances, not learnt; small series.
  *
- * <p>What returns does so evenly within two years, less if growth ends before. Source and state of checking: {@code rebound.csv}
- * beside this class.
+ * <p>What returns does so evenly within two years, less if growth ends before. Source and state of checking:
+ * {@code rebound.csv} beside this class.
  *
  * @param chance of a return, 0 to 1
  * @param now degrees left to the target on the day of release

@@ -11,8 +11,9 @@ import java.util.Optional;
  * maximise  ½ Σ over limbs ln p(films | rates) − Σ over rates (moved from published)² / (2 spread²)
  * </pre>
  *
- * <p>One rate after the other is moved to the top of the parabola through three points, over and over until that brings next to nothing; what is left of its
- * spread follows from the parabola's bend. Few limbs leave the published rates nearly as they are; none, exactly.
+ * <p>One rate after the other is moved to the top of the parabola through three points, over and over until that brings
+ * next to nothing; what is left of its spread follows from the parabola's bend. Few limbs leave the published rates
+ * nearly as they are; none, exactly.
  */
 public final class CentreLearning {
 
@@ -23,8 +24,8 @@ public final class CentreLearning {
     private static final double NOTHING = 0.5;
 
     /**
-     * How much of what a limb says is believed: two limbs of a child are alike (correlation of the rate 0.4 to 0.5), films of one
-     * limb follow one another, and no model is right. Judged.
+     * How much of what a limb says is believed: two limbs of a child are alike (correlation of the rate 0.4 to 0.5),
+     * films of one limb follow one another, and no model is right. Judged.
      */
     private static final double TRUST = 0.5;
 

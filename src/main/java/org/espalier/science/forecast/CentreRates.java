@@ -125,7 +125,9 @@ public final class CentreRates {
         return factors(site, cause).mapToDouble(rate -> Math.log(value(rate))).sum();
     }
 
-    /** Standard deviation of the logarithm of a limb's efficiency: between limbs, and what is not known of the centre. */
+    /**
+     * Standard deviation of the logarithm of a limb's efficiency: between limbs, and what is not known of the centre.
+     */
     double logEfficiencySpread(PhysisSite site, Cause cause) {
         double between = value(Rate.BETWEEN_LIMBS) * (cause == Cause.IDIOPATHIC_VALGUS ? 1 : value(Rate.wider(cause)));
         return Math.sqrt(between * between

@@ -73,7 +73,8 @@ public final class ForecastScore {
     }
 
     /**
-     * The greatest distance between the places of what came in its forecasts and an even spread: Kolmogorov and Smirnov's.
+     * The greatest distance between the places of what came in its forecasts and an even spread: Kolmogorov and
+     * Smirnov's.
      *
      * @param places for each forecast the chance it gave to less than what came, 0 to 1
      */

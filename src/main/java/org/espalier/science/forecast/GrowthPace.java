@@ -9,7 +9,8 @@ import org.espalier.science.growth.GrowthPlate;
 import org.espalier.science.quantity.Sex;
 
 /**
- * How fast a growth plate would turn by sex and age if one side were held entirely ({@link FullTether}), to the end of growth.
+ * How fast a growth plate would turn by sex and age if one side were held entirely ({@link FullTether}), to the end of
+ * growth.
  */
 final class GrowthPace {
 

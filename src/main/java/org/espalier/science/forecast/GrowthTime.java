@@ -1,8 +1,8 @@
 package org.espalier.science.forecast;
 
 /**
- * The clock of a tethered growth plate: degrees that a typical plate would have corrected since it was placed, from growth by
- * sex and age and from the slowing with time in place. It stands still when growth has ended.
+ * The clock of a tethered growth plate: degrees that a typical plate would have corrected since it was placed, from
+ * growth by sex and age and from the slowing with time in place. It stands still when growth has ended.
  */
 final class GrowthTime implements TetherTime {
 

@@ -3,9 +3,9 @@ package org.espalier.science.forecast;
 import java.util.Arrays;
 
 /**
- * The ways a tethered growth plate may go, each with its weight: whether it responds, how strongly, from when, how ripe the
- * skeleton is, when its hardware failed. Given one of them, angle and efficiency are normal and follow the films by a Kalman
- * filter.
+ * The ways a tethered growth plate may go, each with its weight: whether it responds, how strongly, from when, how ripe
+ * the skeleton is, when its hardware failed. Given one of them, angle and efficiency are normal and follow the films by
+ * a Kalman filter.
  *
  * <pre>
  * x(t) = x(s) − r (S(t) − S(s))    degrees left; S the degrees of a typical plate, r the efficiency
@@ -13,8 +13,8 @@ import java.util.Arrays;
  * y    = x(t) + e                  e normal, with a share of films of far larger error
  * </pre>
  *
- * <p>Of each film both errors are weighed and the two results replaced by one of the same mean and variance. With one hypothesis,
- * no outlying films, no wandering this is the exact conjugate result.
+ * <p>Of each film both errors are weighed and the two results replaced by one of the same mean and variance. With one
+ * hypothesis, no outlying films, no wandering this is the exact conjugate result.
  */
 final class Hypotheses {
 

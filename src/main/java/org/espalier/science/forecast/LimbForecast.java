@@ -4,8 +4,9 @@ import java.util.Optional;
 import org.espalier.science.quantity.Angle;
 
 /**
- * Where both bones of one knee are going together. A bone without a tether stays as it is. The two forecasts count as independent:
- * the films of both bones are the same, so that the spread of their difference is a little too wide or too narrow.
+ * Where both bones of one knee are going together. A bone without a tether stays as it is. The two forecasts count as
+ * independent: the films of both bones are the same, so that the spread of their difference is a little too wide or too
+ * narrow.
  *
  * @param femur the lower end of the femur
  * @param tibia the upper end of the tibia

@@ -1,8 +1,8 @@
 package org.espalier.science.forecast;
 
 /**
- * When to look again at a growth plate under a tether: the latest time at which waiting for an operation from then on still leaves
- * little chance of lying too far past the target.
+ * When to look again at a growth plate under a tether: the latest time at which waiting for an operation from then on
+ * still leaves little chance of lying too far past the target.
  *
  * @param tolerance how far past the target is too far, in degrees, 0 or more
  * @param risk the chance of it that is taken, above 0 and below 1

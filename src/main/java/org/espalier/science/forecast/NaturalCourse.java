@@ -11,16 +11,16 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Sex;
 
 /**
- * Where the angle of thigh and leg of a healthy young child goes by itself: it keeps most of its place among children of its age
- * and draws a little nearer to their mean. It does not hold for tibia vara or bone disease: a child that leaves this spread on the
- * bowed side is not following it.
+ * Where the angle of thigh and leg of a healthy young child goes by itself: it keeps most of its place among children
+ * of its age and draws a little nearer to their mean. It does not hold for tibia vara or bone disease: a child that
+ * leaves this spread on the bowed side is not following it.
  *
  * <pre>
  * mean(later) + s(later) (k z + √(1 − k²) n)    z the place now, k = exp(−years / 6), n standard normal
  * </pre>
  *
- * <p>Source: mean and spread by age of the first study with a spread, Salenius and Vankka, J Bone Joint Surg Am 1975;57:259 (from
- * memory); how long a place is kept is judged.
+ * <p>Source: mean and spread by age of the first study with a spread, Salenius and Vankka, J Bone Joint Surg Am
+ * 1975;57:259 (from memory); how long a place is kept is judged.
  */
 public final class NaturalCourse {
 

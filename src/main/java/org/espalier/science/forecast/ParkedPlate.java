@@ -1,8 +1,8 @@
 package org.espalier.science.forecast;
 
 /**
- * A plate whose metaphyseal screw is out: it is meant to rest, but some go on tethering. Such a limb needs the same visits as one
- * with an active plate.
+ * A plate whose metaphyseal screw is out: it is meant to rest, but some go on tethering. Such a limb needs the same
+ * visits as one with an active plate.
  *
  * <p>Source: J Pediatr Orthop 2022;42:e762 (25 plates): 16 % went on tethering, seen after 14 months (7 to 22).
  *

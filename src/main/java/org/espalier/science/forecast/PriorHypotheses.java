@@ -6,7 +6,8 @@ import org.espalier.science.forecast.TetheredPhysis.Film;
 /**
  * The ways one growth plate may go before its films are seen, and after.
  *
- * <p>Spread by quadrature: five efficiencies (log-normal), three lags, three skeletal ages; failure at one of five times.
+ * <p>Spread by quadrature: five efficiencies (log-normal), three lags, three skeletal ages; failure at one of five
+ * times.
  */
 final class PriorHypotheses {
 

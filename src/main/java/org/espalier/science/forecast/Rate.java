@@ -3,8 +3,8 @@ package org.espalier.science.forecast;
 import java.util.Optional;
 
 /**
- * What is known of a centre's rates beforehand and learnt from its own limbs. Values, spreads and sources stand in the table
- * {@code published-rates.csv} beside this class.
+ * What is known of a centre's rates beforehand and learnt from its own limbs. Values, spreads and sources stand in the
+ * table {@code published-rates.csv} beside this class.
  */
 public enum Rate {
     /** Rate at the distal femur when the plate bites, as a part of the turn if one side were held entirely. */

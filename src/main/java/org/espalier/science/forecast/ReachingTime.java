@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
- * When a target is reached, in months since the plate. The chances need not add up to 1: what is missing is the chance that it
- * never is.
+ * When a target is reached, in months since the plate. The chances need not add up to 1: what is missing is the chance
+ * that it never is.
  */
 public final class ReachingTime {
 

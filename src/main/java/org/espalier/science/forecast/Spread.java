@@ -41,8 +41,8 @@ public final class Spread {
     /**
      * A spread of many parts, those close to each other replaced by one of the same mean and variance.
      *
-     * <p>Parts are gathered in bins no wider than half the least deviation, narrow and wide ones apart. Error: quantiles
-     * move by less than 0.01 of the standard deviation.
+     * <p>Parts are gathered in bins no wider than half the least deviation, narrow and wide ones apart. Error:
+     * quantiles move by less than 0.01 of the standard deviation.
      */
     static Spread merged(int parts, double[] weights, double[] means, double[] deviations) {
         if (parts <= FEW) {
@@ -115,8 +115,8 @@ public final class Spread {
      * Σ wᵢ A(y − mᵢ, sᵢ²) − ½ Σ Σ wᵢ wⱼ A(mᵢ − mⱼ, sᵢ² + sⱼ²)    A(d, v) = d (2 Φ(d/√v) − 1) + 2 √v φ(d/√v)
      * </pre>
      *
-     * <p>Source: Grimit, Gneiting, Berrocal and Johnson, Q J R Meteorol Soc 2006;132:2925 (from memory); one part is the formula
-     * of Gneiting and others, Mon Weather Rev 2005;133:1098.
+     * <p>Source: Grimit, Gneiting, Berrocal and Johnson, Q J R Meteorol Soc 2006;132:2925 (from memory); one part is
+     * the formula of Gneiting and others, Mon Weather Rev 2005;133:1098.
      *
      * @param came what came, in degrees
      * @return in degrees

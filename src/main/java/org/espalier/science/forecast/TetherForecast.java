@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.espalier.science.forecast.Hypotheses.Kind;
 
 /**
- * Where one growth plate under a tether is going, as known at its last film, the plate kept in. Months count from the day the
- * plate was placed.
+ * Where one growth plate under a tether is going, as known at its last film, the plate kept in. Months count from the
+ * day the plate was placed.
  */
 public final class TetherForecast {
 

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 import org.espalier.science.quantity.Sex;
 
 /**
- * One growth plate with a tether, as it is known on a day. Months count from the day the plate was placed, at 30.4375 days.
+ * One growth plate with a tether, as it is known on a day. Months count from the day the plate was placed, at 30.4375
+ * days.
  *
  * @param site which growth plate
  * @param cause why the limb is bent

@@ -15,8 +15,8 @@ import org.espalier.science.statistics.LmsDistribution;
  * months with decimals.
  *
  * <p>Source: 2000 CDC Growth Charts for the United States, Vital Health Stat 2002;11(246). It describes children of the
- * United States, 1963 to 1994; it is no standard of health. Error: parameters rounded to 5 and 6 decimals move a z-score
- * by less than 0.0001.
+ * United States, 1963 to 1994; it is no standard of health. Error: parameters rounded to 5 and 6 decimals move a
+ * z-score by less than 0.0001.
  */
 public final class BmiReference {
 

@@ -8,9 +8,9 @@ import org.espalier.science.quantity.Length;
  *
  * <p>One side stands still and the other grows by G over the width W: the joint turns by atan(G/W).
  *
- * <p>Source: Bowen, Leahey, Zhang and MacEwen, Clin Orthop Relat Res 1985;198:184 (concept, from memory). Error: a plate is no
- * perfect hinge; observed rates are 0.65 to 0.95 of it ({@link #EFFICIENCY}), and against 22 published series sums of this
- * kind missed the range of a third (J Orthop Surg Res 2017;12, PMC5504749).
+ * <p>Source: Bowen, Leahey, Zhang and MacEwen, Clin Orthop Relat Res 1985;198:184 (concept, from memory). Error: a
+ * plate is no perfect hinge; observed rates are 0.65 to 0.95 of it ({@link #EFFICIENCY}), and against 22 published
+ * series sums of this kind missed the range of a third (J Orthop Surg Res 2017;12, PMC5504749).
  */
 public final class CorrectionGeometry {
 

@@ -12,9 +12,9 @@ import org.espalier.science.quantity.Sex;
  * acquired      Δm = Δ + I · L · (M − 1),   I = 1 − (S − S')/(L − L')
  * </pre>
  *
- * <p>L the longer and S the shorter leg, ' on an earlier day, M the multiplier now. Source: Paley and others, J Bone Joint
- * Surg Am 2000;82-A:1432, formulae from memory. Error: that of reading the lengths, carried through as if independent; that
- * of the multiplier is not in it.
+ * <p>L the longer and S the shorter leg, ' on an earlier day, M the multiplier now. Source: Paley and others, J Bone
+ * Joint Surg Am 2000;82-A:1432, formulae from memory. Error: that of reading the lengths, carried through as if
+ * independent; that of the multiplier is not in it.
  */
 public sealed interface DifferenceAtMaturity {
 

@@ -10,7 +10,10 @@ final class Falling {
 
     private Falling() {}
 
-    /** The youngest age from which on the value is at or below a wanted one; empty where it never is or always was below. */
+    /**
+     * The youngest age from which on the value is at or below a wanted one; empty where it never is or always was
+     * below.
+     */
     static OptionalDouble firstAtOrBelow(DoubleUnaryOperator value, double from, double to, double wanted) {
         if (wanted > value.applyAsDouble(from) || wanted < value.applyAsDouble(to)) {
             return OptionalDouble.empty();

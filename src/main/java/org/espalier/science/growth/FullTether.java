@@ -6,8 +6,9 @@ import org.espalier.science.quantity.Sex;
 /**
  * How fast a knee turns while one side of its growth plate is held entirely: the growth of a year over the width.
  *
- * <p>Growth by the 1964 lengths ({@link GrowthCurve#byLengths}), width as assumed for the age ({@link PhysisWidth#assumed}).
- * Error: that of both, a quarter either way; a plate brings about a part of it, which is learnt from films.
+ * <p>Growth by the 1964 lengths ({@link GrowthCurve#byLengths}), width as assumed for the age
+ * ({@link PhysisWidth#assumed}). Error: that of both, a quarter either way; a plate brings about a part of it, which is
+ * learnt from films.
  */
 public final class FullTether {
 

@@ -16,8 +16,8 @@ import org.espalier.science.quantity.Sex;
  *                                                    not older than six months is wanted before a window is shown
  * </pre>
  *
- * <p>Source: rules of this program (judged); bone age predicts better than age since birth (441 segments, J Bone Joint Surg
- * Am 2021), heavy children run ahead in it.
+ * <p>Source: rules of this program (judged); bone age predicts better than age since birth (441 segments, J Bone Joint
+ * Surg Am 2021), heavy children run ahead in it.
  *
  * @param sex whose tables are asked
  * @param day the day reckoned from

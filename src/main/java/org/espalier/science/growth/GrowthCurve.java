@@ -18,8 +18,8 @@ import org.espalier.science.quantity.Sex;
  * </pre>
  *
  * <p>Error: a quarter either way ({@link #MODEL_ERROR}, judged), as published sources differ so much among themselves.
- * A bone's own percentile does not enter the first: it told nothing of the growth that followed (441 segments, J Bone Joint
- * Surg Am 2021).
+ * A bone's own percentile does not enter the first: it told nothing of the growth that followed (441 segments, J Bone
+ * Joint Surg Am 2021).
  */
 public final class GrowthCurve {
 

@@ -5,8 +5,9 @@ import org.espalier.science.quantity.PrintedTable;
 /**
  * A growth plate of femur or tibia, with its share in the growth that is left.
  *
- * <p>Source: Paley and others, J Bone Joint Surg Am 2000;82-A:1432 (of the bone, from memory); textbook convention (of the
- * leg). Error: the true share of the knee's plates rises from little over half at 7 years to nine tenths at the end.
+ * <p>Source: Paley and others, J Bone Joint Surg Am 2000;82-A:1432 (of the bone, from memory); textbook convention (of
+ * the leg). Error: the true share of the knee's plates rises from little over half at 7 years to nine tenths at the
+ * end.
  */
 public enum GrowthPlate {
     /** Upper end of the femur. */

@@ -8,9 +8,9 @@ import org.espalier.science.quantity.Sex;
 /**
  * How many times its present length a leg, femur or tibia will measure at maturity.
  *
- * <p>Source: Paley, Bhave, Herzenberg and Bowen, J Bone Joint Surg Am 2000;82-A:1432, all values from memory. Error: weak in
- * infancy (anchors at birth come out 6 to 7 % short); four height tables of the same kind overestimated 31 children treated
- * by guided growth (Bone Jt Open 2023, BJO-2023-0105).
+ * <p>Source: Paley, Bhave, Herzenberg and Bowen, J Bone Joint Surg Am 2000;82-A:1432, all values from memory. Error:
+ * weak in infancy (anchors at birth come out 6 to 7 % short); four height tables of the same kind overestimated 31
+ * children treated by guided growth (Bone Jt Open 2023, BJO-2023-0105).
  */
 public final class LegMultiplier {
 

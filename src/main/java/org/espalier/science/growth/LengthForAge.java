@@ -13,8 +13,8 @@ import org.espalier.science.statistics.NormalDistribution;
  * linearly.
  *
  * <p>Source: Anderson, Messner and Green, J Bone Joint Surg Am 1964;46-A:1197, all values from memory and unverified.
- * Lengths there include the epiphyses and are of orthoradiographs: lengths between joint centres on a standing film differ
- * by some percent, so that it serves to catch what cannot be, not to judge a child.
+ * Lengths there include the epiphyses and are of orthoradiographs: lengths between joint centres on a standing film
+ * differ by some percent, so that it serves to catch what cannot be, not to judge a child.
  */
 public final class LengthForAge {
 

@@ -7,8 +7,9 @@ import org.espalier.science.quantity.Sex;
 /**
  * When growth at the knee has all but ended, with the spread of children about it.
  *
- * <p>Source: middle, the ages at which the yearly rule stops, 14 and 16 years (Menelaus, J Bone Joint Surg Br 1966;48:336);
- * spread judged: a year by age since birth, 0.6 years by bone age. It is no proof of closed plates: only a film is.
+ * <p>Source: middle, the ages at which the yearly rule stops, 14 and 16 years (Menelaus, J Bone Joint Surg Br
+ * 1966;48:336); spread judged: a year by age since birth, 0.6 years by bone age. It is no proof of closed plates: only
+ * a film is.
  *
  * @param day the middle
  * @param years the age at it, by the count reckoned with

@@ -19,8 +19,9 @@ import org.espalier.science.quantity.Length;
  *                 left in which the angle can come back after release
  * </pre>
  *
- * <p>Of several ways to reckon growth the one with the earliest "by" decides. Source: geometry of {@link CorrectionGeometry};
- * parts judged from observed rates; two years, where more drift was seen (64 limbs, J Pediatr Orthop 2018;38:365).
+ * <p>Of several ways to reckon growth the one with the earliest "by" decides. Source: geometry of
+ * {@link CorrectionGeometry}; parts judged from observed rates; two years, where more drift was seen (64 limbs, J
+ * Pediatr Orthop 2018;38:365).
  */
 public sealed interface PlateWindow {
 

@@ -5,8 +5,9 @@ import org.espalier.science.quantity.Angle;
 /**
  * How the distal fragment of a bone stands to its proximal one.
  *
- * <p>Angulation is seen on two films square to each other; torsion is the twist, each reference line laid into the plane
- * across its own fragment (an angle measured on the table of a CT differs once the angulation passes 15 to 20 degrees).
+ * <p>Angulation is seen on two films square to each other; torsion is the twist, each reference line laid into the
+ * plane across its own fragment (an angle measured on the table of a CT differs once the angulation passes 15 to 20
+ * degrees).
  *
  * @param varus from the front, + varus (distal end towards medial), − valgus, within 80 degrees
  * @param procurvatum from the side, + apex in front, − recurvatum, within 80 degrees

@@ -7,12 +7,12 @@ import org.espalier.science.quantity.Length;
  * What turning the distal fragment about a hinge does to the two axes of a bone, seen from the front.
  *
  * <p>With H the hinge and the full angle corrected the axes end parallel, beside each other by
- * {@code dist(H, distal axis) − dist(H, proximal axis)}, signed. It is nought just when the hinge lies on the bisector through
- * the crossing of the axes; with the hinge on the proximal axis at a distance c from the crossing it is c sin θ. A plate at the
- * physis is such a hinge too.
+ * {@code dist(H, distal axis) − dist(H, proximal axis)}, signed. It is nought just when the hinge lies on the bisector
+ * through the crossing of the axes; with the hinge on the proximal axis at a distance c from the crossing it is c sin
+ * θ. A plate at the physis is such a hinge too.
  *
- * <p>Source: plane geometry; the three rules of cut and hinge in own words after Principles of Deformity Correction, 2002 (from
- * memory).
+ * <p>Source: plane geometry; the three rules of cut and hinge in own words after Principles of Deformity Correction,
+ * 2002 (from memory).
  *
  * @param proximal axis of the upper fragment
  * @param distal axis of the lower fragment

@@ -69,7 +69,10 @@ public record LegAxis(Length femur, Length tibia) {
         return deviationByBend(tibia.millimetres(), femur.millimetres(), bend, aboveKnee);
     }
 
-    /** Knee at the origin, the whole bone straight above, the bent one below: distance of the knee from the end-to-end line. */
+    /**
+     * Knee at the origin, the whole bone straight above, the bent one below: distance of the knee from the end-to-end
+     * line.
+     */
     private static Length deviationByBend(double whole, double bent, Angle bend, Length fromKnee) {
         double c = fromKnee.millimetres();
         if (!(c >= 0 && c <= bent)) {
@@ -83,8 +86,8 @@ public record LegAxis(Length femur, Length tibia) {
     /**
      * The correction at a hinge that brings the line from hip to ankle through a point at the level of the knee.
      *
-     * <p>The ankle moves on a circle about the hinge until it meets the ray from the hip through the point. It leaves the
-     * opening of the joint line as it is.
+     * <p>The ankle moves on a circle about the hinge until it meets the ray from the hip through the point. It leaves
+     * the opening of the joint line as it is.
      *
      * @param hip centre of the femoral head
      * @param ankle centre of the ankle

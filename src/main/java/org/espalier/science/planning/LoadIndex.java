@@ -5,15 +5,15 @@ import org.espalier.science.quantity.Length;
 /**
  * How much harder an exposed screw is bent than one seated on the bone: a ratio of stresses, no chance of breakage.
  *
- * <p>The screw in the bone is a half-endless beam on an elastic bed, {@code λ = (k / 4EI)^(1/4)}; a force V at height h above
- * the bone bends it by at most
+ * <p>The screw in the bone is a half-endless beam on an elastic bed, {@code λ = (k / 4EI)^(1/4)}; a force V at height h
+ * above the bone bends it by at most
  *
  * <pre>
  * M(h) = V e^(−q) (sin q / λ + h (cos q + sin q)),   q = atan(1 / (1 + 2λh));   M(0) = 0.32240 V / λ
  * </pre>
  *
- * <p>Source: beam on elastic foundation (Hetényi 1946, from memory). Error: force (100 to 500 N) and bed are not known; a
- * film shows the least of h; notches, friction and remodelling are left out. Grades are judged here and await audit.
+ * <p>Source: beam on elastic foundation (Hetényi 1946, from memory). Error: force (100 to 500 N) and bed are not known;
+ * a film shows the least of h; notches, friction and remodelling are left out. Grades are judged here and await audit.
  *
  * @param perMillimetre λ, of the seated screw in its bed, 1/mm, above 0
  */

@@ -11,8 +11,8 @@ import org.espalier.science.quantity.PlanePoint;
 /**
  * A film cut and moved: all that lies below a cut turns about a hinge.
  *
- * <p>Points are brought to the plane, turned and brought back, so that pixels that are not square do no harm. A round cut has
- * the hinge as its centre and the mean distance of its ends from there as its radius.
+ * <p>Points are brought to the plane, turned and brought back, so that pixels that are not square do no harm. A round
+ * cut has the hinge as its centre and the mean distance of its ends from there as its radius.
  *
  * @param kind how the cut runs between its ends
  * @param cutFrom one end of the cut, pixels

@@ -6,21 +6,21 @@ import org.espalier.science.quantity.Length;
 /**
  * A single oblique cut through a bone bent and twisted, and the turn in the cut that straightens both.
  *
- * <p>The distal fragment is the proximal one turned by R; every rotation has an axis n. A cut square to n lets its two faces
- * slide on each other without a gap, and has the same place in both fragments since R n = n. With A the true angulation and
- * i the torsion:
+ * <p>The distal fragment is the proximal one turned by R; every rotation has an axis n. A cut square to n lets its two
+ * faces slide on each other without a gap, and has the same place in both fragments since R n = n. With A the true
+ * angulation and i the torsion:
  *
  * <pre>
  * cos(Φ/2) = cos(A/2) cos(i/2)      tan κ = sin(i/2) / tan(A/2)
  * </pre>
  *
- * <p>The surgeon turns the distal fragment by −Φ about n. The horizontal part of n lies half the torsion before the axis of
- * angulation as the proximal fragment sees it, half behind it as the distal one does: cuts planned without that half turn
- * leave up to 8 degrees (at 30 and 30).
+ * <p>The surgeon turns the distal fragment by −Φ about n. The horizontal part of n lies half the torsion before the
+ * axis of angulation as the proximal fragment sees it, half behind it as the distal one does: cuts planned without that
+ * half turn leave up to 8 degrees (at 30 and 30).
  *
- * <p>Source: composition of rotations (Rodrigues); inclination and its derivation Orthopedic Reviews 120302; the climbing
- * rule Gopalan, Strategies Trauma Limb Reconstr, doi 10.5005/jp-journals-10080-1638. Error: that of the angles put in; see
- * {@link #leftBy(Angle, Angle, Angle)}.
+ * <p>Source: composition of rotations (Rodrigues); inclination and its derivation Orthopedic Reviews 120302; the
+ * climbing rule Gopalan, Strategies Trauma Limb Reconstr, doi 10.5005/jp-journals-10080-1638. Error: that of the angles
+ * put in; see {@link #leftBy(Angle, Angle, Angle)}.
  *
  * @param normal square to the cut, of length 1, its proximal part not negative
  * @param rotation Φ, the turn of the deformity about it, (−180, 180] degrees

@@ -7,13 +7,13 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 /**
  * A plate as a stiff link between two screw heads beside a growth plate: what the growth of the far side makes of it.
  *
- * <p>The middle of the bone grows straight on; the far cortex grows by G; the link keeps its length and may tilt. The turn is
- * close to {@code G / (W + s)}, whatever the plate's length and the spacing of the screws (to 0.3 %). Screws that hold firmly
- * open against each other by just the turn of the joint.
+ * <p>The middle of the bone grows straight on; the far cortex grows by G; the link keeps its length and may tilt. The
+ * turn is close to {@code G / (W + s)}, whatever the plate's length and the spacing of the screws (to 0.3 %). Screws
+ * that hold firmly open against each other by just the turn of the joint.
  *
- * <p>Source: rigid-body geometry; in keeping with a bench model (J Pediatr Orthop B 2014) and 68 physes (J Pediatr Orthop B
- * 2023) in which length and first angle of the screws had no effect. Error: what bone, cartilage and loose heads give way is
- * left out; see the observed rates.
+ * <p>Source: rigid-body geometry; in keeping with a bench model (J Pediatr Orthop B 2014) and 68 physes (J Pediatr
+ * Orthop B 2023) in which length and first angle of the screws had no effect. Error: what bone, cartilage and loose
+ * heads give way is left out; see the observed rates.
  *
  * @param width of the growth plate from the cortex under the plate, above 0
  * @param standOff of the line of the heads outside that cortex, not negative

@@ -5,8 +5,8 @@ import org.espalier.science.quantity.Length;
 /**
  * The cross-section of a screw where it enters the bone.
  *
- * <p>Source: bending of a round bar, any text on strength of materials. Error: the notch of a thread (factor 2 to 3) is left
- * out; figures are for comparing screws, not for calculating one.
+ * <p>Source: bending of a round bar, any text on strength of materials. Error: the notch of a thread (factor 2 to 3) is
+ * left out; figures are for comparing screws, not for calculating one.
  *
  * @param core diameter at the root of the thread, above 0
  * @param cannula inner diameter, 0 for a solid screw, below the core

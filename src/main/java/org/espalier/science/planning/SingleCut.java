@@ -6,7 +6,9 @@ import org.espalier.science.quantity.Angle;
 /** Whether a deformity lends itself to one oblique cut, and the cut. */
 public sealed interface SingleCut {
 
-    /** Below this cut-to-shaft angle the cut runs so far along the bone that it is flagged (judged here, not published). */
+    /**
+     * Below this cut-to-shaft angle the cut runs so far along the bone that it is flagged (judged here, not published).
+     */
     Angle STEEPEST = Angle.ofDegrees(30);
 
     /** Turns below this are not worth a cut (judged here). */

@@ -4,10 +4,11 @@ import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Length;
 
 /**
- * The axes of two fragments in space: the proximal one is the upright through the origin, the distal one passes a point.
+ * The axes of two fragments in space: the proximal one is the upright through the origin, the distal one passes a
+ * point.
  *
- * <p>Where the crossings seen from the front and from the side lie at different heights the fragments are shifted against
- * each other, or a film was not true.
+ * <p>Where the crossings seen from the front and from the side lie at different heights the fragments are shifted
+ * against each other, or a film was not true.
  *
  * <p>Source: closest approach of two straight lines, elementary geometry.
  *

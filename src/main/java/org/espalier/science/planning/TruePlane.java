@@ -11,8 +11,8 @@ import org.espalier.science.quantity.Angle;
  * Correction, 2002, from memory) is the rectangle rule below.
  *
  * @param angulation true bend, 0 to below 90 degrees
- * @param fromFrontal where the plane lies, (−180, 180] degrees, 0 frontal with the apex lateral, 90 sagittal with the apex
- *     in front
+ * @param fromFrontal where the plane lies, (−180, 180] degrees, 0 frontal with the apex lateral, 90 sagittal with the
+ *     apex in front
  */
 public record TruePlane(Angle angulation, Angle fromFrontal) {
 

@@ -6,9 +6,9 @@ import org.espalier.science.quantity.Length;
 /**
  * The base of a wedge by the four formulas in use, which differ: each is named wherever its figure is shown.
  *
- * <p>Source: plane geometry; a handbook's figure of 8 mm over 40 mm is 11.3 degrees by {@link #RIGHT_TRIANGLE}. Taking a
- * millimetre for a degree is right at a width of 57 mm only; in a child's metaphysis of 40 to 45 mm it turns 27 to 44 %
- * too far, and it is offered nowhere.
+ * <p>Source: plane geometry; a handbook's figure of 8 mm over 40 mm is 11.3 degrees by {@link #RIGHT_TRIANGLE}. Taking
+ * a millimetre for a degree is right at a width of 57 mm only; in a child's metaphysis of 40 to 45 mm it turns 27 to 44
+ * % too far, and it is offered nowhere.
  */
 public enum Wedge {
     /** Along the arc, w θ. */

@@ -15,8 +15,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A printed table kept as a resource: comment lines that begin with # and tell source, population, rounding and state of
- * checking, a header row, then rows of comma-separated cells; a cell with commas stands in quotation marks.
+ * A printed table kept as a resource: comment lines that begin with # and tell source, population, rounding and state
+ * of checking, a header row, then rows of comma-separated cells; a cell with commas stands in quotation marks.
  *
  * @param remarks the comment lines, without their mark
  * @param rows the rows, in order

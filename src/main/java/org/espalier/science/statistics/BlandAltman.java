@@ -14,8 +14,8 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * intervals             = ± t(0.975; n − 1) standard errors
  * </pre>
  *
- * <p>The pairs are to be of different limbs: several of one limb make the limits look surer than they are. Source: Bland
- * and Altman, Lancet 1986;i:307.
+ * <p>The pairs are to be of different limbs: several of one limb make the limits look surer than they are. Source:
+ * Bland and Altman, Lancet 1986;i:307.
  *
  * @param pairs how many, at least 2
  * @param meanDifference d, first less second

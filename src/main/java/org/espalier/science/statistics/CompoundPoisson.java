@@ -14,9 +14,10 @@ import java.util.List;
  * mean  = λ Σ k p(k)                       variance = λ Σ k² p(k)
  * </pre>
  *
- * <p>A stock that covers the mean covers far fewer weeks than a simple Poisson count of pieces promises, because pieces go in
- * fours, not one by one. Source: Panjer, ASTIN Bull 1981;12:22 (recursion; from memory). Error: sums of doubles, below 1e−12
- * up to a few thousand pieces; the operations of one lead time must number less than {@value #MOST_OPERATIONS}.
+ * <p>A stock that covers the mean covers far fewer weeks than a simple Poisson count of pieces promises, because pieces
+ * go in fours, not one by one. Source: Panjer, ASTIN Bull 1981;12:22 (recursion; from memory). Error: sums of doubles,
+ * below 1e−12 up to a few thousand pieces; the operations of one lead time must number less than
+ * {@value #MOST_OPERATIONS}.
  *
  * @param operations λ, mean number of operations in the lead time, 0 to 700
  * @param pieces p(k), the chance that an operation takes k pieces, k from 0; they add up to 1
@@ -32,7 +33,8 @@ public record CompoundPoisson(double operations, List<Double> pieces) {
     /**
      * Checks the parts.
      *
-     * @throws IllegalArgumentException if λ is not from 0 to 700, a chance is not from 0 to 1, or they do not add up to 1
+     * @throws IllegalArgumentException if λ is not from 0 to 700, a chance is not from 0 to 1, or they do not add up to
+     *     1
      */
     public CompoundPoisson {
         if (!(operations >= 0 && operations <= MOST_OPERATIONS)) {

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.hipparchus.distribution.continuous.FDistribution;
 
 /**
- * The part of the variance that lies in the things read rather than in the reading, with its 95 % interval. It depends on
- * how different the things are: tell it with the standard error in the unit of the reading.
+ * The part of the variance that lies in the things read rather than in the reading, with its 95 % interval. It depends
+ * on how different the things are: tell it with the standard error in the unit of the reading.
  *
  * <pre>
  * (1,1) = (B − W) / (B + (k − 1) W)                      each thing by other readers
@@ -17,7 +17,8 @@ import org.hipparchus.distribution.continuous.FDistribution;
  * <p>Source: Shrout and Fleiss, Psychol Bull 1979;86:420 (formulas from memory, reproduced from the printed data).
  *
  * @param value at most 1
- * @param interval its 95 % interval; empty where it is not defined: nothing left over between readers, or a mean of readers
+ * @param interval its 95 % interval; empty where it is not defined: nothing left over between readers, or a mean of
+ *     readers
  */
 public record IntraclassCorrelation(double value, Optional<Interval> interval) {
 

@@ -54,8 +54,8 @@ public record Repeatability(int pairs, double differenceDeviation) {
     }
 
     /**
-     * The SD of differences between single readings by two ways, when the differences of the means of two readings each are
-     * known: √(s² + ¼ s₁² + ¼ s₂²).
+     * The SD of differences between single readings by two ways, when the differences of the means of two readings each
+     * are known: √(s² + ¼ s₁² + ¼ s₂²).
      *
      * @param ofMeans SD of the differences of means
      * @param first repeatability of one way

@@ -1,4 +1,7 @@
-/** Distributions that printed tables are written in, and how far readings agree. Nothing here knows what is being measured. */
+/**
+ * Distributions that printed tables are written in, and how far readings agree. Nothing here knows what is being
+ * measured.
+ */
 @NamedInterface("statistics")
 @NullMarked
 package org.espalier.science.statistics;

@@ -14,7 +14,9 @@ final class CheckDigits {
 
     private CheckDigits() {}
 
-    /** Weights 3 and 1 in turn, 3 beside the check digit; all with it a multiple of ten (General Specifications, 7.9.1). */
+    /**
+     * Weights 3 and 1 in turn, 3 beside the check digit; all with it a multiple of ten (General Specifications, 7.9.1).
+     */
     static boolean isModulo10(String digits) {
         int last = digits.length() - 1;
         int sum = IntStream.rangeClosed(0, last)

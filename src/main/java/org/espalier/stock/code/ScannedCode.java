@@ -15,9 +15,9 @@ public sealed interface ScannedCode permits ReadCode, UnreadCode {
     Set<String> OF_GS1 = Set.of("]C1", "]e0", "]e1", "]e2", "]d2", "]Q3", "]J1", "]L2");
 
     /**
-     * Reads a code. A symbology identifier in front, brackets around application identifiers, the separator as the control
-     * character or as one of the signs that keyboards put in its place, and the asterisks that are printed around HIBC are
-     * all understood.
+     * Reads a code. A symbology identifier in front, brackets around application identifiers, the separator as the
+     * control character or as one of the signs that keyboards put in its place, and the asterisks that are printed
+     * around HIBC are all understood.
      *
      * @param text as it came, without what the scanner sends for the return key
      * @param today the day of reading, from which two-digit years take their century

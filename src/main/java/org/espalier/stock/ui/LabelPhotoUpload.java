@@ -19,8 +19,8 @@ import org.espalier.stock.LabelService;
 import org.espalier.stock.code.LabelPhoto;
 
 /**
- * A photo of a label by the camera of a phone, or from a file; it is looked at while it arrives, with no session locked, and
- * not kept.
+ * A photo of a label by the camera of a phone, or from a file; it is looked at while it arrives, with no session
+ * locked, and not kept.
  */
 final class LabelPhotoUpload extends Composite<Div> {
 

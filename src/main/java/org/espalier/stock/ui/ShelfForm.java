@@ -15,7 +15,10 @@ import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfData;
 import org.espalier.stock.ShelfKind;
 
-/** Puts up a store, a tray or a consignment shelf, or changes what is said of one; what was lent says by when it goes back. */
+/**
+ * Puts up a store, a tray or a consignment shelf, or changes what is said of one; what was lent says by when it goes
+ * back.
+ */
 final class ShelfForm extends Composite<Div> {
 
     private final Select<ShelfKind> kind = new Select<>();

@@ -28,7 +28,9 @@ import org.espalier.treatment.TreatmentText;
 import org.espalier.treatment.ui.TypedProcedure.TypedAct;
 import org.jspecify.annotations.Nullable;
 
-/** One act: the procedure, the side, the physis, the side of the bone, the implants; and what else may be said of it. */
+/**
+ * One act: the procedure, the side, the physis, the side of the bone, the implants; and what else may be said of it.
+ */
 final class ActForm extends Composite<Div> {
 
     private final Select<ProcedureKind> kind = Choices.of("treatment.procedure", Arrays.asList(ProcedureKind.values()));

@@ -14,7 +14,10 @@ import org.espalier.treatment.PieceLedger;
 import org.espalier.treatment.PieceOut;
 import org.espalier.treatment.TreatmentText;
 
-/** What belongs to no implant of a physis: frames, what holds a cut bone, whatever else was left in; and what came out of it. */
+/**
+ * What belongs to no implant of a physis: frames, what holds a cut bone, whatever else was left in; and what came out
+ * of it.
+ */
 final class OtherPieces extends Composite<Div> {
 
     OtherPieces(PieceLedger pieces) {

@@ -26,7 +26,10 @@ import org.espalier.treatment.StandingPlan;
 import org.espalier.treatment.Treatment;
 import org.jspecify.annotations.Nullable;
 
-/** Keeps ready what a planned operation needs: a range of sizes, a driver, a set for broken screws. Nothing is ticked before. */
+/**
+ * Keeps ready what a planned operation needs: a range of sizes, a driver, a set for broken screws. Nothing is ticked
+ * before.
+ */
 final class ReadyDialog extends Dialog {
 
     private static final int MOST_PIECES = 40;
@@ -70,7 +73,10 @@ final class ReadyDialog extends Dialog {
         getFooter().add(new Button(Texts.text("treatment.cancel"), click -> close()), save);
     }
 
-    /** What is to come out tells its driver when its pieces are known; of what was placed elsewhere nobody here knows it. */
+    /**
+     * What is to come out tells its driver when its pieces are known; of what was placed elsewhere nobody here knows
+     * it.
+     */
     private void rememberDriver() {
         var tether = treatment.tethersIn().stream()
                 .filter(one -> plan.plan().physis().filter(one.physis()::equals).isPresent())

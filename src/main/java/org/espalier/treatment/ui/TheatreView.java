@@ -29,7 +29,10 @@ import org.espalier.stock.Coverage;
 import org.espalier.treatment.TheatreCase;
 import org.espalier.treatment.TheatreService;
 
-/** Who is in theatre on a day, on which side and physis, with which plate on which side of the bone: large, for printing. */
+/**
+ * Who is in theatre on a day, on which side and physis, with which plate on which side of the bone: large, for
+ * printing.
+ */
 @Route(Urls.THEATRE)
 @Menu(title = "treatment.menu.theatre", order = 5)
 @StyleSheet("themes/patient.css")

@@ -17,7 +17,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
-/** A draft that an earlier version of a form left behind, whatever it lacks, never keeps the screen from being shown. */
+/**
+ * A draft that an earlier version of a form left behind, whatever it lacks, never keeps the screen from being shown.
+ */
 @IntegrationTest
 class EarlierDraftIntegrationTests {
 

@@ -19,8 +19,8 @@ import org.hipparchus.geometry.euclidean.twod.Line;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 
 /**
- * What must hold for every limb. The identities are arithmetic of the angles' definitions; lines, distances and crossings
- * are refereed by Hipparchus, a general geometry library.
+ * What must hold for every limb. The identities are arithmetic of the angles' definitions; lines, distances and
+ * crossings are refereed by Hipparchus, a general geometry library.
  */
 class AlignmentIdentityTests {
 
@@ -40,7 +40,9 @@ class AlignmentIdentityTests {
                 .isCloseTo(value(numbers, Quantity.HKA) - value(numbers, Quantity.JLCA), within(EXACT));
     }
 
-    /** Tibial shaft laid on the tibial mechanical axis, so that the femur's own offset alone separates the two angles. */
+    /**
+     * Tibial shaft laid on the tibial mechanical axis, so that the femur's own offset alone separates the two angles.
+     */
     @Property
     void shaftAngleIsTheFemoralOffsetLessTheKneeAngle(@ForAll("limbs") LimbLandmarks limb) {
         LimbLandmarks onAxis = limb.with(Landmark.TIBIA_SHAFT_PROXIMAL, middle(limb, "PLATEAU"))

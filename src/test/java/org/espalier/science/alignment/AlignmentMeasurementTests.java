@@ -285,10 +285,10 @@ class AlignmentMeasurementTests {
     }
 
     /**
-     * Means of Jamali and others, J Orthop Surg Res 2017;12:77 (mLDFA 85.6, mMPTA 86.1, 0.7 varus, offset of the femoral
-     * axes 5.4; aLDFA printed as 80.2, aTFA as 4.8 where arithmetic gives 4.7); Bone Jt Open 2021;2(5) (bony 0.87, knee
-     * 1.33 varus); Feucht and others, Knee Surg Sports Traumatol Arthrosc 2021;29:3299, Fig. 3 (10 varus; the tibia
-     * corrected to 90 leaves 4.4, to 95 about none).
+     * Means of Jamali and others, J Orthop Surg Res 2017;12:77 (mLDFA 85.6, mMPTA 86.1, 0.7 varus, offset of the
+     * femoral axes 5.4; aLDFA printed as 80.2, aTFA as 4.8 where arithmetic gives 4.7); Bone Jt Open 2021;2(5) (bony
+     * 0.87, knee 1.33 varus); Feucht and others, Knee Surg Sports Traumatol Arthrosc 2021;29:3299, Fig. 3 (10 varus;
+     * the tibia corrected to 90 leaves 4.4, to 95 about none).
      */
     @ParameterizedTest
     @CsvSource({

@@ -33,8 +33,8 @@ class FilmErrorTests {
     }
 
     /**
-     * A coin of 24.5 mm shown 27.17 to 29.40 mm wide: J Bone Joint Surg Br 2006;88(Supp II):247. A bead of 8 mm (nominal)
-     * shown 9.69 to 11.90 mm wide: Bioengineering 2025;12:999.
+     * A coin of 24.5 mm shown 27.17 to 29.40 mm wide: J Bone Joint Surg Br 2006;88(Supp II):247. A bead of 8 mm
+     * (nominal) shown 9.69 to 11.90 mm wide: Bioengineering 2025;12:999.
      */
     @ParameterizedTest
     @CsvSource({"24.5, 27.17, 1.109", "24.5, 29.40, 1.200", "8, 9.69, 1.21", "8, 11.90, 1.49"})

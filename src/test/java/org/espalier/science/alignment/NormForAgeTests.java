@@ -97,7 +97,10 @@ class NormForAgeTests {
         assertThat(NormalRange.of(Quantity.ATFA, Age.ofYears(6))).isEmpty();
     }
 
-    /** Femora 424.6 and 421.5, tibiae 340.0 and 322.9 mm: a public-domain film on a radiology site, differences 3.1 and 17.1. */
+    /**
+     * Femora 424.6 and 421.5, tibiae 340.0 and 322.9 mm: a public-domain film on a radiology site, differences 3.1 and
+     * 17.1.
+     */
     @Test
     void tellsALengthDifferenceWithItsError() {
         var femora = LengthDifference.ofFemora(new Length(424.6), new Length(421.5));

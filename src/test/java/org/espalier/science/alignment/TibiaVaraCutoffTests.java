@@ -14,7 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TibiaVaraCutoffTests {
 
-    /** Levine and Drennan 1982, Feldman and Schoenecker 1993, Davids and others 2001: rates in percent from their counts. */
+    /**
+     * Levine and Drennan 1982, Feldman and Schoenecker 1993, Davids and others 2001: rates in percent from their
+     * counts.
+     */
     @ParameterizedTest
     @CsvSource({
         "0, Levine, 90.6, 98.2, 96.7, 94.8",

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Values computed outside this program with the formulas named at {@link ForecastScore}; tolerances follow the printed digits. */
+/**
+ * Values computed outside this program with the formulas named at {@link ForecastScore}; tolerances follow the printed
+ * digits.
+ */
 class ForecastScoreTests {
 
     private static final double[] PLACES = {0.03, 0.12, 0.21, 0.34, 0.41, 0.48, 0.62, 0.77, 0.85, 0.96};

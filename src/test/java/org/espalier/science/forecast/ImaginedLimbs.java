@@ -8,8 +8,8 @@ import org.espalier.science.forecast.TetheredPhysis.Film;
 import org.espalier.science.quantity.Sex;
 
 /**
- * Limbs that go exactly as the forecast imagines them, at a centre whose rates are known exactly: no forecaster can do better on
- * them than the forecast itself, but for what its quadrature leaves out.
+ * Limbs that go exactly as the forecast imagines them, at a centre whose rates are known exactly: no forecaster can do
+ * better on them than the forecast itself, but for what its quadrature leaves out.
  */
 final class ImaginedLimbs {
 

@@ -25,7 +25,10 @@ class LookRuleTests {
         }
     }
 
-    /** Six degrees left by a film with an error of 0.9, 0.85 degrees a month with 0.35 between limbs, nothing else unsure. */
+    /**
+     * Six degrees left by a film with an error of 0.9, 0.85 degrees a month with 0.35 between limbs, nothing else
+     * unsure.
+     */
     private static TetherForecast sixDegreesLeft() {
         var limb = new Hypotheses(0, 0.9, 0, 1);
         limb.add(Kind.RESPONDS, 1, new Even(), 0, Hypotheses.NOT_FAILED, new Start(6, 0.9), 0.85, 0.35, 0);

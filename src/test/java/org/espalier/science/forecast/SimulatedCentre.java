@@ -8,9 +8,9 @@ import org.espalier.science.forecast.TetheredPhysis.Film;
 import org.espalier.science.quantity.Sex;
 
 /**
- * A centre whose limbs are drawn, on purpose not as the forecast imagines them: growth in millimetres over the width of the growth
- * plate, efficiency by a gamma distribution shared by a child's limbs, a plate that bites little by little, a rate that sways about
- * its mean, heavy-tailed films, hardware that tires, limbs that respond a little.
+ * A centre whose limbs are drawn, on purpose not as the forecast imagines them: growth in millimetres over the width of
+ * the growth plate, efficiency by a gamma distribution shared by a child's limbs, a plate that bites little by little,
+ * a rate that sways about its mean, heavy-tailed films, hardware that tires, limbs that respond a little.
  *
  * @param name for the reader
  * @param efficiency mean part of the full tether
@@ -51,7 +51,10 @@ public record SimulatedCentre(
     private static final double MONTHS = 12;
     private static final int LONGEST = 240;
 
-    /** Millimetres a year in the year after each birthday from 1, derived from the 1964 lengths (J Bone Joint Surg Am 46-A:1197). */
+    /**
+     * Millimetres a year in the year after each birthday from 1, derived from the 1964 lengths (J Bone Joint Surg Am
+     * 46-A:1197).
+     */
     private static final double[][] GROWTH = {
         {24, 22, 19, 17, 16, 15, 15, 14, 14, 15, 14, 11, 5.9, 2.3, 0.8, 0.1, 0, 0, 0},
         {17, 13, 12, 11, 10, 9.6, 9.5, 9.5, 9.8, 9.8, 9.2, 7.0, 3.4, 0.9, 0.2, 0.1, 0, 0, 0},
@@ -248,7 +251,10 @@ public record SimulatedCentre(
         }
     }
 
-    /** Takes films as clinics do: the first after three to four months, some visits missed, until straight or so many months. */
+    /**
+     * Takes films as clinics do: the first after three to four months, some visits missed, until straight or so many
+     * months.
+     */
     void follow(Limb limb, double longest) {
         double month = 3 + 1.5 * limb.chance.nextDouble();
         while (month < longest) {

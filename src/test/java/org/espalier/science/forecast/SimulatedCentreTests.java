@@ -8,13 +8,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Forecasts of limbs drawn otherwise than the forecast imagines them, with and without limbs of the centre to learn from. */
+/**
+ * Forecasts of limbs drawn otherwise than the forecast imagines them, with and without limbs of the centre to learn
+ * from.
+ */
 class SimulatedCentreTests {
 
     private static final int ASKED = 300;
     private static final int EARLIER = 160;
 
-    /** Published rates do not know a centre's own rates and films: quick and slow ones are missed by so much, or twice that. */
+    /**
+     * Published rates do not know a centre's own rates and films: quick and slow ones are missed by so much, or twice
+     * that.
+     */
     private static final double UNKNOWN_CENTRE = 0.05;
 
     private static final double[] HORIZONS = {3, 6, 9, 12};

@@ -9,9 +9,9 @@ import org.espalier.science.forecast.Hypotheses.Start;
 import org.junit.jupiter.api.Test;
 
 /**
- * One limb worked through by hand with the closed forms of conjugate updating (Laird and Ware, Biometrics 1982;38:963) and of the
- * random-coefficient degradation model: lag, wandering, outlying films and classes off. Values computed outside this program;
- * tolerances are half a unit of the last printed digit.
+ * One limb worked through by hand with the closed forms of conjugate updating (Laird and Ware, Biometrics 1982;38:963)
+ * and of the random-coefficient degradation model: lag, wandering, outlying films and classes off. Values computed
+ * outside this program; tolerances are half a unit of the last printed digit.
  */
 class WorkedForecastTests {
 

@@ -14,7 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CorrectionGeometryTests {
 
-    /** atan(growth/width) worked out by hand to 0.1 degrees; the concept of Bowen and others, Clin Orthop 1985;198:184. */
+    /**
+     * atan(growth/width) worked out by hand to 0.1 degrees; the concept of Bowen and others, Clin Orthop 1985;198:184.
+     */
     @ParameterizedTest
     @CsvSource({
         "6, 45, 7.6",

@@ -9,9 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Degrees a month with one side held, by growth in the year after a birthday over the width assumed at it. The values were derived
- * outside this program from the lengths of 1964 (J Bone Joint Surg Am 46-A:1197) with shares of 0.71 and 0.57; the tolerance lets
- * the width grow during that year.
+ * Degrees a month with one side held, by growth in the year after a birthday over the width assumed at it. The values
+ * were derived outside this program from the lengths of 1964 (J Bone Joint Surg Am 46-A:1197) with shares of 0.71 and
+ * 0.57; the tolerance lets the width grow during that year.
  */
 class FullTetherTests {
 

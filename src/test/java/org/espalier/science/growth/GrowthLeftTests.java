@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Worked examples. Formulae are of Paley and others, J Bone Joint Surg Am 2000;82-A:1432; where no publication is named the
- * number follows from them by hand.
+ * Worked examples. Formulae are of Paley and others, J Bone Joint Surg Am 2000;82-A:1432; where no publication is named
+ * the number follows from them by hand.
  */
 class GrowthLeftTests {
 
@@ -89,8 +89,8 @@ class GrowthLeftTests {
     }
 
     /**
-     * A boy of 10 with a leg of 36.29 and 28.53 cm, by hand: 84.91 cm grown; 2 cm at the femur, 37 % of the leg, are 5.41 cm of
-     * it, left at a multiplier of 84.91 / 79.51 = 1.068, between 1.08 at 14 and 1.06 at 14.5 years.
+     * A boy of 10 with a leg of 36.29 and 28.53 cm, by hand: 84.91 cm grown; 2 cm at the femur, 37 % of the leg, are
+     * 5.41 cm of it, left at a multiplier of 84.91 / 79.51 = 1.068, between 1.08 at 14 and 1.06 at 14.5 years.
      */
     @Test
     void timesAnArrestThatTakesSoMuchOffALeg() {
@@ -141,7 +141,10 @@ class GrowthLeftTests {
                 .isCloseTo(49.1, within(TENTH_MM));
     }
 
-    /** Legs below the seat of 15 cm at birth, 81 and 74.5 cm grown (Kelly and Dimeglio, J Child Orthop 2008;2:407, read). */
+    /**
+     * Legs below the seat of 15 cm at birth, 81 and 74.5 cm grown (Kelly and Dimeglio, J Child Orthop 2008;2:407,
+     * read).
+     */
     @Test
     void fallsShortFromBirthBySixAndSevenPerCent() {
         Length newborn = Length.ofCentimetres(15);
@@ -172,7 +175,10 @@ class GrowthLeftTests {
         }
     }
 
-    /** Millimetres left by the 1964 lengths and constant shares, worked out by hand to 0.1 cm above a year, finer at the end. */
+    /**
+     * Millimetres left by the 1964 lengths and constant shares, worked out by hand to 0.1 cm above a year, finer at the
+     * end.
+     */
     @ParameterizedTest
     @CsvSource({
         "MALE, 1, 233, 146",

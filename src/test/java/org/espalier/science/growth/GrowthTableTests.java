@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Every row of the tables growth is reckoned by, written down a second time. Where a table is derived, the figures were worked out
- * outside this program.
+ * Every row of the tables growth is reckoned by, written down a second time. Where a table is derived, the figures were
+ * worked out outside this program.
  */
 class GrowthTableTests {
 
@@ -73,8 +73,8 @@ class GrowthTableTests {
     }
 
     /**
-     * Length at 18 less length at the age, times 0.71 and 0.57; Anderson, Messner and Green, J Bone Joint Surg Am 1964;46-A:1197
-     * (from memory), derived: years, boys' femur and tibia, girls' femur and tibia in centimetres.
+     * Length at 18 less length at the age, times 0.71 and 0.57; Anderson, Messner and Green, J Bone Joint Surg Am
+     * 1964;46-A:1197 (from memory), derived: years, boys' femur and tibia, girls' femur and tibia in centimetres.
      */
     @ParameterizedTest
     @CsvSource(textBlock = """
@@ -148,7 +148,10 @@ class GrowthTableTests {
                 .millimetres();
     }
 
-    /** atan(growth / width) in degrees a year, worked out by hand; concept of Bowen and others, Clin Orthop 1985;198:184. */
+    /**
+     * atan(growth / width) in degrees a year, worked out by hand; concept of Bowen and others, Clin Orthop
+     * 1985;198:184.
+     */
     @ParameterizedTest
     @CsvSource(textBlock = """
             6, 45, 7.6

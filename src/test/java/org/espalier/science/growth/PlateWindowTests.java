@@ -70,8 +70,8 @@ class PlateWindowTests {
     }
 
     /**
-     * A girl of 11, 8 degrees left, plate 66 mm wide: needed 66·tan 8° = 9.28 mm of full growth, 11.6 mm at 0.8. The 1964
-     * lengths leave 20.5 mm at 12 and 9.4 at 13, so 11.6 mm at 12.80 years.
+     * A girl of 11, 8 degrees left, plate 66 mm wide: needed 66·tan 8° = 9.28 mm of full growth, 11.6 mm at 0.8. The
+     * 1964 lengths leave 20.5 mm at 12 and 9.4 at 13, so 11.6 mm at 12.80 years.
      */
     @Test
     void findsTheLastDayByHand() {

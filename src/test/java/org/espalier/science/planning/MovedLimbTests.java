@@ -23,7 +23,10 @@ class MovedLimbTests {
 
     private static final Calibration TALL_PIXELS = Calibration.ofStated(PixelScale.of(0.5, 0.7));
 
-    /** A right limb, medial to the right of the film, tibia in varus: a cut below the plateau turned by θ changes HKA by θ. */
+    /**
+     * A right limb, medial to the right of the film, tibia in varus: a cut below the plateau turned by θ changes HKA by
+     * θ.
+     */
     @Property
     void turnsTheMeasuredAxisByTheTurn(
             @ForAll @DoubleRange(min = -20, max = 20) double turn,
@@ -43,7 +46,10 @@ class MovedLimbTests {
                 .isCloseTo(Math.abs(axisTurn(cut)), within(1e-9));
     }
 
-    /** By how much the line from the plateau to the ankle turned, from the ankle's own place: worked out apart from the product. */
+    /**
+     * By how much the line from the plateau to the ankle turned, from the ankle's own place: worked out apart from the
+     * product.
+     */
     private static double axisTurn(MovedLimb cut) {
         PixelPoint ankle = PixelPoint.of(530, 1500);
         PixelPoint moved = cut.turned(ankle, TALL_PIXELS);

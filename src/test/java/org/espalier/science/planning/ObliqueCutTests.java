@@ -89,7 +89,10 @@ class ObliqueCutTests {
         assertThat(distal.rotation().degrees()).isCloseTo(proximal.rotation().degrees(), within(1e-9));
     }
 
-    /** Residual angulation and torsion of the rule of thumb: inclination atan(i/A), turn √(A² + i²), half turn kept or left out. */
+    /**
+     * Residual angulation and torsion of the rule of thumb: inclination atan(i/A), turn √(A² + i²), half turn kept or
+     * left out.
+     */
     @ParameterizedTest
     @CsvSource({
         "10,10,44.891,14.133,0.87,0.01,-0.03",
@@ -205,8 +208,8 @@ class ObliqueCutTests {
     }
 
     /**
-     * The sixteen patterns of a published clay model: eight ascend, eight descend (Gopalan, Strategies Trauma Limb Reconstr,
-     * doi 10.5005/jp-journals-10080-1638, abstract).
+     * The sixteen patterns of a published clay model: eight ascend, eight descend (Gopalan, Strategies Trauma Limb
+     * Reconstr, doi 10.5005/jp-journals-10080-1638, abstract).
      */
     @ParameterizedTest
     @CsvSource({
@@ -280,8 +283,9 @@ class ObliqueCutTests {
     }
 
     /**
-     * A digital bone, made and moved by the geometry library alone: the lower half of a straight bone is bent and twisted, then
-     * turned back by what the cut says. Its points come back to where they were, and those on the cut never leave it.
+     * A digital bone, made and moved by the geometry library alone: the lower half of a straight bone is bent and
+     * twisted, then turned back by what the cut says. Its points come back to where they were, and those on the cut
+     * never leave it.
      */
     @Property
     void bringsEveryPointOfADigitalBoneBack(

@@ -48,8 +48,9 @@ class PlateMechanicsTests {
     }
 
     /**
-     * Width 70, stand-off 3, heads 8 mm from the growth plate: the point about which the epiphysis turns at the moment, by the
-     * difference of two positions, from the plate-side cortex; it drifts up with half the growth and outwards by less than 1 mm.
+     * Width 70, stand-off 3, heads 8 mm from the growth plate: the point about which the epiphysis turns at the moment,
+     * by the difference of two positions, from the plate-side cortex; it drifts up with half the growth and outwards by
+     * less than 1 mm.
      */
     @ParameterizedTest
     @CsvSource({"0.01,-3.00,0.00", "5,-3.30,2.61", "10,-3.61,5.23", "15,-3.83,7.88"})

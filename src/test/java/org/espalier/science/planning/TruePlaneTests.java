@@ -30,8 +30,8 @@ class TruePlaneTests {
     }
 
     /**
-     * A published figure prints 24 degrees for 19 and 14 (PMC4799231, figure 5): the drawn rectangle to the printed degree. The
-     * plane it prints (43 and 47) fits neither formula and is left out.
+     * A published figure prints 24 degrees for 19 and 14 (PMC4799231, figure 5): the drawn rectangle to the printed
+     * degree. The plane it prints (43 and 47) fits neither formula and is left out.
      */
     @Test
     void drawsThePublishedExample() {

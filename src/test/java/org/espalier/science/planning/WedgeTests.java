@@ -46,7 +46,10 @@ class WedgeTests {
         assertThat(100 * (turned - 10) / 10).isCloseTo(tooFarPercent, within(0.1));
     }
 
-    /** A handbook's drawing: width 40 mm, base 8 mm (online-elib.jp ID0613), 11.310 degrees with one face square to the base. */
+    /**
+     * A handbook's drawing: width 40 mm, base 8 mm (online-elib.jp ID0613), 11.310 degrees with one face square to the
+     * base.
+     */
     @Test
     void agreesWithAHandbookFigure() {
         assertThat(base(Wedge.RIGHT_TRIANGLE, 40, 11.310)).isCloseTo(8, within(1e-3));

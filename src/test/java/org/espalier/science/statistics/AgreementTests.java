@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Peak flow of 17 people by a large and a mini meter, twice each, in l/min. Source: Bland and Altman, Lancet 1986;i:307
- * (data read in a listing; the printed limits of −79.7 and 75.5 come from a rounded SD and are from memory). Values to the
- * last digit they were worked out to.
+ * (data read in a listing; the printed limits of −79.7 and 75.5 come from a rounded SD and are from memory). Values to
+ * the last digit they were worked out to.
  */
 class AgreementTests {
 

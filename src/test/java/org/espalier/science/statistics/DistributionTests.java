@@ -48,8 +48,8 @@ class DistributionTests {
     }
 
     /**
-     * Metaphyseal-diaphyseal angles of Feldman and Schoenecker, J Bone Joint Surg Am 1993;75:1602: physiological bowing 9
-     * (SD 3.9), tibia vara 19 (SD 5.7) degrees; the percentages follow from these by arithmetic.
+     * Metaphyseal-diaphyseal angles of Feldman and Schoenecker, J Bone Joint Surg Am 1993;75:1602: physiological bowing
+     * 9 (SD 3.9), tibia vara 19 (SD 5.7) degrees; the percentages follow from these by arithmetic.
      */
     @Test
     void givesTheOverlapOfPublishedGroups() {

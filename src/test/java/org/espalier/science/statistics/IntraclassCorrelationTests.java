@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Six things read by four judges. Source: Shrout and Fleiss, Psychol Bull 1979;86:420 (data and results from memory). */
+/**
+ * Six things read by four judges. Source: Shrout and Fleiss, Psychol Bull 1979;86:420 (data and results from memory).
+ */
 class IntraclassCorrelationTests {
 
     private static final double PRINTED = 0.0001;

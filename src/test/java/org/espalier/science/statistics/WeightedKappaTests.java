@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 
 class WeightedKappaTests {
 
-    /** By hand: 2 disagreements of one class in 4; each meets 4 by chance: 16 pairings with 8 squares, so 1 − 2 · 4 / 8. */
+    /**
+     * By hand: 2 disagreements of one class in 4; each meets 4 by chance: 16 pairings with 8 squares, so 1 − 2 · 4 / 8.
+     */
     @Test
     void isNoughtWhereReadersAgreeAsByChance() {
         var pairs = List.of(new Pair(0, 0), new Pair(0, 1), new Pair(1, 0), new Pair(1, 1));

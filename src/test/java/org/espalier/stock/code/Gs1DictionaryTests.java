@@ -18,8 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Every identifier of the GS1 Barcode Syntax Dictionary takes what its line there allows and refuses what it forbids. The
- * good and bad values of each rule are those of the published GS1 Barcode Syntax Tests (2024), as far as they name some.
+ * Every identifier of the GS1 Barcode Syntax Dictionary takes what its line there allows and refuses what it forbids.
+ * The good and bad values of each rule are those of the published GS1 Barcode Syntax Tests (2024), as far as they name
+ * some.
  */
 class Gs1DictionaryTests {
 

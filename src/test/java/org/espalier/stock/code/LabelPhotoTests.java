@@ -17,7 +17,9 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
-/** Labels as a phone sees them: turned, far off, in grey light, with noise. Drawn by ZXing 3.5.3, laid askew by hand. */
+/**
+ * Labels as a phone sees them: turned, far off, in grey light, with noise. Drawn by ZXing 3.5.3, laid askew by hand.
+ */
 class LabelPhotoTests {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 1, 15);

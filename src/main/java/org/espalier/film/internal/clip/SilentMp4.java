@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * An MP4 (ISO/IEC 14496-12) with the samples of its picture and the tables needed to play them. Sound and other tracks, places,
- * times, names of programs and cameras become empty space of the same length; so does every byte of media that no sample of a
- * picture holds.
+ * An MP4 (ISO/IEC 14496-12) with the samples of its picture and the tables needed to play them. Sound and other tracks,
+ * places, times, names of programs and cameras become empty space of the same length; so does every byte of media that
+ * no sample of a picture holds.
  */
 public final class SilentMp4 {
 

@@ -4,8 +4,8 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * A WebM (RFC 8794, RFC 9559) with the frames of its picture and the numbers needed to play them. Sound, tags, titles, dates,
- * attachments, names of programs and checksums become empty space of the same length.
+ * A WebM (RFC 8794, RFC 9559) with the frames of its picture and the numbers needed to play them. Sound, tags, titles,
+ * dates, attachments, names of programs and checksums become empty space of the same length.
  */
 public final class SilentWebm {
 
@@ -26,7 +26,10 @@ public final class SilentWebm {
     /** Segment, Info, Tracks, Cluster, Video: entered. */
     private static final Set<Integer> HOLDERS = Set.of(0x18538067, 0x1549A966, 0x1654AE6B, 0x1F43B675, 0xE0);
 
-    /** Where to seek; scale and length; how frames are stored; size, crop, depth and colours; times of clusters and blocks. */
+    /**
+     * Where to seek; scale and length; how frames are stored; size, crop, depth and colours; times of clusters and
+     * blocks.
+     */
     private static final Set<Integer> KEPT = Set.of(
             EBML,
             0x114D9B74,

@@ -1,8 +1,8 @@
 package org.espalier.film.internal.clip;
 
 /**
- * How a sample is cut into units (ISO/IEC 14496-15): those of words beside the picture, in which cameras write who, where and
- * when, are filled with filler of the same length.
+ * How a sample is cut into units (ISO/IEC 14496-15): those of words beside the picture, in which cameras write who,
+ * where and when, are filled with filler of the same length.
  *
  * @param lengthBytes of the length before each unit; 0 where samples are not cut so
  * @param head bytes before a unit's content

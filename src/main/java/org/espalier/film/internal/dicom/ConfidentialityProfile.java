@@ -24,8 +24,9 @@ public final class ConfidentialityProfile {
     private ConfidentialityProfile() {}
 
     /**
-     * The action for an attribute: {@code X} remove, {@code Z} empty, {@code D} dummy value, {@code U} new UID, or a choice
-     * of them parted by strokes; empty for an attribute the profile leaves alone. Private attributes are removed.
+     * The action for an attribute: {@code X} remove, {@code Z} empty, {@code D} dummy value, {@code U} new UID, or a
+     * choice of them parted by strokes; empty for an attribute the profile leaves alone. Private attributes are
+     * removed.
      */
     public static Optional<String> action(Tag tag) {
         if (tag.isPrivate()) {

@@ -40,7 +40,9 @@ public final class DataSet implements Iterable<Element> {
         return elements.values().iterator();
     }
 
-    /** The text values of an element, padding removed; empty strings keep their place; empty list when there is none. */
+    /**
+     * The text values of an element, padding removed; empty strings keep their place; empty list when there is none.
+     */
     public List<String> strings(Tag tag) {
         return element(tag).map(element -> Values.texts(element, characterSet)).orElse(List.of());
     }

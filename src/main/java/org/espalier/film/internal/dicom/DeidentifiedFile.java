@@ -10,15 +10,17 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A picture written anew with nothing that tells whose it is: the basic profile of PS3.15 annex E. It goes by a list of what
- * stays, not of what goes: the pixels, and numbers of how they were made and are to be shown. Each of them is read as a
- * number or as one of a few words and written from that, so that no text of the sender is carried over.
+ * A picture written anew with nothing that tells whose it is: the basic profile of PS3.15 annex E. It goes by a list of
+ * what stays, not of what goes: the pixels, and numbers of how they were made and are to be shown. Each of them is read
+ * as a number or as one of a few words and written from that, so that no text of the sender is carried over.
  */
 public final class DeidentifiedFile {
 
     private static final String SECONDARY_CAPTURE = "1.2.840.10008.5.1.4.1.1.7";
 
-    /** Computed radiography, digital X-ray for presentation and processing, secondary capture, angiography, fluoroscopy. */
+    /**
+     * Computed radiography, digital X-ray for presentation and processing, secondary capture, angiography, fluoroscopy.
+     */
     private static final Set<String> CLASSES = Set.of(
             "1.2.840.10008.5.1.4.1.1.1",
             "1.2.840.10008.5.1.4.1.1.1.1",

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * From stored values to grey, in the order of the standard: modality table or slope and intercept (PS3.3 section C.11.1),
- * then window or table of interest (C.11.2), then inversion for MONOCHROME1 (C.7.6.3.1.2).
+ * From stored values to grey, in the order of the standard: modality table or slope and intercept (PS3.3 section
+ * C.11.1), then window or table of interest (C.11.2), then inversion for MONOCHROME1 (C.7.6.3.1.2).
  */
 public final class GreyTransform {
 

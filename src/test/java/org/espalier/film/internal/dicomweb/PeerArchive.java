@@ -18,7 +18,9 @@ import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.awaitility.Awaitility;
 
-/** A general-purpose DICOM server of the system, run on loopback for one test; the test is skipped where it is missing. */
+/**
+ * A general-purpose DICOM server of the system, run on loopback for one test; the test is skipped where it is missing.
+ */
 final class PeerArchive implements AutoCloseable {
 
     private static final Path PROGRAM = Path.of("/usr/sbin/Orthanc");
