@@ -50,6 +50,7 @@ public class ChildHeader extends Composite<Header> {
             var link = new Anchor(page.url(child), Texts.of(page));
             if (page == here) {
                 link.getElement().setAttribute("aria-current", "page");
+                IntoView.bring(link);
             }
             list.add(new ListItem(link));
         }

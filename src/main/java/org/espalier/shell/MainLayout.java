@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.IntoView;
 import org.espalier.kit.Texts;
 
 /** The frame: the house's name, the places the person may go to, who they are and where, and the way out. */
@@ -76,6 +77,9 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
             var place = link.getHref().replaceFirst("^/", "");
             boolean current = place.isEmpty() ? here.isEmpty() : here.equals(place) || here.startsWith(place + "/");
             link.getElement().setAttribute("aria-current", current ? "page" : "false");
+            if (current) {
+                IntoView.bring(link);
+            }
         });
     }
 

@@ -101,7 +101,7 @@ class MeasureCommandTests {
             value = {
                 "F1,R,0.1,0.1,hip_centre,0,0|F1,X,0.1,0.1,hip_centre,0,0|2|side|no side",
                 "F1,R,0.1,0.1,hip_centre,0,0|,R,0.1,0.1,hip_centre,0,0|2|film|no name",
-                "condyle_medial,139.1,2309.4|condyle_medial,139.1,|3|y_px|not a number",
+                "condyle_medial,139.1,2309.4|condyle_medial,139.1,|3|y_px|this cell is empty",
                 "condyle_medial,139.1,2309.4|condyle_medial,NaN,2309.4|3|x_px|not a number",
                 "condyle_medial,139.1,2309.4|condyle_medial,1e999,2309.4|3|x_px|not a number",
                 "condyle_medial,139.1,2309.4|condyle_medial,0x1p3,2309.4|3|x_px|not a number",
