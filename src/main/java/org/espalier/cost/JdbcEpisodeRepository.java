@@ -44,8 +44,8 @@ class JdbcEpisodeRepository {
     private static final String OF_SITE = COLUMNS + "where recorded_site = :site order by began, child_id, side";
     private static final String OF_CHILD =
             COLUMNS + "where recorded_site = :site and child_id = :child order by side desc";
-    private static final String EXPECTED =
-            "select what, kind, listed, on_day, film from cost_expected where recorded_site = :site order by on_day, id";
+    private static final String EXPECTED = "select what, kind, listed, on_day, film from cost_expected"
+            + " where recorded_site = :site order by on_day, id";
 
     private final JdbcClient jdbc;
     private final Ids ids;

@@ -79,7 +79,7 @@ class DemoComparisons {
                         new Intent(
                                 option,
                                 "Invented: a straight leg that stays straight.",
-                                "Invented: within two degrees of straight in two years, one operation more to take out.",
+                                "Invented: within two degrees of straight in two years, one operation to take out.",
                                 new Angle(0),
                                 firstDay.plusYears(YEARS))));
     }

@@ -27,7 +27,7 @@ class FilmOrderRepository {
                 lift_side, lift_mm, ball, reason, recorded_by, recorded_at)
             values (:id, :site, :site, :child, :askedOn, :forDay, :needed, :sides, :protocol,
                 :liftSide, :liftMm, :ball, :reason, current_staff(), :at)
-            on conflict (id) do nothing""";
+            on conflict do nothing""";
 
     private static final String COLUMNS = """
             select o.id, o.site_id, o.child_id, o.asked_on, o.for_day, o.needed, o.sides, o.protocol, o.lift_side,

@@ -25,7 +25,9 @@ class LetterPress {
     private static final URI NOWHERE = URI.create("file:///");
 
     private static final String CONFIGURATION = """
-            <fop version="1.0"><renderers><renderer mime="application/pdf"><fonts>%s</fonts></renderer></renderers></fop>
+            <fop version="1.0"><renderers><renderer mime="application/pdf">
+            <fonts>%s</fonts>
+            </renderer></renderers></fop>
             """;
     private static final String FONT = """
             <font kerning="yes" embed-url="%s"><font-triplet name="%s" style="normal" weight="%s"/></font>

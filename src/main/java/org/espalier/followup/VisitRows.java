@@ -23,8 +23,8 @@ final class VisitRows {
     static final String COLUMNS = """
             v.id, v.child_id, v.site_id, v.version, v.opened_for, v.opened_at, v.asked_by, v.asked_why, v.look_by,
             v.list_by, v.decide_by, v.film, v.rule, v.rule_side, v.rule_bone, v.rule_bone_end, v.risk, v.risk_now,
-            v.risk_in_a_month, v.harm, v.harm_reason, v.harm_side, v.harm_bone, v.harm_bone_end, v.harm_into, v.harm_low,
-            v.harm_high, v.appointment_on, v.appointment_at, v.booking, v.closed_at,
+            v.risk_in_a_month, v.harm, v.harm_reason, v.harm_side, v.harm_bone, v.harm_bone_end, v.harm_into,
+            v.harm_low, v.harm_high, v.appointment_on, v.appointment_at, v.booking, v.closed_at,
             v.outcome, v.outcome_on, v.outcome_reason, v.outcome_note
             """;
 

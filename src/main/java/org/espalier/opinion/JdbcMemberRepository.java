@@ -33,8 +33,10 @@ class JdbcMemberRepository {
             select m.staff_id, s.name, m.scope, m.opens_at, m.ends_at, m.why_ended
             from opinion_member m join staff s on s.id = m.staff_id where m.thread_id = :thread order by s.name""";
 
-    private static final String SURGEONS =
-            "select staff_id, name, site_name from surgeons_of_network() where staff_id <> current_staff() order by name";
+    private static final String SURGEONS = """
+            select staff_id, name, site_name from surgeons_of_network() where staff_id <> current_staff()
+            order by name
+            """;
 
     private static final String HAND_OVER = """
             insert into opinion_hand_over (id, thread_id, from_staff, to_staff, asked_at)

@@ -29,7 +29,7 @@ class JdbcReadingRepository {
             values (:id, :site, :site, :child, :film, :reader, :startedAt, :signedAt, cast(:marks as jsonb), :limbs,
                 :calibration, :scaleX, :scaleY, :ballMm, :ballPx, cast(:taken as jsonb),
                 cast(:screws as jsonb), :secondOf, :supersedes, :reason)
-            on conflict (id) do nothing
+            on conflict do nothing
             """;
     private static final String ADD_NUMBERS = """
             insert into reading_number
@@ -71,7 +71,7 @@ class JdbcReadingRepository {
         this.json = json;
     }
 
-    /** Keeps a reading with its numbers; false when it is kept already. */
+    /** Keeps a reading with its numbers; false when it is kept already, or what it supersedes was superseded meanwhile. */
     boolean add(Reading reading, Marks marks) {
         boolean added = signed(reading, marks).update() == 1;
         if (added) {

@@ -134,14 +134,14 @@ public class ReadingService {
     private SignOutcome keep(Signing signing) {
         var reading = signing.reading(staff.id(), staff.name(), clock.instant().truncatedTo(ChronoUnit.MICROS));
         signAgain.prove();
-        if (readings.add(reading, signing.draft().marks())) {
-            drafts.discard(signing.draft());
-            events.publishEvent(new ReadingSigned(
-                    reading.site().value(),
-                    reading.child().value(),
-                    reading.film().value(),
-                    reading.id()));
+        if (!readings.add(reading, signing.draft().marks())) {
+            return isSigned(reading.id())
+                    ? new SignOutcome.Signed(reading.id())
+                    : new SignOutcome.Refused(SignOutcome.Reason.SUPERSEDED_MEANWHILE);
         }
+        drafts.discard(signing.draft());
+        events.publishEvent(new ReadingSigned(
+                reading.site().value(), reading.child().value(), reading.film().value(), reading.id()));
         return new SignOutcome.Signed(reading.id());
     }
 

@@ -28,8 +28,8 @@ class JdbcStockOverviewRepository {
                 where site_id = :site and quantity > 0 group by shelf_id
             ) b on b.shelf_id = s.id
             where s.site_id = :site and s.counted and s.kind <> 'IN_TRANSIT' and s.closed_on is null
-            order by array_position(array['STORE', 'TRAY', 'CONSIGNMENT', 'QUARANTINE', 'ANALYSIS', 'KEPT', 'DISPOSED'], s.kind),
-                s.name
+            order by array_position(
+                array['STORE', 'TRAY', 'CONSIGNMENT', 'QUARANTINE', 'ANALYSIS', 'KEPT', 'DISPOSED'], s.kind), s.name
             """;
     private static final String EXPIRING = "select b.quantity, l.id as lot_id, l.number as lot_number, l.expires_on, "
             + "l.held_since is not null as held, c.unit_cost, c.currency, coalesce(u.used, 0) as used, "

@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
 final class StockRows {
 
     static final String PRODUCT = """
-            p.id as product_id, p.version as product_version, p.kind as product_kind, p.name as product_name, p.reference,
-            p.diameter_mm, p.core_mm, p.length_mm, p.build, p.material, p.driver, p.magnet, p.traced, p.sterile
+            p.id as product_id, p.version as product_version, p.kind as product_kind, p.name as product_name,
+            p.reference, p.diameter_mm, p.core_mm, p.length_mm, p.build, p.material, p.driver,
+            p.magnet, p.traced, p.sterile
             """;
 
     private StockRows() {}

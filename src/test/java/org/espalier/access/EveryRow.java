@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.espalier.TestNetwork;
 
 /** A row for a child in each table that the hospital of the tests leaves empty, so that no wall goes untried. */
-final class EveryRow {
+public final class EveryRow {
 
     /** What is recorded of a child on a day begins and ends alike in every table of facts. */
     private static final String FACT = """
@@ -65,7 +65,7 @@ final class EveryRow {
 
     private EveryRow() {}
 
-    static void add(TestNetwork network, UUID site, UUID child, UUID staff) {
+    public static void add(TestNetwork network, UUID site, UUID child, UUID staff) {
         for (var statement : STATEMENTS) {
             network.owner()
                     .sql(statement)

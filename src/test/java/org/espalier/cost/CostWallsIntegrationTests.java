@@ -24,8 +24,9 @@ import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Side;
 import org.espalier.treatment.CareStep;
 import org.espalier.treatment.TreatmentFactService;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -34,6 +35,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** Who sees what of costs; that no charge changes; and that what is kept for speed is what would be told anew. */
 @IntegrationTest
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CostWallsIntegrationTests {
 
     @Autowired
@@ -77,7 +79,7 @@ class CostWallsIntegrationTests {
 
     Hospital hospital;
 
-    @BeforeEach
+    @BeforeAll
     void aChildWhoseCareCosts() {
         hospital = world.hospital();
         costs.renew(hospital.site(), hospital.child());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmId;
@@ -103,7 +104,7 @@ class ReadingIntegrationTests {
                 clicks.add(() -> surgeon.does(() -> readings.sign(draft.id(), 2, null)));
             }
             assertThat(threads.invokeAll(clicks))
-                    .extracting(click -> click.resultNow())
+                    .extracting(Future::get)
                     .containsOnly(new SignOutcome.Signed(draft.id()));
         }
         assertThat(surgeon.does(() -> readings.ofFilm(film))).hasSize(1);

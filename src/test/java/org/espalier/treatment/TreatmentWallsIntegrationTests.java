@@ -8,9 +8,11 @@ import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.TestWorld;
+import org.espalier.access.EveryRow;
 import org.espalier.platform.Ids;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -19,6 +21,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** What staff of another hospital, and of this one without need, get of a treatment: nothing; and no fact changes. */
 @IntegrationTest
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TreatmentWallsIntegrationTests {
 
     @Autowired
@@ -38,9 +41,10 @@ class TreatmentWallsIntegrationTests {
 
     TestWorld.Hospital hospital;
 
-    @BeforeEach
+    @BeforeAll
     void aTreatedChild() {
         hospital = world.hospital();
+        EveryRow.add(network, hospital.site().value(), hospital.child().value(), hospital.surgeon());
     }
 
     @ParameterizedTest

@@ -23,7 +23,8 @@ class ContentPolicy implements VaadinServiceInitListener, IndexHtmlRequestListen
 
     private static final String PAGE =
             "default-src 'none'; object-src 'none'; script-src 'self' 'nonce-%s' 'unsafe-eval';"
-                    + " style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; media-src 'self'; font-src 'self' data:; connect-src 'self';"
+                    + " style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; media-src 'self';"
+                    + " font-src 'self' data:; connect-src 'self';"
                     + " worker-src 'self' blob:; manifest-src 'self'; form-action 'self'; base-uri 'self';"
                     + " frame-ancestors 'none'";
 

@@ -25,7 +25,9 @@ public class PaperPrinter {
     private static final URI NOWHERE = URI.create("file:///");
 
     private static final String SETTINGS = """
-            <fop version="1.0"><renderers><renderer mime="application/pdf"><fonts>%s%s</fonts></renderer></renderers></fop>
+            <fop version="1.0"><renderers><renderer mime="application/pdf">
+            <fonts>%s%s</fonts>
+            </renderer></renderers></fop>
             """;
 
     private static final String FONT = """

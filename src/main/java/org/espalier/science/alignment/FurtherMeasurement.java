@@ -9,12 +9,12 @@ import java.util.Set;
  * definitions, implants, and films from the side.
  *
  * <pre>
- * EMA            = angle of the base of the tibial ossification centre (towards medial) and the line from its middle to the
- *                  medial beak, 0 to 180
+ * EMA            = angle of the base of the tibial ossification centre (towards medial) and the line from its
+ *                  middle to the medial beak, 0 to 180
  * slope          = turn of a plateau, outer end lower, from the perpendicular of the tibial mechanical axis
  * depression     = medial + lateral slope
  * screw angle    = angle of both screws; entry to tip where the entry is set, otherwise head to tip
- * PDFA, PPTA, ADTA as their names say: posterior distal femoral, posterior proximal tibial, anterior distal tibial angle
+ * PDFA, PPTA, ADTA as their names say: posterior distal femoral, posterior proximal and anterior distal tibial angle
  * bend, flexion  = turn from the proximal to the distal line, distal part backwards positive
  * </pre>
  *

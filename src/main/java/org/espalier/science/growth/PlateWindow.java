@@ -15,8 +15,8 @@ import org.espalier.science.quantity.Length;
  * growth needed = W · tan(angle left) / part of the full turn that a plate brings about
  * last day      : no more growth is left than that, with 0.8 of the full turn (it comes out even)
  * by            : the same with 0.55, slow growth and a slack plate together: 0.8 · (1 − √(0.19² + 0.25²))
- * not before    : at the middle rate the target is reached two years before growth ends; earlier, more than two years are
- *                 left in which the angle can come back after release
+ * not before    : at the middle rate the target is reached two years before growth ends; earlier, more than two years
+ *                 are left in which the angle can come back after release
  * </pre>
  *
  * <p>Of several ways to reckon growth the one with the earliest "by" decides. Source: geometry of
