@@ -44,7 +44,8 @@ class TreatmentWallsIntegrationTests {
     @BeforeAll
     void aTreatedChild() {
         hospital = world.hospital();
-        EveryRow.add(network, hospital.site().value(), hospital.child().value(), hospital.surgeon());
+        var other = world.hospital();
+        EveryRow.add(network, other.site().value(), other.child().value(), other.surgeon());
     }
 
     @ParameterizedTest
