@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.espalier.kit.paper.Ink;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -12,7 +13,6 @@ import org.w3c.dom.Element;
 final class LetterDocument {
 
     private static final String FO = "http://www.w3.org/1999/XSL/Format";
-    private static final String INK = "#1f2a24";
     private static final String LEAF = "#2f6b4f";
 
     private final Letter letter;
@@ -44,7 +44,7 @@ final class LetterDocument {
         root.setAttribute("font-family", "NotoSans, NotoNaskhArabic");
         root.setAttribute("font-size", "12.5pt");
         root.setAttribute("line-height", "1.5");
-        root.setAttribute("color", INK);
+        root.setAttribute("color", Ink.INK);
         root.setAttribute("xml:lang", letter.language().locale().getLanguage());
         if (letter.language().isRightToLeft()) {
             root.setAttribute("font-family", "NotoNaskhArabic, NotoSans");

@@ -1,6 +1,7 @@
 package org.espalier.followup;
 
 import java.util.stream.Collectors;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.w3c.dom.Document;
 
@@ -32,7 +33,7 @@ final class PlateCardDocument {
         root.with("font-family", right ? "NotoNaskhArabic, NotoSans" : "NotoSans, NotoNaskhArabic")
                 .with("font-size", "10pt")
                 .with("line-height", "1.4")
-                .with("color", "#1f2a24")
+                .with("color", Ink.INK)
                 .with("xml:lang", card.language().locale().getLanguage());
         var page = root.fo("layout-master-set")
                 .fo("simple-page-master")

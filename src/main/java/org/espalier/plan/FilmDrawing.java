@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.plan.CutAnswer.Line;
@@ -27,7 +28,6 @@ final class FilmDrawing {
     private static final double MOST_HEIGHT = 520;
     private static final double TOP = 20;
     private static final double BAR_MM = 50;
-    private static final String INK = "#1f2a24";
     private static final String NIGHT = "#141412";
 
     private final CutAnswer answer;
@@ -92,7 +92,10 @@ final class FilmDrawing {
         var panel = svg.svg("g").with("transform", String.format(Locale.ROOT, "translate(%.2f %.2f)", left, TOP));
         var frame = panel.svg("clipPath").with("id", "frame-" + kind).svg("rect");
         sized(frame);
-        sized(panel.svg("rect")).with("fill", background()).with("stroke", INK).with("stroke-width", "0.5");
+        sized(panel.svg("rect"))
+                .with("fill", background())
+                .with("stroke", Ink.INK)
+                .with("stroke-width", "0.5");
         var inside = panel.svg("g").with("clip-path", "url(#frame-" + kind + ")");
         picture.ifPresent(film -> film(inside, film, kind.equals("after")));
         lines(inside, kind);
@@ -219,7 +222,7 @@ final class FilmDrawing {
                     .with("y1", TOP)
                     .with("x2", x)
                     .with("y2", TOP + length)
-                    .with("stroke", INK)
+                    .with("stroke", Ink.INK)
                     .with("stroke-width", "2");
             text(svg, x + 5, TOP + length / 2 + 3, Texts.text("plan.draw.bar", BAR_MM));
             text(svg, x, 12, Texts.text("plan.draw.ratio", one)).with("font-weight", "600");
@@ -227,7 +230,7 @@ final class FilmDrawing {
     }
 
     private String foreground() {
-        return picture.isPresent() ? "#e9dcae" : INK;
+        return picture.isPresent() ? "#e9dcae" : Ink.INK;
     }
 
     private String background() {
@@ -235,6 +238,10 @@ final class FilmDrawing {
     }
 
     private static Markup text(Markup parent, double x, double y, String text) {
-        return parent.svg("text").with("x", x).with("y", y).with("fill", INK).text(text);
+        return parent.svg("text")
+                .with("x", x)
+                .with("y", y)
+                .with("fill", Ink.INK)
+                .text(text);
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.alignment.Norm;
@@ -37,11 +38,6 @@ record NormDrawing(
 
     /** So far beyond the last reading the course is shown. */
     private static final double YEARS_AHEAD = 4;
-
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String RULE = "#c9c0ad";
-    private static final String BAND = "#e6e1d6";
 
     /** What the study says of a month of age. */
     record Point(int month, Norm norm) {
@@ -116,7 +112,7 @@ record NormDrawing(
 
         private void axes() {
             for (double at = scale.low(); at <= scale.high() + 1e-9; at += scale.step()) {
-                line(LEFT, y(at), RIGHT, y(at), RULE, "0.8");
+                line(LEFT, y(at), RIGHT, y(at), Ink.RULE, "0.8");
                 double value = up(at);
                 boolean signed = course.quantity() != NormQuantity.MLDFA && course.quantity() != NormQuantity.MMPTA;
                 write(LEFT - 6, y(at) + 4, axis(signed ? Math.abs(value) : value))
@@ -127,7 +123,7 @@ record NormDrawing(
             long every = scale.years() > 9 ? 2 : 1;
             for (long year = 0; year <= scale.years(); year += every) {
                 double x = x(year * (double) MONTHS_OF_YEAR);
-                line(x, BOTTOM, x, BOTTOM + 5, QUIET, "1");
+                line(x, BOTTOM, x, BOTTOM + 5, Ink.QUIET, "1");
                 write(x, BOTTOM + 18, Texts.text("plan.norm.axis.years", year)).with("text-anchor", "middle");
             }
             write((LEFT + RIGHT) / 2, BOTTOM + 34, Texts.text("plan.norm.axis.age"))
@@ -162,7 +158,7 @@ record NormDrawing(
                             edge(run, point -> point.band().low()),
                             edge(run, point -> point.band().high()).toList().reversed().stream())
                     .collect(Collectors.joining(" "));
-            svg.svg("polygon").with("points", outline).with("fill", BAND);
+            svg.svg("polygon").with("points", outline).with("fill", Ink.PALE);
         }
 
         private void mean(List<Point> run) {
@@ -176,7 +172,7 @@ record NormDrawing(
                                 edge(told, point -> point.norm().mean().orElseThrow())
                                         .collect(Collectors.joining(" ")))
                         .with("fill", "none")
-                        .with("stroke", INK)
+                        .with("stroke", Ink.INK)
                         .with("stroke-width", "1.8");
             }
         }
@@ -230,7 +226,11 @@ record NormDrawing(
         }
 
         private Markup write(double x, double y, String text) {
-            return svg.svg("text").with("x", x).with("y", y).with("fill", QUIET).text(text);
+            return svg.svg("text")
+                    .with("x", x)
+                    .with("y", y)
+                    .with("fill", Ink.QUIET)
+                    .text(text);
         }
     }
 }

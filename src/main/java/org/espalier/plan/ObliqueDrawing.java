@@ -6,6 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.planning.ObliqueCut;
@@ -28,9 +29,6 @@ final class ObliqueDrawing {
     private static final double BAR_MM = 20;
     private static final double BESIDE_MM = 18;
     private static final int STEPS = 24;
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String BONE = "#e6e1d6";
 
     private final Markup svg;
     private final ObliqueCut cut;
@@ -93,7 +91,7 @@ final class ObliqueDrawing {
                         cut.lateralLine(),
                         at -> -Math.sin(at),
                         Math::cos));
-        drawing.write(2, 18, Texts.text(isLeft ? "plan.letter.LEFT" : "plan.letter.RIGHT"), INK, "start")
+        drawing.write(2, 18, Texts.text(isLeft ? "plan.letter.LEFT" : "plan.letter.RIGHT"), Ink.INK, "start")
                 .with("font-size", "20")
                 .with("font-weight", "600");
         drawing.bar();
@@ -121,18 +119,18 @@ final class ObliqueDrawing {
                 .with("y", MARGIN)
                 .with("width", bone)
                 .with("height", height - 2 * MARGIN)
-                .with("fill", BONE)
-                .with("stroke", INK);
+                .with("fill", Ink.PALE)
+                .with("stroke", Ink.INK);
         for (int step = 0; step < 2 * STEPS; step++) {
             double from = Math.PI * step / STEPS;
             double to = Math.PI * (step + 1) / STEPS;
             rim(centre, view, from, to);
         }
         line(centre, view);
-        write(centre, 14, Texts.text(view.name), INK, "middle").with("font-weight", "600");
-        write(centre - half - 5, MARGIN + 10, Texts.text(view.left), QUIET, "end");
-        write(centre + half + 5, MARGIN + 10, Texts.text(view.right), QUIET, "start");
-        write(centre, height - 8, Texts.text("plan.draw.angle", Math.abs(view.angle.degrees())), INK, "middle");
+        write(centre, 14, Texts.text(view.name), Ink.INK, "middle").with("font-weight", "600");
+        write(centre - half - 5, MARGIN + 10, Texts.text(view.left), Ink.QUIET, "end");
+        write(centre + half + 5, MARGIN + 10, Texts.text(view.right), Ink.QUIET, "start");
+        write(centre, height - 8, Texts.text("plan.draw.angle", Math.abs(view.angle.degrees())), Ink.INK, "middle");
     }
 
     private void rim(double centre, View view, double from, double to) {
@@ -145,7 +143,7 @@ final class ObliqueDrawing {
         svg.svg("polyline")
                 .with("points", points)
                 .with("fill", "none")
-                .with("stroke", seen ? INK : QUIET)
+                .with("stroke", seen ? Ink.INK : Ink.QUIET)
                 .with("stroke-width", seen ? "1.2" : "0.8")
                 .with("stroke-dasharray", seen ? "none" : "2 2.2");
     }
@@ -165,7 +163,7 @@ final class ObliqueDrawing {
                 .with("y1", level(left))
                 .with("x2", centre + bone / 2)
                 .with("y2", level(right))
-                .with("stroke", INK)
+                .with("stroke", Ink.INK)
                 .with("stroke-width", "2.2");
     }
 
@@ -178,19 +176,19 @@ final class ObliqueDrawing {
         }
         svg.svg("path")
                 .with("d", String.format(Locale.ROOT, "M%.2f %.2f q -9 -3 -2 -14 l 2 -2 z", x, y))
-                .with("fill", BONE)
-                .with("stroke", INK);
+                .with("fill", Ink.PALE)
+                .with("stroke", Ink.INK);
         rule(x - 26, y, x - 2, y, "0.6");
         rule(x - 26, middle, x, middle, "0.6");
         rule(x - 20, y, x - 20, middle, "0.9");
-        write(x - 24, (y + middle) / 2 + 3, Texts.text("plan.draw.level", below), QUIET, "end");
+        write(x - 24, (y + middle) / 2 + 3, Texts.text("plan.draw.level", below), Ink.QUIET, "end");
     }
 
     /** Twenty millimetres, so that a copy at another size can be told. */
     private void bar() {
         double x = WIDTH - 10;
         rule(x, MARGIN, x, MARGIN + BAR_MM * scale, "2");
-        write(x - 5, MARGIN + BAR_MM / 2 * scale + 4, Texts.text("plan.draw.ruler"), QUIET, "end");
+        write(x - 5, MARGIN + BAR_MM / 2 * scale + 4, Texts.text("plan.draw.ruler"), Ink.QUIET, "end");
     }
 
     private void rule(double x1, double y1, double x2, double y2, String thickness) {
@@ -199,7 +197,7 @@ final class ObliqueDrawing {
                 .with("y1", y1)
                 .with("x2", x2)
                 .with("y2", y2)
-                .with("stroke", INK)
+                .with("stroke", Ink.INK)
                 .with("stroke-width", thickness);
     }
 

@@ -11,6 +11,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 
@@ -31,9 +32,6 @@ public final class OptionsDrawing {
     private static final double STEP = 5;
     private static final double MARGIN = 6;
     private static final double MANY = 40;
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String RULE = "#c9c0ad";
     private static final List<String> DASHES = List.of("none", "6 3", "2 2", "9 3 2 3", "12 4", "4 4");
 
     private final List<OptionOutlook> options;
@@ -87,23 +85,23 @@ public final class OptionsDrawing {
 
     private void axes() {
         for (double degrees = low; degrees <= high; degrees += step) {
-            rule(LEFT, y(degrees), right(), y(degrees), degrees == 0 ? INK : RULE);
-            write(LEFT - 6, y(degrees) + 4, Texts.text("plan.chart.axis", Math.abs(degrees)), QUIET)
+            rule(LEFT, y(degrees), right(), y(degrees), degrees == 0 ? Ink.INK : Ink.RULE);
+            write(LEFT - 6, y(degrees) + 4, Texts.text("plan.chart.axis", Math.abs(degrees)), Ink.QUIET)
                     .with("text-anchor", "end");
         }
         if (high > 0) {
-            write(2, TOP + 4, Texts.text("plan.chart.varus"), QUIET);
+            write(2, TOP + 4, Texts.text("plan.chart.varus"), Ink.QUIET);
         }
         if (low < 0) {
-            write(2, BOTTOM, Texts.text("plan.chart.valgus"), QUIET);
+            write(2, BOTTOM, Texts.text("plan.chart.valgus"), Ink.QUIET);
         }
         var month = DateTimeFormatter.ofPattern("MMM yyyy", Texts.language());
         long months = ChronoUnit.MONTHS.between(from, to);
         long every = months > 36 ? 12 : months > 12 ? 6 : 3;
         for (long at = 0; at <= months; at += every) {
             var day = from.plusMonths(at);
-            rule(x(day), BOTTOM, x(day), BOTTOM + 5, QUIET);
-            write(x(day), BOTTOM + 18, month.format(day), QUIET).with("text-anchor", at == 0 ? "start" : "middle");
+            rule(x(day), BOTTOM, x(day), BOTTOM + 5, Ink.QUIET);
+            write(x(day), BOTTOM + 18, month.format(day), Ink.QUIET).with("text-anchor", at == 0 ? "start" : "middle");
         }
     }
 
@@ -119,7 +117,7 @@ public final class OptionsDrawing {
         svg.svg("polyline")
                 .with("points", points)
                 .with("fill", "none")
-                .with("stroke", INK)
+                .with("stroke", Ink.INK)
                 .with("stroke-width", "1.6")
                 .with("stroke-dasharray", DASHES.get(index % DASHES.size()));
         spread(index, course.getLast());
@@ -129,16 +127,16 @@ public final class OptionsDrawing {
     private void spread(int index, CourseDay last) {
         double x = right() + NAMES + index * SPREAD;
         var angles = last.bonyHka();
-        rule(x, y(angles.low90().degrees()), x, y(angles.high90().degrees()), QUIET);
+        rule(x, y(angles.low90().degrees()), x, y(angles.high90().degrees()), Ink.QUIET);
         svg.svg("rect")
                 .with("x", x - 2.5)
                 .with("y", y(angles.high50().degrees()))
                 .with("width", "5")
                 .with("height", y(angles.low50().degrees()) - y(angles.high50().degrees()))
                 .with("fill", "none")
-                .with("stroke", QUIET);
-        rule(x - 4, y(angles.middle().degrees()), x + 4, y(angles.middle().degrees()), INK);
-        write(x, y(angles.high90().degrees()) - 4, String.valueOf(index + 1), INK)
+                .with("stroke", Ink.QUIET);
+        rule(x - 4, y(angles.middle().degrees()), x + 4, y(angles.middle().degrees()), Ink.INK);
+        write(x, y(angles.high90().degrees()) - 4, String.valueOf(index + 1), Ink.INK)
                 .with("text-anchor", "middle")
                 .with("font-weight", "600");
         svg.svg("line")
@@ -146,7 +144,7 @@ public final class OptionsDrawing {
                 .with("y1", y(angles.middle().degrees()))
                 .with("x2", x - 5)
                 .with("y2", y(angles.middle().degrees()))
-                .with("stroke", RULE)
+                .with("stroke", Ink.RULE)
                 .with("stroke-width", "0.8");
     }
 

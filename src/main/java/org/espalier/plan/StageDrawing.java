@@ -2,6 +2,7 @@ package org.espalier.plan;
 
 import java.util.Locale;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.patient.TibiaVaraStage;
@@ -14,8 +15,6 @@ final class StageDrawing {
 
     private static final double CELL = 112;
     private static final double HEIGHT = 120;
-    private static final String BONE = "#e6e1d6";
-    private static final String EDGE = "#1f2a24";
 
     private StageDrawing() {}
 
@@ -37,7 +36,7 @@ final class StageDrawing {
                     .with("x", "52")
                     .with("y", "116")
                     .with("text-anchor", "middle")
-                    .with("fill", EDGE)
+                    .with("fill", Ink.INK)
                     .text(Texts.text("plan.stage.label", stage.name()));
         }
     }
@@ -68,7 +67,7 @@ final class StageDrawing {
         switch (stage) {
             case III -> bone(cell, "M14 60 L20 56 L24 62 L18 65 Z");
             case V -> bone(cell, "M50 22 L44 40 L36 60 L18 62 Q22 34 50 22 Z");
-            case VI -> bone(cell, "M30 63 L44 56 L40 74 L28 78 Z").with("fill", EDGE);
+            case VI -> bone(cell, "M30 63 L44 56 L40 74 L28 78 Z").with("fill", Ink.INK);
             default -> {
                 // The outline says all of it.
             }
@@ -78,8 +77,8 @@ final class StageDrawing {
     private static Markup bone(Markup cell, String outline) {
         return cell.svg("path")
                 .with("d", outline)
-                .with("fill", BONE)
-                .with("stroke", EDGE)
+                .with("fill", Ink.PALE)
+                .with("stroke", Ink.INK)
                 .with("stroke-width", "1.4")
                 .with("stroke-linejoin", "round");
     }

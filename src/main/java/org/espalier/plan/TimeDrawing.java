@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.patient.Dated;
@@ -24,9 +25,6 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
     private static final double GAP = 42;
     private static final double ROW = 18;
     private static final double STEP = 10;
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String RULE = "#c9c0ad";
 
     /** A value of a day. */
     record Point(LocalDate on, double value) {}
@@ -107,9 +105,9 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
                 top += PANEL + GAP;
             }
             for (var sign : signs) {
-                write(2, top, sign.name(), INK);
+                write(2, top, sign.name(), Ink.INK);
                 for (var one : sign.found()) {
-                    write(x(one.on()), top, one.value(), INK).with("text-anchor", "middle");
+                    write(x(one.on()), top, one.value(), Ink.INK).with("text-anchor", "middle");
                 }
                 top += ROW;
             }
@@ -117,17 +115,17 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
         }
 
         private void panel(Panel panel, double top) {
-            write(2, top - 16, panel.name(), INK).with("font-weight", "600");
+            write(2, top - 16, panel.name(), Ink.INK).with("font-weight", "600");
             double step = panel.high() - panel.low() > 4 * STEP ? 2 * STEP : STEP;
             for (double at = step * Math.ceil(panel.low() / step); at <= panel.high(); at += step) {
-                rule(LEFT, y(panel, top, at), RIGHT, y(panel, top, at), at == 0 ? INK : RULE);
-                write(LEFT - 6, y(panel, top, at) + 4, Texts.text(panel.axis(), Math.abs(at)), QUIET)
+                rule(LEFT, y(panel, top, at), RIGHT, y(panel, top, at), at == 0 ? Ink.INK : Ink.RULE);
+                write(LEFT - 6, y(panel, top, at) + 4, Texts.text(panel.axis(), Math.abs(at)), Ink.QUIET)
                         .with("text-anchor", "end");
             }
-            write(RIGHT + 4, top + 8, panel.above(), QUIET);
-            write(RIGHT + 4, top + PANEL, panel.below(), QUIET);
+            write(RIGHT + 4, top + 8, panel.above(), Ink.QUIET);
+            write(RIGHT + 4, top + PANEL, panel.below(), Ink.QUIET);
             if (panel.points().isEmpty()) {
-                write((LEFT + RIGHT) / 2, top + PANEL / 2 - 6, Texts.text("plan.time.unmeasured"), QUIET)
+                write((LEFT + RIGHT) / 2, top + PANEL / 2 - 6, Texts.text("plan.time.unmeasured"), Ink.QUIET)
                         .with("text-anchor", "middle");
             }
             mark.line(
@@ -143,11 +141,11 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
             var month = DateTimeFormatter.ofPattern("MMM yyyy", Texts.language());
             long months = Math.max(1, ChronoUnit.MONTHS.between(from, to));
             long every = months > 48 ? 12 : months > 18 ? 6 : 3;
-            rule(LEFT, y - 6, RIGHT, y - 6, QUIET);
+            rule(LEFT, y - 6, RIGHT, y - 6, Ink.QUIET);
             for (long at = 0; at <= months; at += every) {
                 var day = from.plusMonths(at);
-                rule(x(day), y - 6, x(day), y - 1, QUIET);
-                write(x(day), y + 12, month.format(day), QUIET).with("text-anchor", "middle");
+                rule(x(day), y - 6, x(day), y - 1, Ink.QUIET);
+                write(x(day), y + 12, month.format(day), Ink.QUIET).with("text-anchor", "middle");
             }
         }
 

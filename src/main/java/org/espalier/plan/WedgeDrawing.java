@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.planning.Dome;
@@ -29,9 +30,6 @@ final class WedgeDrawing {
     private static final double TOP = 32;
     private static final double FOOT = 160;
     private static final double BAR_MM = 20;
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String BONE = "#e6e1d6";
 
     private final Markup svg;
     private final Length width;
@@ -69,7 +67,7 @@ final class WedgeDrawing {
         drawing.opened(FIGURE / 2);
         drawing.closed(1.5 * FIGURE);
         dome.ifPresent(arc -> drawing.round(2.5 * FIGURE, arc));
-        drawing.write(2, 18, Texts.text(isLeft ? "plan.letter.LEFT" : "plan.letter.RIGHT"), INK, "start")
+        drawing.write(2, 18, Texts.text(isLeft ? "plan.letter.LEFT" : "plan.letter.RIGHT"), Ink.INK, "start")
                 .with("font-size", "20")
                 .with("font-weight", "600");
         drawing.bar();
@@ -91,7 +89,7 @@ final class WedgeDrawing {
         var lower = new double[][] {
             {centre - half(), CUT}, {centre + half(), CUT}, {centre + half(), FOOT}, {centre - half(), FOOT}
         };
-        polygon(turned(lower, hinge, CUT), BONE, "none");
+        polygon(turned(lower, hinge, CUT), Ink.PALE, "none");
         double base = Wedge.CHORD.base(width, varus.abs()).millimetres();
         titles(centre, "plan.draw.opened", Texts.text("plan.mm-tenths", base));
     }
@@ -122,14 +120,14 @@ final class WedgeDrawing {
         System.arraycopy(arc, 0, lower, 0, arc.length);
         lower[arc.length] = new double[] {centre + half(), FOOT};
         lower[arc.length + 1] = new double[] {centre - half(), FOOT};
-        polygon(turned(lower, centre, middle), BONE, "none");
+        polygon(turned(lower, centre, middle), Ink.PALE, "none");
         if (middle > TOP) {
             svg.svg("circle")
                     .with("cx", centre)
                     .with("cy", middle)
                     .with("r", "3")
                     .with("fill", "none")
-                    .with("stroke", INK);
+                    .with("stroke", Ink.INK);
         }
         titles(
                 centre,
@@ -153,7 +151,7 @@ final class WedgeDrawing {
         System.arraycopy(arc, 0, upper, 0, arc.length);
         upper[arc.length] = new double[] {centre + half(), TOP};
         upper[arc.length + 1] = new double[] {centre - half(), TOP};
-        polygon(upper, BONE, "none");
+        polygon(upper, Ink.PALE, "none");
     }
 
     /** What lies below swings outwards for varus. */
@@ -174,7 +172,7 @@ final class WedgeDrawing {
                 new double[][] {
                     {centre - half(), from}, {centre + half(), from}, {centre + half(), to}, {centre - half(), to}
                 },
-                BONE,
+                Ink.PALE,
                 "none");
     }
 
@@ -186,25 +184,25 @@ final class WedgeDrawing {
                                 .map(point -> String.format(Locale.ROOT, "%.2f,%.2f", point[0], point[1]))
                                 .collect(Collectors.joining(" ")))
                 .with("fill", fill)
-                .with("stroke", INK)
+                .with("stroke", Ink.INK)
                 .with("stroke-dasharray", dashes);
     }
 
     private void titles(double centre, String name, String number) {
-        write(centre, 12, Texts.text(name), INK, "middle").with("font-weight", "600");
-        write(centre, HEIGHT - 4, number, INK, "middle");
+        write(centre, 12, Texts.text(name), Ink.INK, "middle").with("font-weight", "600");
+        write(centre, HEIGHT - 4, number, Ink.INK, "middle");
         boolean isLeftLateral = lateral < 0;
         write(
                 centre - half() - 4,
                 TOP + 10,
                 Texts.text(isLeftLateral ? "plan.draw.lat" : "plan.draw.med"),
-                QUIET,
+                Ink.QUIET,
                 "end");
         write(
                 centre + half() + 4,
                 TOP + 10,
                 Texts.text(isLeftLateral ? "plan.draw.med" : "plan.draw.lat"),
-                QUIET,
+                Ink.QUIET,
                 "start");
     }
 
@@ -215,9 +213,9 @@ final class WedgeDrawing {
                 .with("y1", TOP)
                 .with("x2", x)
                 .with("y2", TOP + BAR_MM * scale)
-                .with("stroke", INK)
+                .with("stroke", Ink.INK)
                 .with("stroke-width", "2");
-        write(x - 5, TOP + BAR_MM / 2 * scale + 4, Texts.text("plan.draw.ruler"), QUIET, "end");
+        write(x - 5, TOP + BAR_MM / 2 * scale + 4, Texts.text("plan.draw.ruler"), Ink.QUIET, "end");
     }
 
     private Markup write(double x, double y, String text, String colour, String anchor) {

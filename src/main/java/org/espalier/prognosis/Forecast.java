@@ -117,8 +117,7 @@ public final class Forecast implements Outlook {
     /** How far past its target the angle is on a day. */
     public Past past(LocalDate day) {
         var left = tether.degreesLeft(months(day));
-        var into = corrects() == Deformity.VARUS ? Deformity.VALGUS : Deformity.VARUS;
-        return new Past(into, beyond(left, 0.5), beyond(left, 0.95), beyond(left, 0.05));
+        return new Past(corrects().opposite(), beyond(left, 0.5), beyond(left, 0.95), beyond(left, 0.05));
     }
 
     private static double beyond(Spread left, double probability) {

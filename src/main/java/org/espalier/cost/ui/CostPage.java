@@ -64,9 +64,9 @@ abstract class CostPage extends PlacesPage<Site> {
                         Urls.at(place.getKey(), site.map(Site::code)),
                         Texts.text(place.getValue()),
                         place.getValue().equals(title)));
-        var hospitals = sites.mine().stream()
-                .filter(one -> sites.mine().size() > 1)
-                .map(one -> new Place(
+        var hospitals = PageParts.choice(
+                sites.mine(),
+                one -> new Place(
                         Urls.at(Urls.COSTS, Optional.of(one.code())),
                         one.name(),
                         site.filter(one::equals).isPresent() && title.equals("cost.charges")));

@@ -10,6 +10,7 @@ import org.espalier.course.internal.Axes.Time;
 import org.espalier.course.internal.Axes.Values;
 import org.espalier.kit.CourseModel;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.quantity.Side;
@@ -143,7 +144,7 @@ final class CourseDrawing {
 
     private void tick(double tick, Values values) {
         double y = values.y(tick);
-        line(time.left(), y, time.right(), y, tick == 0 ? Ink.QUIET : Ink.GRID, 0.5);
+        line(time.left(), y, time.right(), y, tick == 0 ? Ink.QUIET : Ink.PALE, 0.5);
         var number = Math.rint(tick) == 0
                 ? "0"
                 : String.format(Locale.ROOT, "%.0f", tick).replace('-', '\u2212');
@@ -202,7 +203,7 @@ final class CourseDrawing {
     private void timeAxes() {
         write(0, AGE_AXIS - 6, Texts.text("course.paper.age"), Ink.QUIET);
         for (var day : time.birthdays()) {
-            line(time.x(day), AGE_AXIS - 3, time.x(day), bottom(), Ink.GRID, 0.5);
+            line(time.x(day), AGE_AXIS - 3, time.x(day), bottom(), Ink.PALE, 0.5);
             int age = day.getYear() - model.birth().getYear();
             write(time.x(day), AGE_AXIS - 6, Texts.text("course.paper.years", age), Ink.QUIET)
                     .with("text-anchor", "middle");

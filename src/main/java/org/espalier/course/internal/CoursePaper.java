@@ -11,6 +11,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Who;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.science.quantity.Side;

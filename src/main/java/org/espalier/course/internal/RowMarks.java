@@ -1,6 +1,7 @@
 package org.espalier.course.internal;
 
 import org.espalier.kit.CourseModel;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;

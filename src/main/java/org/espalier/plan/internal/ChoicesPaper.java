@@ -2,6 +2,7 @@ package org.espalier.plan.internal;
 
 import java.util.List;
 import org.espalier.kit.Texts;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.plan.OptionCells;
 import org.espalier.plan.OptionCells.Column;
@@ -10,7 +11,6 @@ import org.espalier.plan.OptionCells.Column;
 final class ChoicesPaper {
 
     private static final String RULE = "0.4pt solid #c9c0ad";
-    private static final String QUIET = "#4a564f";
     private static final List<String> WIDTHS = List.of("11%", "20%", "20%", "21%", "28%");
 
     private ChoicesPaper() {}
@@ -25,7 +25,7 @@ final class ChoicesPaper {
         var head = table.fo("table-header").fo("table-row");
         cell(head).text(Texts.text("plan.column.option"));
         OptionCells.groups().forEach(group -> cell(head)
-                .with("color", QUIET)
+                .with("color", Ink.QUIET)
                 .text(String.join(", ", group.stream().map(Texts::of).toList())));
         var lines = table.fo("table-body");
         for (int i = 0; i < options.size(); i++) {
@@ -45,7 +45,7 @@ final class ChoicesPaper {
 
     private static void part(Markup cell, Column column, List<String> lines) {
         cell.fo("block")
-                .with("color", QUIET)
+                .with("color", Ink.QUIET)
                 .with("space-before", "0.8mm")
                 .with("keep-with-next.within-page", "always")
                 .text(Texts.of(column));

@@ -10,6 +10,7 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Who;
+import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
 import org.espalier.plan.Sheet;
@@ -18,10 +19,6 @@ import org.w3c.dom.Document;
 
 /** A sheet of the desk on paper; its cautions stand on every page. */
 final class SheetPaper {
-
-    private static final String INK = "#1f2a24";
-    private static final String QUIET = "#4a564f";
-    private static final String RULE = "#c9c0ad";
 
     private static final int NARROW = 14;
     private static final int WIDE = 70;
@@ -43,7 +40,7 @@ final class SheetPaper {
         var root = Markup.document()
                 .with("font-family", PaperPrinter.FACE)
                 .with("font-size", "9pt")
-                .with("color", INK);
+                .with("color", Ink.INK);
         var master = root.fo("layout-master-set")
                 .fo("simple-page-master")
                 .with("master-name", "page")
@@ -81,7 +78,7 @@ final class SheetPaper {
         var banner = block(body, IdentityBanner.name(sheet.who()))
                 .with("font-size", "13pt")
                 .with("font-weight", "600")
-                .with("border-bottom", "0.5pt solid " + RULE)
+                .with("border-bottom", "0.5pt solid " + Ink.RULE)
                 .with("padding-bottom", "1.5mm");
         facts(sheet.who()).forEach(fact -> banner.fo("inline")
                 .with("font-size", "9pt")
@@ -144,7 +141,7 @@ final class SheetPaper {
                         .fo("instream-foreign-object")
                         .with("content-width", "scale-down-to-fit")
                         .with("width", "100%"));
-        block(body, drawing.inWords()).with("font-size", "8pt").with("color", QUIET);
+        block(body, drawing.inWords()).with("font-size", "8pt").with("color", Ink.QUIET);
     }
 
     private static void heading(Markup body, String heading) {
@@ -197,7 +194,7 @@ final class SheetPaper {
     private static Markup cell(Markup row, String text) {
         var cell = row.fo("table-cell")
                 .with("padding", "0.6mm 1.5mm 0.6mm 0")
-                .with("border-bottom", "0.4pt solid " + RULE);
+                .with("border-bottom", "0.4pt solid " + Ink.RULE);
         cell.fo("block").text(text);
         return cell;
     }
@@ -205,8 +202,8 @@ final class SheetPaper {
     private void foot(Markup area) {
         var foot = area.fo("block")
                 .with("font-size", "7.5pt")
-                .with("color", QUIET)
-                .with("border-top", "0.5pt solid " + RULE)
+                .with("color", Ink.QUIET)
+                .with("border-top", "0.5pt solid " + Ink.RULE)
                 .with("padding-top", "1mm");
         sheet.cautions().forEach(caution -> block(foot, caution));
         var time = DateTimeFormatter.ofPattern("HH:mm", Texts.language()).format(now);

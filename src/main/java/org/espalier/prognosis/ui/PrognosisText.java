@@ -119,7 +119,7 @@ final class PrognosisText {
         return Texts.text(
                 left > 0 ? "prognosis.left" : "prognosis.past",
                 shown,
-                direction(left > 0 ? corrected : opposite(corrected)));
+                direction(left > 0 ? corrected : corrected.opposite()));
     }
 
     /** The chances of what may come once nothing holds. */
@@ -133,10 +133,6 @@ final class PrognosisText {
 
     static String direction(Deformity deformity) {
         return Texts.text(deformity == Deformity.VARUS ? "kit.varus" : "kit.valgus");
-    }
-
-    private static Deformity opposite(Deformity deformity) {
-        return deformity == Deformity.VARUS ? Deformity.VALGUS : Deformity.VARUS;
     }
 
     static String arrival(Arrival arrival) {

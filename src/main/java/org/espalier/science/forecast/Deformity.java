@@ -31,6 +31,11 @@ public enum Deformity {
         return Angle.ofDegrees(target.degrees() + sign(site) * degreesLeft);
     }
 
+    /** The one that a correction carried too far leads into. */
+    public Deformity opposite() {
+        return this == VARUS ? VALGUS : VARUS;
+    }
+
     private int sign(PhysisSite site) {
         return (this == VARUS) == (site == PhysisSite.DISTAL_FEMUR) ? 1 : -1;
     }

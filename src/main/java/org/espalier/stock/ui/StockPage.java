@@ -86,9 +86,9 @@ abstract class StockPage extends PlacesPage<Site> {
         var own = PLACES.entrySet().stream().map(place -> place(place.getKey(), place.getValue(), code, title));
         var keeping = site.filter(one -> sites.keeps(one.id())).stream()
                 .map(one -> place(Urls.STOCK_MOVE, "stock.move-in", code, title));
-        var hospitals = sites.mine().stream()
-                .filter(one -> sites.mine().size() > 1)
-                .map(one -> new Place(
+        var hospitals = PageParts.choice(
+                sites.mine(),
+                one -> new Place(
                         Urls.at(Urls.STOCK, Optional.of(one.code())),
                         one.name(),
                         site.filter(one::equals).isPresent() && title.equals("stock.shelves")));
