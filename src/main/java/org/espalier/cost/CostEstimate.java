@@ -40,10 +40,6 @@ public record CostEstimate(
         return direct.flatMap(one -> overhead.map(one::plus));
     }
 
-    public boolean isComplete() {
-        return missing.isEmpty() && direct.isPresent();
-    }
-
     static CostEstimate of(TariffBook book, LocalDate on, Map<TariffItem, BigDecimal> quantities) {
         var missing = new TreeSet<TariffItem>();
         var taxes = new TreeSet<Tax>();

@@ -44,11 +44,6 @@ class FilmOrderRepository {
                 select from film_order_step e where e.order_id = o.id and e.kind <> 'EXPOSURE_REJECTED'))
             order by o.for_day, o.recorded_at, o.id""";
 
-    private static final String OPEN_BEFORE = COLUMNS + """
-            where o.site_id = :site and o.needed and o.for_day < :day and not exists (
-                select from film_order_step e where e.order_id = o.id and e.kind <> 'EXPOSURE_REJECTED')
-            order by o.for_day, o.recorded_at, o.id""";
-
     private final JdbcClient jdbc;
     private final FilmOrderStepRepository stepsOf;
 
@@ -94,10 +89,6 @@ class FilmOrderRepository {
     List<FilmOrder> on(SiteId site, LocalDate day, boolean withOlder) {
         return withSteps(
                 jdbc.sql(ON_DAY).param("site", site.value()).param("day", day).param("withOlder", withOlder));
-    }
-
-    List<FilmOrder> openBefore(SiteId site, LocalDate day) {
-        return withSteps(jdbc.sql(OPEN_BEFORE).param("site", site.value()).param("day", day));
     }
 
     private List<FilmOrder> withSteps(JdbcClient.StatementSpec statement) {

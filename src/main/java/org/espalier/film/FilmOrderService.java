@@ -78,11 +78,6 @@ public class FilmOrderService {
         return orders.of(child);
     }
 
-    /** Films that were asked for on a day gone by and are not taken, the oldest first. */
-    public List<FilmOrder> notTaken(SiteId site) {
-        return orders.openBefore(site, sites.today(site));
-    }
-
     /**
      * The radiographer's list: who comes on the day or has a film to be taken then. Films still open from days before
      * stand on the list of today.

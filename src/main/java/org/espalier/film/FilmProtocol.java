@@ -14,9 +14,4 @@ public enum FilmProtocol {
     HAND,
     /** Elbow from the side, for bone age. */
     ELBOW;
-
-    /** Whether the patella must look forward. */
-    public boolean isOfTheLegs() {
-        return this != HAND && this != ELBOW;
-    }
 }

@@ -1,7 +1,6 @@
 package org.espalier.interchange;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,13 +18,10 @@ record ClinicRow(ClinicFile file, long line, Cells cells) {
     String textOrNull(String column) {
         return cells.isEmpty(column) ? null : cells.text(column);
     }
+
     /** The day in a cell that may be empty; what is no day is refused. */
     @Nullable
     LocalDate dateOrNull(String column) {
         return cells.isEmpty(column) ? null : cells.date(column).orElse(null);
-    }
-
-    static List<Long> lines(List<ClinicRow> rows) {
-        return rows.stream().map(ClinicRow::line).toList();
     }
 }

@@ -30,17 +30,6 @@ public final class QuantityText {
         return Texts.text("kit.quantity.deviation", Texts.of(side), size, direction);
     }
 
-    /**
-     * The mechanical axis beside the knee centre: {@code Right 12 mm medial}.
-     *
-     * @param offset positive when the axis passes laterally
-     */
-    public static String ofAxisOffset(Side side, Length offset) {
-        var size = number(Math.abs(offset.millimetres()), "0");
-        var direction = direction(size, offset.millimetres(), "kit.lateral", "kit.medial", "kit.centre");
-        return Texts.text("kit.quantity.offset", Texts.of(side), size, direction);
-    }
-
     /** A length: {@code 342 mm}. */
     public static String of(Length length) {
         return Texts.text("kit.quantity.millimetres", number(length.millimetres(), "0"));

@@ -20,8 +20,4 @@ public record Member(
         CLOSED,
         HANDED_ON
     }
-
-    public boolean isOpenAt(Instant moment) {
-        return !moment.isBefore(opensAt) && moment.isBefore(endsAt);
-    }
 }

@@ -40,11 +40,6 @@ public record OpinionThread(
         Optional<Closing> closing,
         List<Outcome> outcomes) {
 
-    /** The film's place in the order shown, from 1. */
-    public int numberOf(ShownFilm film) {
-        return films.indexOf(film) + 1;
-    }
-
     OpinionThread with(
             List<Member> members,
             List<ShownFact> facts,

@@ -39,10 +39,6 @@ public record ChildData(
         return new ChildData(who.familyName(), who.givenName(), who.birthDate(), who.sex(), who.localNumber());
     }
 
-    Who.Named toWho() {
-        return new Who.Named(familyName, givenName, birthDate, sex, localNumber);
-    }
-
     private static @Nullable String tidy(@Nullable String text, int longest) {
         var tidy = text == null ? "" : text.strip().replaceAll("\\s+", " ");
         if (tidy.length() > longest) {

@@ -44,14 +44,6 @@ public record Examination(
         return series(ClinicalExamination::gapOfAnkles);
     }
 
-    /** Since when the bone disease is controlled; empty when it is not, or nobody said so. */
-    public Optional<LocalDate> boneDiseaseControlledSince() {
-        return boneDisease
-                .latest()
-                .filter(one -> one.control() == BoneDisease.Control.CONTROLLED)
-                .map(BoneDisease::on);
-    }
-
     /** Whether tibia vara of early onset is a diagnosis that stands: it alone has stages. */
     public boolean hasStages() {
         return diagnoses.findings().stream()

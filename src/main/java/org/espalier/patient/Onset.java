@@ -1,7 +1,5 @@
 package org.espalier.patient;
 
-import java.util.Arrays;
-import java.util.List;
 import org.espalier.science.quantity.Age;
 
 /** When tibia vara began, by the words of the scheme that was used; schemes are not translated into each other. */
@@ -40,10 +38,5 @@ public enum Onset {
     /** Whether an onset at the age is one of this group. */
     public boolean includes(Age age) {
         return age.years() >= fromYears && age.years() < beforeYears;
-    }
-
-    /** The groups of a scheme, the earliest first. */
-    public static List<Onset> of(Scheme scheme) {
-        return Arrays.stream(values()).filter(one -> one.scheme == scheme).toList();
     }
 }

@@ -58,11 +58,6 @@ class FilmCuts {
                 Angle.ofDegrees(request.outwards()));
     }
 
-    /** The limb of a film with a reading from the front that counts; empty while there is none. */
-    Optional<FilmLimb> limb(Film film, Side side) {
-        return measurement(film, side).map(measurement -> limb(measurement, side));
-    }
-
     private static FilmLimb limb(FilmMeasurement measurement, Side side) {
         return new FilmLimb(
                 side,

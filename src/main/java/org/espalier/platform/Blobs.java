@@ -115,10 +115,6 @@ public class Blobs {
         return Files.newInputStream(path(ref));
     }
 
-    public boolean holds(BlobRef ref) {
-        return Files.exists(path(ref));
-    }
-
     void refuseWhenFull() throws IOException {
         long free = Files.getFileStore(root).getUsableSpace();
         if (free < SPARE_BYTES) {

@@ -33,11 +33,6 @@ public final class FormDraft<T> {
         kept = drafts.find(kind, subject);
     }
 
-    /** The draft as it is kept; empty before anything was typed. */
-    public Optional<Draft> kept() {
-        return kept;
-    }
-
     /** What was typed so far. */
     public Optional<T> typed() {
         return kept.map(draft -> read(draft, type));

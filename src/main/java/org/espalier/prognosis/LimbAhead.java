@@ -2,7 +2,6 @@ package org.espalier.prognosis;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.espalier.science.forecast.PhysisSite;
 import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
@@ -10,10 +9,6 @@ import org.espalier.science.quantity.Side;
 public record LimbAhead(Side side, PhysisAhead femur, PhysisAhead tibia) {
 
     private static final double[] SHOWN = {0.05, 0.25, 0.5, 0.75, 0.95};
-
-    public PhysisAhead of(PhysisSite site) {
-        return site == PhysisSite.DISTAL_FEMUR ? femur : tibia;
-    }
 
     /** Bony HKA, mLDFA less mMPTA, + varus, on a day from today on; empty until both bones were read. */
     public Optional<AngleSpread> bonyHka(PhysisStep atFemur, PhysisStep atTibia, LocalDate day) {

@@ -87,11 +87,6 @@ public final class PhysisAhead {
         return outlook(step).filter(Forecast.class::isInstance).map(Forecast.class::cast);
     }
 
-    /** What becomes of it once nothing of the step holds it any more. */
-    public Optional<Resting> resting(PhysisStep step) {
-        return outlook(step).filter(Resting.class::isInstance).map(Resting.class::cast);
-    }
-
     private Optional<Outlook> reckon(PhysisStep step) {
         if (facts.sex().isEmpty() || standing.state() == PhysisState.MATURE) {
             return Optional.empty();

@@ -111,10 +111,6 @@ public record Caution(Kind kind, @Nullable Side side, List<Object> values) {
         return new Caution(kind, side.orElse(null), List.of(values));
     }
 
-    public Optional<Side> limb() {
-        return Optional.ofNullable(side);
-    }
-
     public boolean isHarmful() {
         return kind.severity() == Severity.HARM;
     }

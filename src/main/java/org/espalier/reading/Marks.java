@@ -2,10 +2,7 @@ package org.espalier.reading;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
-import java.util.Optional;
 import org.espalier.science.alignment.Landmark;
-import org.espalier.science.quantity.Side;
-import org.jspecify.annotations.Nullable;
 
 /** Everything a reader has set on a film: the truth from which each number is computed again. */
 public record Marks(List<PlacedPoint> points, List<EdgePoints> edges) {
@@ -36,12 +33,6 @@ public record Marks(List<PlacedPoint> points, List<EdgePoints> edges) {
     @JsonIgnore
     public boolean isEmpty() {
         return points.isEmpty() && edges.isEmpty();
-    }
-
-    public Optional<EdgePoints> edge(@Nullable Side side, String landmark) {
-        return edges.stream()
-                .filter(edge -> edge.side() == side && edge.landmark().equals(landmark))
-                .findFirst();
     }
 
     private static void requireEdge(EdgePoints edge) {

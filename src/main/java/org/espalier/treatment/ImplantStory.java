@@ -51,10 +51,6 @@ final class ImplantStory {
         return Optional.empty();
     }
 
-    boolean isIn() {
-        return removed == null;
-    }
-
     PhysisKey physis() {
         return physis;
     }

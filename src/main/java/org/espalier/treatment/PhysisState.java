@@ -16,10 +16,6 @@ public enum PhysisState {
     /** Seen closed on a dated film by a named reader. */
     MATURE;
 
-    public boolean isMoreUrgentThan(PhysisState other) {
-        return compareTo(other) < 0;
-    }
-
     /** Whether something is in that may turn the bone. */
     public boolean hasTether() {
         return this == TETHERED || this == PARKED;

@@ -7,17 +7,6 @@ public enum PlateSide {
     ANTERIOR,
     POSTERIOR;
 
-    /** Whether holding back this side lets the rest of the physis grow the deformity straight. */
-    public boolean corrects(Deformity deformity) {
-        return switch (deformity) {
-            case VARUS -> this == LATERAL;
-            case VALGUS -> this == MEDIAL;
-            case FLEXION -> this == ANTERIOR;
-            case RECURVATUM -> this == POSTERIOR;
-            case OVERLENGTH -> true;
-        };
-    }
-
     /** Whether a tether here turns the bone the way the deformity already goes. */
     public boolean worsens(Deformity deformity) {
         return switch (deformity) {

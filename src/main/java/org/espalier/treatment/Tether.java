@@ -53,11 +53,6 @@ public record Tether(
         return periods.getLast().hold();
     }
 
-    /** Since when it holds, or does not, as it does now. */
-    public LocalDate heldSince() {
-        return periods.getLast().from();
-    }
-
     Optional<TetherPeriod> on(LocalDate day) {
         return periods.stream().filter(period -> period.isOn(day)).findFirst();
     }

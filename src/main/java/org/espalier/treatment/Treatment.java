@@ -111,12 +111,6 @@ public record Treatment(
         return plans.stream().filter(one -> one.id().equals(id)).findFirst();
     }
 
-    public Optional<Tether> tether(ImplantId implant) {
-        return tethers.stream()
-                .filter(one -> one.implant().filter(implant::equals).isPresent())
-                .findFirst();
-    }
-
     /**
      * Whether growth is over by evidence: a physis was seen closed, and none is planned for, held or watched after
      * release.

@@ -161,6 +161,5 @@ class PricingTests {
         assertThat(estimate.overhead()).contains(Money.of("148.75", "EUR"));
         assertThat(estimate.total()).contains(Money.of("1338.75", "EUR"));
         assertThat(estimate.missing()).containsExactly(TariffItem.MRI);
-        assertThat(estimate.isComplete()).isFalse();
     }
 }

@@ -145,13 +145,11 @@ class FilmOrderServiceIntegrationTests {
     }
 
     @Test
-    void carriesWhatIsNotTakenOntoTheListOfTodayAndNamesIt() {
+    void carriesWhatIsNotTakenOntoTheListOfToday() {
         testOrders.overdue(site, child, today.minusDays(7));
         assertThat(worklist(today)).hasSize(1);
-        assertThat(notTaken()).hasSize(1);
         happened(of(child).id(), new FilmHappening.Withdrawn("moved away"));
         assertThat(worklist(today)).isEmpty();
-        assertThat(notTaken()).isEmpty();
     }
 
     @Test
@@ -242,9 +240,5 @@ class FilmOrderServiceIntegrationTests {
 
     private java.util.List<WorklistLine> worklist(LocalDate day) {
         return network.as(radiographer, () -> orders.worklist(site, day));
-    }
-
-    private java.util.List<FilmOrder> notTaken() {
-        return network.as(surgeon, () -> orders.notTaken(site));
     }
 }

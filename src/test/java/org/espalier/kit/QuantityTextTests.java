@@ -24,13 +24,6 @@ class QuantityTextTests {
     }
 
     @Test
-    void saysOnWhichSideOfTheKneeTheAxisPasses() {
-        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(-12.4))).isEqualTo("Right 12 mm medial");
-        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(12.5))).isEqualTo("Right 13 mm lateral");
-        assertThat(QuantityText.ofAxisOffset(Side.RIGHT, new Length(0.3))).isEqualTo("Right 0 mm at the knee centre");
-    }
-
-    @Test
     void writesTheUnitOfEveryQuantity() {
         assertThat(QuantityText.of(Side.LEFT, new Angle(87.36))).isEqualTo("Left 87.4°");
         assertThat(QuantityText.of(new Length(342.4))).isEqualTo("342 mm");

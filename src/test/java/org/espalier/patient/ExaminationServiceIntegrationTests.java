@@ -121,7 +121,6 @@ class ExaminationServiceIntegrationTests {
         assertThat(found.visits().findings()).containsExactly(visit);
         assertThat(found.labs().findings()).containsExactly(lab);
         assertThat(found.boneDisease().findings()).containsExactly(disease);
-        assertThat(found.boneDiseaseControlledSince()).contains(DAY);
         assertThat(found.stages().findings()).containsExactly(stage);
         assertThat(found.imaging().findings()).containsExactly(report);
         assertThat(found.boneAges().findings()).containsExactly(boneAge);

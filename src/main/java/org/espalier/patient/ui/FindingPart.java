@@ -1,6 +1,5 @@
 package org.espalier.patient.ui;
 
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
@@ -62,10 +61,6 @@ final class FindingPart<F extends Finding> extends Composite<Section> {
         var note = new Paragraph(text);
         note.addClassName("small");
         getContent().add(note);
-    }
-
-    void addFirst(Component component) {
-        getContent().addComponentAtIndex(1, component);
     }
 
     void show(History<F> history) {

@@ -1,7 +1,6 @@
 package org.espalier.plan.ui;
 
 import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.HasComponents;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
@@ -39,12 +38,6 @@ final class Parts {
         var list = new UnorderedList();
         lines.forEach(line -> list.add(new ListItem(line)));
         return list;
-    }
-
-    static void addIfAny(HasComponents parent, List<String> lines) {
-        if (!lines.isEmpty()) {
-            parent.add(lines(lines));
-        }
     }
 
     /** A sheet on either paper. */

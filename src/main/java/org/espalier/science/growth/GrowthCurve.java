@@ -32,14 +32,12 @@ public final class GrowthCurve {
     private static final PrintedTable YEARLY = PrintedTable.of(GrowthCurve.class, "yearly-growth.csv");
 
     private final GrowthMethod method;
-    private final GrowthPlate plate;
     private final DoubleUnaryOperator left;
     private final double from;
     private final double to;
 
-    private GrowthCurve(GrowthMethod method, GrowthPlate plate, DoubleUnaryOperator left, double from, double to) {
+    private GrowthCurve(GrowthMethod method, DoubleUnaryOperator left, double from, double to) {
         this.method = method;
-        this.plate = plate;
         this.left = left;
         this.from = from;
         this.to = to;
@@ -51,7 +49,6 @@ public final class GrowthCurve {
         double share = plate.shareOfBone();
         return new GrowthCurve(
                 GrowthMethod.LENGTHS_BY_AGE,
-                plate,
                 years -> share * (lengths.last() - lengths.at(years)),
                 lengths.from(),
                 lengths.to());
@@ -68,7 +65,6 @@ public final class GrowthCurve {
         double share = plate.shareOfBone();
         return new GrowthCurve(
                 GrowthMethod.MULTIPLIER,
-                plate,
                 years -> share * mature * (1 - 1 / LegMultiplier.at(sex, years)),
                 0,
                 GROWN);
@@ -87,17 +83,12 @@ public final class GrowthCurve {
         double ends = row.number("ends");
         double yearly = row.number(column);
         return Optional.of(
-                new GrowthCurve(GrowthMethod.YEARLY, plate, years -> yearly * (ends - years), ends - 6, ends));
+                new GrowthCurve(GrowthMethod.YEARLY, years -> yearly * (ends - years), ends - 6, ends));
     }
 
     /** How it is reckoned. */
     public GrowthMethod method() {
         return method;
-    }
-
-    /** Whose growth it is. */
-    public GrowthPlate plate() {
-        return plate;
     }
 
     /**

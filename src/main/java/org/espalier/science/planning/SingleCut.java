@@ -1,6 +1,5 @@
 package org.espalier.science.planning;
 
-import java.util.Optional;
 import org.espalier.science.quantity.Angle;
 
 /** Whether a deformity lends itself to one oblique cut, and the cut. */
@@ -41,11 +40,6 @@ public sealed interface SingleCut {
      * @param reason why
      */
     record Refused(Reason reason) implements SingleCut {}
-
-    /** The cut, if there is one. */
-    default Optional<ObliqueCut> made() {
-        return this instanceof Possible possible ? Optional.of(possible.cut()) : Optional.empty();
-    }
 
     /**
      * The single cut for a deformity.

@@ -20,11 +20,6 @@ public record PlanePoint(double x, double y) {
         }
     }
 
-    /** The point with these coordinates. */
-    public static PlanePoint of(double x, double y) {
-        return new PlanePoint(x, y);
-    }
-
     /** The point half-way to the other. */
     public PlanePoint midpoint(PlanePoint other) {
         return new PlanePoint((x + other.x) / 2, (y + other.y) / 2);

@@ -37,10 +37,6 @@ record TypedPiece(
                 piece.movement());
     }
 
-    boolean isComplete() {
-        return !what.isBlank() && (shelf != null || outside != null);
-    }
-
     Piece toPiece() {
         return new Piece(role, product, what, lotNumbers, expires, lots, shelf, outside, movement);
     }

@@ -19,7 +19,6 @@ final class DataElements {
 
     private final Map<Integer, Vr> representations = new HashMap<>();
     private final Map<Integer, String> keywords = new HashMap<>();
-    private final Map<String, Tag> tags = new HashMap<>();
 
     private DataElements() {}
 
@@ -36,10 +35,6 @@ final class DataElements {
 
     static Optional<String> keyword(Tag tag) {
         return Optional.ofNullable(REGISTRY.keywords.get(registered(tag)));
-    }
-
-    static Optional<Tag> tag(String keyword) {
-        return Optional.ofNullable(REGISTRY.tags.get(keyword));
     }
 
     /** Repeating groups 50xx and 60xx are registered once. */
@@ -61,9 +56,7 @@ final class DataElements {
 
     private void add(String line) {
         int tag = Integer.parseUnsignedInt(line, 0, 8, 16);
-        String keyword = line.substring(12);
         representations.put(tag, Vr.valueOf(line.substring(9, 11)));
-        keywords.put(tag, keyword);
-        tags.put(keyword, new Tag(tag));
+        keywords.put(tag, line.substring(12));
     }
 }

@@ -3,7 +3,6 @@ package org.espalier.film.internal.dicom;
 import java.nio.ByteBuffer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
@@ -21,7 +20,6 @@ import java.util.regex.Pattern;
 public final class DataSet implements Iterable<Element> {
 
     private static final Pattern DATE = Pattern.compile("(\\d{4})\\.?(\\d{2})\\.?(\\d{2})");
-    private static final Pattern TIME = Pattern.compile("(\\d{2})(?::?(\\d{2})(?::?(\\d{2})(?:\\.\\d{1,6})?)?)?");
 
     private final SortedMap<Tag, Element> elements;
     private final CharacterSet characterSet;
@@ -76,11 +74,6 @@ public final class DataSet implements Iterable<Element> {
         return string(tag).map(DATE::matcher).filter(Matcher::matches).flatMap(DataSet::toDate);
     }
 
-    /** The first time of day, to the second; empty when there is none or no such time exists. */
-    public Optional<LocalTime> time(Tag tag) {
-        return string(tag).map(TIME::matcher).filter(Matcher::matches).flatMap(DataSet::toTime);
-    }
-
     /** The items of a sequence; empty list when there are none. */
     public List<DataSet> items(Tag tag) {
         return element(tag).map(Element::value).orElse(null) instanceof Element.Items(List<DataSet> items)
@@ -98,14 +91,6 @@ public final class DataSet implements Iterable<Element> {
     private static Optional<LocalDate> toDate(Matcher parts) {
         try {
             return Optional.of(LocalDate.of(number(parts, 1), number(parts, 2), number(parts, 3)));
-        } catch (DateTimeException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static Optional<LocalTime> toTime(Matcher parts) {
-        try {
-            return Optional.of(LocalTime.of(number(parts, 1), number(parts, 2), number(parts, 3)));
         } catch (DateTimeException e) {
             return Optional.empty();
         }

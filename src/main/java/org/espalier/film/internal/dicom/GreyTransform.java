@@ -77,11 +77,6 @@ public final class GreyTransform {
         return modality.isPresent() ? modality.get().entry(stored) : stored * slope + intercept;
     }
 
-    /** Whether higher values are darker. */
-    public boolean isInverted() {
-        return inverted;
-    }
-
     /** Grey 0 to 255 for each bit pattern of a sample: {@code table[sample & 0xFFFF]}. */
     public byte[] table(Voi voi) {
         byte[] table = new byte[PATTERNS];

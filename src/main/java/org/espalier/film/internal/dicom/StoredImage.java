@@ -34,10 +34,6 @@ public final class StoredImage implements Decoded {
         return shape.rows();
     }
 
-    public int samplesPerPixel() {
-        return shape.components();
-    }
-
     public int bitsStored() {
         return bitsStored;
     }

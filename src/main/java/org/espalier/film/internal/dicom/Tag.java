@@ -18,14 +18,12 @@ public record Tag(int value) implements Comparable<Tag> {
     public static final Tag ACQUISITION_DATE = new Tag(0x00080022);
     public static final Tag CONTENT_DATE = new Tag(0x00080023);
     public static final Tag STUDY_TIME = new Tag(0x00080030);
-    public static final Tag ACQUISITION_TIME = new Tag(0x00080032);
     public static final Tag ACCESSION_NUMBER = new Tag(0x00080050);
     public static final Tag MODALITY = new Tag(0x00080060);
     public static final Tag STUDY_DESCRIPTION = new Tag(0x00081030);
     public static final Tag SERIES_DESCRIPTION = new Tag(0x0008103E);
     public static final Tag PATIENT_NAME = new Tag(0x00100010);
     public static final Tag PATIENT_ID = new Tag(0x00100020);
-    public static final Tag ISSUER_OF_PATIENT_ID = new Tag(0x00100021);
     public static final Tag PATIENT_BIRTH_DATE = new Tag(0x00100030);
     public static final Tag PATIENT_SEX = new Tag(0x00100040);
     public static final Tag BODY_PART_EXAMINED = new Tag(0x00180015);
@@ -36,7 +34,6 @@ public record Tag(int value) implements Comparable<Tag> {
     public static final Tag STUDY_INSTANCE_UID = new Tag(0x0020000D);
     public static final Tag SERIES_INSTANCE_UID = new Tag(0x0020000E);
     public static final Tag INSTANCE_NUMBER = new Tag(0x00200013);
-    public static final Tag PATIENT_ORIENTATION = new Tag(0x00200020);
     public static final Tag IMAGE_LATERALITY = new Tag(0x00200062);
     public static final Tag SAMPLES_PER_PIXEL = new Tag(0x00280002);
     public static final Tag PHOTOMETRIC_INTERPRETATION = new Tag(0x00280004);
@@ -72,11 +69,6 @@ public record Tag(int value) implements Comparable<Tag> {
     static final Tag ITEM = new Tag(0xFFFEE000);
     static final Tag ITEM_END = new Tag(0xFFFEE00D);
     static final Tag SEQUENCE_END = new Tag(0xFFFEE0DD);
-
-    /** The tag with this keyword in PS3.6, such as {@code PatientName}. */
-    public static Optional<Tag> ofKeyword(String keyword) {
-        return DataElements.tag(keyword);
-    }
 
     /** The keyword in PS3.6; empty for private and unknown tags. */
     public Optional<String> keyword() {
