@@ -64,10 +64,7 @@ public final class GrowthCurve {
         double mature = LegMultiplier.atMaturity(sex, age, length).millimetres();
         double share = plate.shareOfBone();
         return new GrowthCurve(
-                GrowthMethod.MULTIPLIER,
-                years -> share * mature * (1 - 1 / LegMultiplier.at(sex, years)),
-                0,
-                GROWN);
+                GrowthMethod.MULTIPLIER, years -> share * mature * (1 - 1 / LegMultiplier.at(sex, years)), 0, GROWN);
     }
 
     /** By the yearly rule, in the last six years of growth; empty for plates away from the knee. */
@@ -82,8 +79,7 @@ public final class GrowthCurve {
         String column = plate == GrowthPlate.DISTAL_FEMUR ? "distal_femur" : "proximal_tibia";
         double ends = row.number("ends");
         double yearly = row.number(column);
-        return Optional.of(
-                new GrowthCurve(GrowthMethod.YEARLY, years -> yearly * (ends - years), ends - 6, ends));
+        return Optional.of(new GrowthCurve(GrowthMethod.YEARLY, years -> yearly * (ends - years), ends - 6, ends));
     }
 
     /** How it is reckoned. */
