@@ -66,7 +66,8 @@ public final class PageParts {
         return paragraph("caution", Texts.text(key));
     }
 
-    private static Paragraph paragraph(String className, String text) {
+    /** A paragraph of one kind. */
+    public static Paragraph paragraph(String className, String text) {
         var paragraph = new Paragraph(text);
         paragraph.addClassName(className);
         return paragraph;

@@ -11,6 +11,7 @@ import org.espalier.science.quantity.Weight;
 public final class QuantityText {
 
     private static final String MINUS = "\u2212";
+    private static final double LEAST_SHOWN_CHANCE = 0.01;
 
     private QuantityText() {}
 
@@ -19,15 +20,37 @@ public final class QuantityText {
         return Texts.text("kit.quantity.angle", Texts.of(side), number(angle.degrees(), "0.0"));
     }
 
+    /** A deviation of the limb in the frontal plane: {@code Right 7.2° varus}. */
+    public static String ofDeviation(Side side, Angle deviation) {
+        return Texts.text("kit.quantity.of-side", Texts.of(side), ofDeviation(deviation));
+    }
+
     /**
-     * A deviation of the limb in the frontal plane: {@code Right 7.2° varus}.
+     * A deviation in the frontal plane whose side stands beside it: {@code 7.2° varus}.
      *
      * @param deviation positive in varus
      */
-    public static String ofDeviation(Side side, Angle deviation) {
+    public static String ofDeviation(Angle deviation) {
         var size = number(Math.abs(deviation.degrees()), "0.0");
-        var direction = direction(size, deviation.degrees(), "kit.varus", "kit.valgus", "kit.straight");
-        return Texts.text("kit.quantity.deviation", Texts.of(side), size, direction);
+        if (size.equals(number(0, "0.0"))) {
+            return Texts.text("kit.quantity.straight", size);
+        }
+        return Texts.text(
+                "kit.quantity.deviation", size, Texts.text(deviation.degrees() > 0 ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
+    }
+
+    /**
+     * A chance in whole percent; the ends of the scale are never said to be certain.
+     *
+     * @param chance from 0 to 1
+     */
+    public static String ofChance(double chance) {
+        if (chance < LEAST_SHOWN_CHANCE) {
+            return Texts.text("kit.quantity.chance.small");
+        }
+        return chance > 1 - LEAST_SHOWN_CHANCE
+                ? Texts.text("kit.quantity.chance.large")
+                : Texts.text("kit.quantity.chance", chance * 100);
     }
 
     /** A length: {@code 342 mm}. */
@@ -48,14 +71,6 @@ public final class QuantityText {
     /** A body mass index: {@code 17.2 kg/m²}. */
     public static String ofIndex(double kilogramsPerSquareMetre) {
         return Texts.text("kit.quantity.index", number(kilogramsPerSquareMetre, "0.0"));
-    }
-
-    private static String direction(String size, double value, String above, String below, String none) {
-        boolean shownAsZero = size.chars().allMatch(c -> c == '0' || c == '.');
-        if (shownAsZero) {
-            return Texts.text(none);
-        }
-        return Texts.text(value > 0 ? above : below);
     }
 
     private static String number(double value, String pattern) {

@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.FactSheet.Line;
 import org.espalier.plan.Intent;
 import org.espalier.plan.OptionCells;
 import org.espalier.plan.OptionCells.Column;
-import org.espalier.plan.PlanText;
 import org.espalier.plan.SavedComparison;
 import org.jspecify.annotations.Nullable;
 
@@ -44,7 +44,7 @@ final class ComparisonSheet {
         words.free("opinion.expected", dayless(intent.expectation())).ifPresent(lines::add);
         var hka = intent.expectedHka();
         if (hka != null) {
-            var angle = PlanText.deviation(hka.degrees());
+            var angle = QuantityText.ofDeviation(hka);
             var said = days.months(intent.expectedBy())
                     .map(months -> Texts.text("opinion.hka.by", angle, months))
                     .orElse(angle);

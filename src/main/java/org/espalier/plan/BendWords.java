@@ -3,6 +3,7 @@ package org.espalier.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Bone;
 import org.espalier.science.planning.BoneLine;
@@ -38,7 +39,7 @@ final class BendWords {
 
     private static List<String> told(FilmCut cut, FilmBend bend, LimbPoint centre) {
         var words = new ArrayList<String>();
-        var angle = PlanText.deviation(bend.varus().degrees());
+        var angle = QuantityText.ofDeviation(bend.varus());
         boolean inMillimetres = cut.limb().inMillimetres();
         words.add(Texts.text("plan.cut.centre." + bend.bone().name(), angle));
         words.add(Texts.text(

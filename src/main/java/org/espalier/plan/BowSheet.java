@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.StagePair;
 import org.espalier.prognosis.Ahead;
@@ -13,6 +14,7 @@ import org.espalier.prognosis.FilmAngle;
 import org.espalier.prognosis.NaturalOutlook;
 import org.espalier.reading.NumberText;
 import org.espalier.science.alignment.Quantity;
+import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.Side;
 
 /** Is it physiological? What each study says of this limb, each by its own method, and what they leave open. */
@@ -81,8 +83,8 @@ final class BowSheet {
                         Texts.text(
                                 "plan.bow.trend.turn",
                                 DateText.of(trend.from()),
-                                PlanText.deviation(-trend.seen()),
-                                PlanText.deviation(-trend.expected()))));
+                                QuantityText.ofDeviation(Angle.ofDegrees(-trend.seen())),
+                                QuantityText.ofDeviation(Angle.ofDegrees(-trend.expected())))));
         return facts.under("plan.bow.trend");
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.science.alignment.Quantity;
 import org.espalier.science.planning.CutKind;
@@ -41,7 +42,7 @@ final class CutWords {
             return Texts.text("plan.cut.none");
         }
         return switch (quantity) {
-            case HKA, BONY_HKA -> PlanText.deviation(value.getAsDouble());
+            case HKA, BONY_HKA -> QuantityText.ofDeviation(Angle.ofDegrees(value.getAsDouble()));
             case MAD -> offset(value.getAsDouble());
             case WBL -> Texts.text("plan.cut.percent", value.getAsDouble());
             default -> Texts.text("plan.angle", value.getAsDouble());

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.DiagnosisKind;
 import org.espalier.prognosis.Ahead;
 import org.espalier.science.alignment.NormalRange;
 import org.espalier.science.alignment.Quantity;
+import org.espalier.science.quantity.Angle;
 import org.espalier.science.quantity.PrintedTable;
 
 /** Valgus after a proximal tibial metaphyseal fracture: how it went in each series, beside this limb's films. */
@@ -56,7 +58,7 @@ record FractureValgus(Ahead ahead, LimbMeasures measures) {
                 ahead.films().of(measures.side(), Quantity.HKA).reversed().stream()
                         .map(film -> List.of(
                                 DateText.of(film.on()),
-                                PlanText.deviation(film.value()),
+                                QuantityText.ofDeviation(Angle.ofDegrees(film.value())),
                                 ahead.films().of(measures.side(), Quantity.MMPTA).stream()
                                         .filter(one -> one.on().equals(film.on()))
                                         .findFirst()

@@ -84,7 +84,7 @@ final class GrowthSheet {
         physis.left()
                 .ifPresent(bend -> facts.with(
                         "plan.growth.plate",
-                        Texts.text("plan.growth.plate.side", PlanText.plateSide(bend), PlanText.direction(bend))));
+                        Texts.text("plan.growth.plate.side", PlanText.plateSide(bend), Texts.of(bend))));
         measures.width(physis.site()).ifPresent(width -> width(facts, width, left));
         prognosis(physis).ifPresent(known -> {
             known.growth().forEach(growth -> facts.with("plan.growth.left", growth(growth)));

@@ -2,6 +2,7 @@ package org.espalier.plan;
 
 import java.time.LocalDate;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Angle;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +53,7 @@ public record Intent(
                 : Texts.text(
                         "plan.saved.expected",
                         words,
-                        PlanText.deviation(expectedHka.degrees()),
+                        QuantityText.ofDeviation(expectedHka),
                         DateText.of(expectedBy));
     }
 

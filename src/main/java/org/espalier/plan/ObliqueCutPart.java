@@ -3,6 +3,7 @@ package org.espalier.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.science.planning.BoneDeformity;
 import org.espalier.science.planning.ObliqueCut;
@@ -113,7 +114,7 @@ record ObliqueCutPart(SingleCut plan, Optional<Length> diameter, Optional<Double
     private static List<String> row(String key, BoneDeformity left) {
         return List.of(
                 Texts.text(key),
-                PlanText.deviation(left.varus().degrees()),
+                QuantityText.ofDeviation(left.varus()),
                 OsteotomySheet.directed(rounded(left.procurvatum()), "plan.cut.procurvatum", "plan.cut.recurvatum"),
                 OsteotomySheet.directed(rounded(left.internalTorsion()), "plan.cut.internal", "plan.cut.external"));
     }

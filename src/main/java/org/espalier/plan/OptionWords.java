@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.plan.OptionCells.Column;
 import org.espalier.prognosis.Forecast;
@@ -72,7 +73,7 @@ final class OptionWords {
         var later = natural.lastOn().plusYears(1);
         return Texts.text(
                 "plan.course.natural",
-                PlanText.deviation(natural.lastAngle().degrees()),
+                QuantityText.ofDeviation(natural.lastAngle()),
                 DateText.of(natural.lastOn()),
                 PlanText.deviation(natural.angle(later)),
                 DateText.of(later));
@@ -164,10 +165,10 @@ final class OptionWords {
         var returns = Texts.text(
                 "plan.rebound",
                 PlanText.site(physis.site()),
-                PlanText.direction(resting.corrected()),
-                PlanText.chance(resting.chanceOfReturn()));
+                Texts.of(resting.corrected()),
+                QuantityText.ofChance(resting.chanceOfReturn()));
         return resting.isParked()
-                ? Texts.text("plan.rebound.parked", returns, PlanText.chance(resting.chanceOfGoingOn()))
+                ? Texts.text("plan.rebound.parked", returns, QuantityText.ofChance(resting.chanceOfGoingOn()))
                 : returns;
     }
 

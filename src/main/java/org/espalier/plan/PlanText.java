@@ -3,6 +3,7 @@ package org.espalier.plan;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.prognosis.AngleSpread;
 import org.espalier.prognosis.Arrival;
@@ -15,24 +16,14 @@ import org.espalier.science.quantity.Length;
 /** Numbers of a plan in words: every angle with its direction, every date with its doubt. */
 public final class PlanText {
 
-    private static final double LEAST_SHOWN_CHANCE = 0.01;
-
     private PlanText() {}
-
-    /** @param degrees positive in varus */
-    public static String deviation(double degrees) {
-        double shown = Math.round(Math.abs(degrees) * 10) / 10.0;
-        return shown == 0
-                ? Texts.text("plan.straight")
-                : Texts.text("plan.deviation", shown, Texts.text(degrees > 0 ? "kit.varus" : "kit.valgus"));
-    }
 
     public static String deviation(AngleSpread spread) {
         return Texts.text(
                 "plan.spread",
-                deviation(spread.middle().degrees()),
-                deviation(spread.low90().degrees()),
-                deviation(spread.high90().degrees()));
+                QuantityText.ofDeviation(spread.middle()),
+                QuantityText.ofDeviation(spread.low90()),
+                QuantityText.ofDeviation(spread.high90()));
     }
 
     /** A joint angle or another one that is its own direction by its name. */
@@ -61,26 +52,13 @@ public final class PlanText {
         return Texts.text("plan.quantity." + site.name());
     }
 
-    public static String direction(Deformity deformity) {
-        return Texts.text(deformity == Deformity.VARUS ? "kit.varus" : "kit.valgus");
-    }
-
     /** The side of the bone a plate lies on to correct it. */
     public static String plateSide(Deformity deformity) {
         return Texts.text(deformity == Deformity.VARUS ? "kit.lateral" : "kit.medial");
     }
 
-    public static String chance(double chance) {
-        if (chance < LEAST_SHOWN_CHANCE) {
-            return Texts.text("plan.chance.small");
-        }
-        return chance > 1 - LEAST_SHOWN_CHANCE
-                ? Texts.text("plan.chance.large")
-                : Texts.text("plan.chance", chance * 100);
-    }
-
     public static String arrival(Arrival arrival) {
-        var never = chance(arrival.never());
+        var never = QuantityText.ofChance(arrival.never());
         return arrival.middle()
                 .map(day -> Texts.text(
                         "plan.arrival", DateText.of(day), orEnd(arrival.earliest()), orEnd(arrival.latest()), never))

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Bone;
 import org.espalier.science.planning.BoneDeformity;
@@ -92,7 +93,7 @@ record PlanePart(List<ReadAngle> read) {
                         from(
                                 false,
                                 deformity.varus(),
-                                PlanText.deviation(deformity.varus().degrees())))
+                                QuantityText.ofDeviation(deformity.varus())))
                 .with(
                         "plan.cut.sagittal",
                         from(

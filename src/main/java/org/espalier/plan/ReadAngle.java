@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Bone;
 import org.espalier.prognosis.FilmAngle;
@@ -69,7 +70,7 @@ record ReadAngle(Bone bone, boolean fromTheSide, Angle angle, FilmAngle read) {
                 fromTheSide
                         ? OsteotomySheet.directed(
                                 Angle.ofDegrees(tenths()), "plan.cut.procurvatum", "plan.cut.recurvatum")
-                        : PlanText.deviation(angle.degrees()),
+                        : QuantityText.ofDeviation(angle),
                 Texts.text("plan.read." + read.quantity().name(), read.value()),
                 Texts.text(fromTheSide ? "plan.read.side" : "plan.read.front"),
                 DateText.of(on()));

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Dated;
 import org.espalier.patient.LegAngle;
@@ -42,8 +43,8 @@ record TimePart(Ahead ahead, Side side) {
                 List.of(
                         new TimeDrawing.Panel(
                                 Texts.text("plan.time.hka"),
-                                Texts.text("kit.varus"),
-                                Texts.text("kit.valgus"),
+                                Texts.text("kit.Deformity.VARUS"),
+                                Texts.text("kit.Deformity.VALGUS"),
                                 "plan.chart.axis",
                                 points(angles(), FilmAngle::on, FilmAngle::value)),
                         new TimeDrawing.Panel(
@@ -83,8 +84,7 @@ record TimePart(Ahead ahead, Side side) {
                         angles().stream()
                                 .filter(film -> film.on().equals(day))
                                 .findFirst()
-                                .map(FilmAngle::value)
-                                .map(PlanText::deviation)
+                                .map(film -> QuantityText.ofDeviation(Angle.ofDegrees(film.value())))
                                 .orElse(""),
                         on(torsion(), day).map(TimePart::torsion).orElse(""),
                         on(lengths(), day).map(TimePart::difference).orElse(""),

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.science.planning.BoneDeformity;
 import org.espalier.science.planning.Dome;
@@ -113,7 +114,7 @@ record WedgePart(BoneDeformity deformity, Length width, Optional<Length> radius,
                 Texts.text(
                         "plan.wedge.drawing.words",
                         Texts.of(side),
-                        PlanText.deviation(deformity.varus().degrees()),
+                        QuantityText.ofDeviation(deformity.varus()),
                         WedgeDrawing.ratio(width)),
                 page -> WedgeDrawing.draw(width, deformity.varus(), dome, side == Side.LEFT, page));
     }

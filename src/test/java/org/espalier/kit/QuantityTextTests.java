@@ -18,8 +18,8 @@ class QuantityTextTests {
 
     @Test
     void callsADeviationThatIsShownAsZeroStraight() {
-        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(0.04))).isEqualTo("Left 0.0° straight");
-        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-0.04))).isEqualTo("Left 0.0° straight");
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(0.04))).isEqualTo("Left 0.0°, straight");
+        assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-0.04))).isEqualTo("Left 0.0°, straight");
         assertThat(QuantityText.ofDeviation(Side.LEFT, new Angle(-0.05))).isEqualTo("Left 0.1° valgus");
     }
 

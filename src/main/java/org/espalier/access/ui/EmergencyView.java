@@ -27,6 +27,7 @@ import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.MomentText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -59,7 +60,7 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
         answer.addClassNames("notice", "soon");
         answer.getElement().setAttribute("role", "alert");
         answer.setVisible(false);
-        var caution = paragraph("caution", "access.emergency.caution");
+        var caution = PageParts.caution("access.emergency.caution");
         var take = new Button(Texts.text("access.emergency.take"), click -> take());
         take.addThemeVariants(ButtonVariant.PRIMARY);
         var fields = new Div(site, number, born, reason);
@@ -69,7 +70,7 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
         getContent()
                 .add(
                         new H1(Texts.text("access.emergency")),
-                        paragraph("question", "access.emergency.question"),
+                        PageParts.paragraph("question", Texts.text("access.emergency.question")),
                         caution,
                         fields,
                         answer,
@@ -113,7 +114,7 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
         var open = emergencies.mine();
         mine.add(
                 new H2(Texts.text("access.emergency.mine")),
-                paragraph("small", open.isEmpty() ? "access.emergency.mine.none" : "access.emergency.mine.order"));
+                PageParts.paragraph("small", Texts.text(open.isEmpty() ? "access.emergency.mine.none" : "access.emergency.mine.order")));
         var list = new UnorderedList();
         list.addClassName("admin-list");
         open.forEach(one -> list.add(line(one)));
@@ -126,11 +127,5 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
                 new Anchor(Urls.course(one.child()), Texts.text("access.emergency.open")),
                 new Span(Texts.text("access.emergency.until", there.name(), MomentText.of(one.until(), there.zone()))),
                 new Span(one.reason()));
-    }
-
-    private static Paragraph paragraph(String name, String key) {
-        var paragraph = new Paragraph(Texts.text(key));
-        paragraph.addClassName(name);
-        return paragraph;
     }
 }

@@ -9,12 +9,11 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
-import java.util.Optional;
-import java.util.UUID;
 import org.espalier.access.SiteService;
 import org.espalier.cost.Account;
 import org.espalier.cost.ChargeService;
 import org.espalier.cost.CostReportService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
@@ -51,9 +50,8 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var child = event.getRouteParameters()
-                .get("child")
-                .flatMap(ChildCostsView::id)
+        var child = Address.id(event, "child")
+                .map(ChildId::new)
                 .flatMap(id -> patients.open(id, "costs"));
         child.ifPresentOrElse(this::show, () -> event.rerouteToError(NotFoundException.class));
     }
@@ -78,13 +76,5 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
                 EpisodePart.of(reports.child(account)),
                 PageParts.said(Texts.text("cost.episodes.what")),
                 PageParts.said(Texts.text("cost.rounding")));
-    }
-
-    private static Optional<ChildId> id(String text) {
-        try {
-            return Optional.of(new ChildId(UUID.fromString(text)));
-        } catch (IllegalArgumentException unreadable) {
-            return Optional.empty();
-        }
     }
 }

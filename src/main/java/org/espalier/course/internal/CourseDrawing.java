@@ -83,12 +83,12 @@ final class CourseDrawing {
                 .with("stroke", Ink.RULE);
         quantity.bands().forEach(band -> band(band, values));
         values.ticks().forEach(tick -> tick(tick, values));
-        write(0, values.top() + 8, "\u25b2 " + or(quantity.up(), "kit.varus"), Ink.QUIET);
+        write(0, values.top() + 8, "\u25b2 " + or(quantity.up(), "kit.Deformity.VARUS"), Ink.QUIET);
         write(0, values.top() + LANE / 2, quantity.label(), Ink.INK)
                 .with("font-size", "9.5")
                 .with("font-weight", "600");
         write(0, values.top() + LANE / 2 + 10, quantity.part(), Ink.QUIET);
-        write(0, values.bottom() - 2, "\u25bc " + or(quantity.down(), "kit.valgus"), Ink.QUIET);
+        write(0, values.bottom() - 2, "\u25bc " + or(quantity.down(), "kit.Deformity.VALGUS"), Ink.QUIET);
         var tracks = model.tracks().stream()
                 .filter(track -> track.quantity().equals(quantity.id()) && track.side() == side)
                 .toList();

@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -17,13 +16,13 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
-import java.util.Optional;
-import java.util.UUID;
 import org.espalier.course.Course;
 import org.espalier.course.CourseService;
 import org.espalier.course.CourseSheet;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.CourseChart;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 
@@ -46,10 +45,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var child = event.getRouteParameters()
-                .get("child")
-                .flatMap(CourseView::uuid)
-                .map(ChildId::new);
+        var child = Address.id(event, "child").map(ChildId::new);
         show(child.flatMap(courses::open).orElseThrow(NotFoundException::new));
     }
 
@@ -68,7 +64,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (!sheet.forecasts().isEmpty()) {
             page.add(forecasts(sheet));
         }
-        page.add(paragraph("radiation", sheet.radiation()));
+        page.add(PageParts.paragraph("radiation", sheet.radiation()));
         if (!sheet.films().isEmpty()) {
             page.add(new CourseList(sheet));
         }
@@ -78,7 +74,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (!sheet.sources().isEmpty()) {
             page.add(sources(sheet));
         }
-        page.add(paragraph("caution", Texts.text("course.caution")));
+        page.add(PageParts.paragraph("caution", Texts.text("course.caution")));
     }
 
     private static Component chart(CourseSheet sheet) {
@@ -100,7 +96,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var section = new Section(
                 new H2(Texts.text("course.forecasts")),
                 list,
-                paragraph("small", Texts.text("course.forecasts.caution")));
+                PageParts.paragraph("small", Texts.text("course.forecasts.caution")));
         section.addClassName("course-events");
         return section;
     }
@@ -120,20 +116,6 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     }
 
     private static Component nothing(CourseSheet sheet) {
-        return paragraph("empty", Texts.text(sheet.films().isEmpty() ? "course.no-films" : "course.unread-yet"));
-    }
-
-    private static Paragraph paragraph(String className, String text) {
-        var paragraph = new Paragraph(text);
-        paragraph.addClassName(className);
-        return paragraph;
-    }
-
-    private static Optional<UUID> uuid(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
+        return PageParts.paragraph("empty", Texts.text(sheet.films().isEmpty() ? "course.no-films" : "course.unread-yet"));
     }
 }

@@ -3,7 +3,7 @@ package org.espalier.followup.ui;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.NotFoundException;
 import java.util.Optional;
-import java.util.UUID;
+import org.espalier.kit.Address;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -15,21 +15,12 @@ final class ChildAddress {
 
     /** Opens the record of the child that the address names, or shows that nothing is there. */
     static Optional<Child> open(BeforeEnterEvent event, PatientService patients, String part) {
-        var child = event.getRouteParameters()
-                .get("child")
-                .flatMap(ChildAddress::parse)
+        var child = Address.id(event, "child")
+                .map(ChildId::new)
                 .flatMap(id -> patients.open(id, part));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
         }
         return child;
-    }
-
-    private static Optional<ChildId> parse(String text) {
-        try {
-            return Optional.of(new ChildId(UUID.fromString(text)));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 }

@@ -12,6 +12,7 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -51,7 +52,7 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var showable = Parts.id(event, "child")
+        var showable = Address.id(event, "child")
                 .flatMap(id -> asks.showable(new ChildId(id)))
                 .orElseThrow(NotFoundException::new);
         var child = showable.child();

@@ -13,6 +13,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -40,7 +41,7 @@ class ChildOpinionsView extends Composite<Div> implements BeforeEnterObserver, H
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var child = Parts.id(event, "child")
+        var child = Address.id(event, "child")
                 .flatMap(id -> patients.open(new ChildId(id), "opinions"))
                 .orElseThrow(NotFoundException::new);
         var body = new Div(new H1(Texts.text("opinion.of-child")));

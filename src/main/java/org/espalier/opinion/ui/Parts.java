@@ -8,13 +8,10 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.data.value.ValueChangeMode;
-import com.vaadin.flow.router.BeforeEnterEvent;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -82,16 +79,5 @@ final class Parts {
     static String moment(Instant at, ZoneId zone) {
         var time = DateTimeFormatter.ofPattern("HH:mm", Texts.language()).format(at.atZone(zone));
         return Texts.text("opinion.moment", day(at, zone), time);
-    }
-
-    /** What an address names. */
-    static Optional<UUID> id(BeforeEnterEvent event, String name) {
-        return event.getRouteParameters().get(name).flatMap(text -> {
-            try {
-                return Optional.of(UUID.fromString(text));
-            } catch (IllegalArgumentException unreadable) {
-                return Optional.empty();
-            }
-        });
     }
 }

@@ -12,6 +12,7 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.UUID;
+import org.espalier.kit.Address;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionFilmService;
@@ -38,8 +39,8 @@ class ReadView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var thread = Parts.id(event, "thread").map(ThreadId::new);
-        var film = Parts.id(event, "film");
+        var thread = Address.id(event, "thread").map(ThreadId::new);
+        var film = Address.id(event, "film");
         if (thread.isEmpty() || film.isEmpty()) {
             gone();
         } else {

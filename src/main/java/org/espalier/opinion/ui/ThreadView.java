@@ -20,6 +20,7 @@ import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -72,7 +73,7 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        thread = Parts.id(event, "thread").map(ThreadId::new);
+        thread = Address.id(event, "thread").map(ThreadId::new);
         parts = Optional.empty();
         refresh();
     }

@@ -3,7 +3,7 @@ package org.espalier.patient.ui;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.NotFoundException;
 import java.util.Optional;
-import java.util.UUID;
+import org.espalier.kit.Address;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -15,20 +15,9 @@ final class ChildParameter {
 
     private ChildParameter() {}
 
-    static Optional<UUID> parse(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
     /** The child that the address names, whether it is there or not. */
     static Optional<ChildId> id(BeforeEnterEvent event) {
-        return event.getRouteParameters()
-                .get(NAME)
-                .flatMap(ChildParameter::parse)
-                .map(ChildId::new);
+        return Address.id(event, NAME).map(ChildId::new);
     }
 
     /** Opens the record of the child that the address names, or shows that nothing is there. */

@@ -20,6 +20,7 @@ import java.util.UUID;
 import org.espalier.access.Site;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -79,8 +80,7 @@ class NewChildView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var asked = event.getLocation().getQueryParameters().getSingleParameter("child");
-        var id = asked.flatMap(ChildParameter::parse);
+        var id = Address.asked(event, "child");
         if (id.isEmpty()) {
             var fresh = ids.next().toString();
             event.forwardTo(Urls.NEW_CHILD, QueryParameters.of("child", fresh));

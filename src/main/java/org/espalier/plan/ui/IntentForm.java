@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.espalier.kit.DateEntryField;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.plan.Intent;
 import org.espalier.plan.Option;
@@ -43,7 +44,7 @@ class IntentForm extends Composite<Section> {
 
     private final transient Options options;
     private final transient FormDraft<Typed> draft;
-    private final Paragraph found = Parts.paragraph("soon", "");
+    private final Paragraph found = PageParts.paragraph("soon", "");
     private final Select<Option> meant = new Select<>();
     private final TextArea aim = text("plan.intent.aim");
     private final TextArea expectation = text("plan.intent.expectation");
@@ -62,7 +63,7 @@ class IntentForm extends Composite<Section> {
         meant.setItems(options.open().stream().map(OptionOutlook::option).toList());
         meant.setItemLabelGenerator(Texts::of);
         direction.setItems(List.of(Direction.values()));
-        direction.setItemLabelGenerator(one -> Texts.text(one == Direction.VARUS ? "kit.varus" : "kit.valgus"));
+        direction.setItemLabelGenerator(one -> Texts.text(one == Direction.VARUS ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
         hka.setMin(0);
         hka.setMax(FURTHEST);
         var both = new Button(Texts.text("plan.intent.keep"), click -> save(keep));
@@ -76,7 +77,7 @@ class IntentForm extends Composite<Section> {
         getContent()
                 .add(
                         new H2(Texts.text("plan.intent.heading")),
-                        Parts.paragraph("note", Texts.text("plan.intent.note")),
+                        PageParts.paragraph("note", Texts.text("plan.intent.note")),
                         found,
                         fields,
                         actions);

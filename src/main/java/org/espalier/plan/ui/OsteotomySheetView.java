@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.espalier.access.SiteService;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -60,7 +61,7 @@ class OsteotomySheetView extends SheetScreen {
                     kept.put(CUT, place);
                     reckonAnew(child, side, typed());
                 }))
-                .orElseGet(() -> Parts.paragraph("empty", Texts.text("plan.film.none")));
+                .orElseGet(() -> PageParts.paragraph("empty", Texts.text("plan.film.none")));
         return Optional.of(new Div(film, form));
     }
 

@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
+import org.espalier.kit.Address;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.plan.SheetInputs;
@@ -23,12 +23,6 @@ import org.espalier.science.quantity.Side;
 final class Parts {
 
     private Parts() {}
-
-    static Paragraph paragraph(String className, String text) {
-        var paragraph = new Paragraph(text);
-        paragraph.addClassName(className);
-        return paragraph;
-    }
 
     /** Several lines as a list, a single one as a paragraph. */
     static Component lines(List<String> lines) {
@@ -61,7 +55,7 @@ final class Parts {
     }
 
     static Optional<ChildId> child(BeforeEnterEvent event) {
-        return event.getRouteParameters().get("child").flatMap(Parts::uuid).map(ChildId::new);
+        return Address.id(event, "child").map(ChildId::new);
     }
 
     /** The limb the address names; the right one when it names none. */
@@ -77,13 +71,5 @@ final class Parts {
     /** The word of a side in an address. */
     static String word(Side side) {
         return side.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static Optional<UUID> uuid(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
     }
 }

@@ -23,6 +23,8 @@ import org.espalier.access.Role;
 import org.espalier.access.SiteService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.PatientService;
@@ -31,7 +33,6 @@ import org.espalier.plan.Intent;
 import org.espalier.plan.Options;
 import org.espalier.plan.OptionsDrawing;
 import org.espalier.plan.PlanService;
-import org.espalier.plan.PlanText;
 import org.espalier.plan.SheetInputs;
 import org.espalier.plan.SheetKind;
 import org.espalier.plan.internal.Drawings;
@@ -80,7 +81,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
         screen.add(new DeskLinks(child.id(), side, DeskLinks.Page.OPTIONS));
         options.ifPresentOrElse(
                 found -> show(screen, child, found),
-                () -> screen.add(Parts.paragraph("empty", Texts.text("plan.none"))));
+                () -> screen.add(PageParts.paragraph("empty", Texts.text("plan.none"))));
         getContent().removeAll();
         getContent()
                 .add(
@@ -98,7 +99,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
                         Texts.text("plan.table"),
                         options.open().stream().map(options::inWords).toList()),
                 closed(options),
-                Parts.paragraph("caution", Texts.text("plan.caution")));
+                PageParts.paragraph("caution", Texts.text("plan.caution")));
         if (staff.has(Role.SURGEON, child.site())) {
             screen.add(intent(child, options));
         }
@@ -125,13 +126,13 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
         var day = DateText.of(options.ahead().today());
         return options.limb()
                 .bonyHkaRead()
-                .map(angle -> Texts.text("plan.today", day, PlanText.deviation(angle.degrees())))
+                .map(angle -> Texts.text("plan.today", day, QuantityText.ofDeviation(angle)))
                 .orElseGet(() -> Texts.text("plan.unread", day));
     }
 
     private static Component chart(Options options) {
         if (!OptionsDrawing.isPossible(options.open())) {
-            return Parts.paragraph("empty", Texts.text("plan.chart.none"));
+            return PageParts.paragraph("empty", Texts.text("plan.chart.none"));
         }
         var picture = new Image(
                 Drawings.address(page -> OptionsDrawing.draw(options.open(), page)), Texts.text("plan.chart.alt"));
@@ -142,7 +143,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
         scroll.getElement().setAttribute("role", "group");
         scroll.getElement().setAttribute("aria-label", Texts.text("plan.chart"));
         return new Section(
-                new H2(Texts.text("plan.chart")), scroll, Parts.paragraph("note", Texts.text("plan.chart.note")));
+                new H2(Texts.text("plan.chart")), scroll, PageParts.paragraph("note", Texts.text("plan.chart.note")));
     }
 
     private static Component closed(Options options) {

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.util.List;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.plan.Intent;
 import org.espalier.plan.SavedComparison;
@@ -21,7 +22,7 @@ class SavedList extends Composite<Section> {
         getContent().addClassName("plan-saved");
         getContent().add(new H2(Texts.text("plan.saved.heading")));
         if (saved.isEmpty()) {
-            getContent().add(Parts.paragraph("empty", Texts.text("plan.saved.none")));
+            getContent().add(PageParts.paragraph("empty", Texts.text("plan.saved.none")));
         }
         saved.forEach(one -> getContent().add(entry(one)));
     }

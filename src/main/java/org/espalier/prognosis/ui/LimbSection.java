@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.H3;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.prognosis.AngleSpread;
 import org.espalier.prognosis.LimbOutlook;
@@ -38,16 +39,16 @@ class LimbSection extends Composite<Article> {
         return Texts.text(
                 "prognosis.stays",
                 PrognosisText.straight(out.bonyStraight(), out.isBonyLedAway()),
-                PrognosisText.deviation(out.bonyHka(out.ends()).middle().degrees()));
+                QuantityText.ofDeviation(out.bonyHka(out.ends()).middle()));
     }
 
     private static String staysAsItIs(LimbOutlook out, LocalDate today) {
         var hka = out.hka(today);
         return Texts.text(
                 "prognosis.stays.alone",
-                PrognosisText.deviation(hka.middle().degrees()),
+                QuantityText.ofDeviation(hka.middle()),
                 PrognosisText.mostDeviation(hka),
-                PrognosisText.deviation(out.bonyHka(today).middle().degrees()));
+                QuantityText.ofDeviation(out.bonyHka(today).middle()));
     }
 
     private static AngleTable table(
@@ -61,7 +62,7 @@ class LimbSection extends Composite<Article> {
     private static AngleTable.Line line(LocalDate day, AngleSpread spread) {
         return new AngleTable.Line(
                 day,
-                PrognosisText.deviation(spread.middle().degrees()),
+                QuantityText.ofDeviation(spread.middle()),
                 PrognosisText.halfDeviation(spread),
                 PrognosisText.mostDeviation(spread));
     }

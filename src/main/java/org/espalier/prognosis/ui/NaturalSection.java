@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.prognosis.NaturalOutlook;
 
@@ -19,7 +20,7 @@ class NaturalSection extends Composite<Article> {
                         Texts.text("prognosis.label.last"),
                         Texts.text(
                                 "prognosis.natural.last",
-                                PrognosisText.deviation(natural.lastAngle().degrees()),
+                                QuantityText.ofDeviation(natural.lastAngle()),
                                 DateText.of(natural.lastOn()),
                                 place(natural.place())))
                 .with(
@@ -43,7 +44,7 @@ class NaturalSection extends Composite<Article> {
         var spread = natural.angle(day);
         return new AngleTable.Line(
                 day,
-                PrognosisText.deviation(spread.middle().degrees()),
+                QuantityText.ofDeviation(spread.middle()),
                 PrognosisText.halfDeviation(spread),
                 PrognosisText.mostDeviation(spread));
     }

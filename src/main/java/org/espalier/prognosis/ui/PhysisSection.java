@@ -47,7 +47,7 @@ class PhysisSection extends Composite<Article> {
         if (!forecast.isPlaced()) {
             getContent()
                     .add(new Paragraph(
-                            Texts.text("prognosis.if-placed", PrognosisText.direction(forecast.corrects()))));
+                            Texts.text("prognosis.if-placed", Texts.of(forecast.corrects()))));
         }
         getContent().add(table(forecast, days));
         if (forecast.site() == PhysisSite.DISTAL_FEMUR && forecast.corrects() == Deformity.VARUS) {

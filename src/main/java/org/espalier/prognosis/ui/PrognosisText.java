@@ -3,6 +3,7 @@ package org.espalier.prognosis.ui;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.QuantityText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Bone;
 import org.espalier.prognosis.AngleSpread;
@@ -27,8 +28,6 @@ import org.espalier.treatment.PhysisKey;
  */
 final class PrognosisText {
 
-    private static final double LEAST_SHOWN_CHANCE = 0.01;
-
     private PrognosisText() {}
 
     static String physis(PhysisKey physis) {
@@ -52,21 +51,13 @@ final class PrognosisText {
         boolean femur = physis.physis().bone() == Bone.FEMUR;
         return Texts.text(
                 "prognosis.from-target",
-                deviation(femur ? away : -away),
+                QuantityText.ofDeviation(Angle.ofDegrees(femur ? away : -away)),
                 physis.target().degrees());
-    }
-
-    /** @param degrees positive in varus */
-    static String deviation(double degrees) {
-        double shown = Math.round(Math.abs(degrees) * 10) / 10.0;
-        return shown == 0
-                ? Texts.text("prognosis.none")
-                : Texts.text("prognosis.deviation", shown, Texts.text(degrees > 0 ? "kit.varus" : "kit.valgus"));
     }
 
     /** @param valgus degrees towards valgus in six months */
     static String turn(double valgus) {
-        return Texts.text("prognosis.turn", Math.abs(valgus), Texts.text(valgus >= 0 ? "kit.valgus" : "kit.varus"));
+        return Texts.text("prognosis.turn", Math.abs(valgus), Texts.text(valgus >= 0 ? "kit.Deformity.VALGUS" : "kit.Deformity.VARUS"));
     }
 
     static String angle(Angle angle) {
@@ -92,7 +83,7 @@ final class PrognosisText {
     }
 
     private static String deviations(Angle low, Angle high) {
-        return Texts.text("prognosis.from-to", deviation(low.degrees()), deviation(high.degrees()));
+        return Texts.text("prognosis.from-to", QuantityText.ofDeviation(low), QuantityText.ofDeviation(high));
     }
 
     /** What is left to the target on a day in the middle. */
@@ -119,24 +110,20 @@ final class PrognosisText {
         return Texts.text(
                 left > 0 ? "prognosis.left" : "prognosis.past",
                 shown,
-                direction(left > 0 ? corrected : corrected.opposite()));
+                Texts.of(left > 0 ? corrected : corrected.opposite()));
     }
 
     /** The chances of what may come once nothing holds. */
     static String after(Resting resting) {
         var returning =
-                Texts.text("prognosis.released", direction(resting.corrected()), chance(resting.chanceOfReturn()));
+                Texts.text("prognosis.released", Texts.of(resting.corrected()), QuantityText.ofChance(resting.chanceOfReturn()));
         return resting.isParked()
-                ? Texts.text("prognosis.parked", chance(resting.chanceOfGoingOn()), returning)
+                ? Texts.text("prognosis.parked", QuantityText.ofChance(resting.chanceOfGoingOn()), returning)
                 : returning;
     }
 
-    static String direction(Deformity deformity) {
-        return Texts.text(deformity == Deformity.VARUS ? "kit.varus" : "kit.valgus");
-    }
-
     static String arrival(Arrival arrival) {
-        var never = chance(arrival.never());
+        var never = QuantityText.ofChance(arrival.never());
         if (arrival.middle().isEmpty()) {
             return Texts.text("prognosis.arrival.unlikely", orEnd(arrival.earliest()), never);
         }
@@ -152,15 +139,6 @@ final class PrognosisText {
         return day.map(DateText::of).orElseGet(() -> Texts.text("prognosis.not-before-growth-ends"));
     }
 
-    static String chance(double chance) {
-        if (chance < LEAST_SHOWN_CHANCE) {
-            return Texts.text("prognosis.chance.small");
-        }
-        return chance > 1 - LEAST_SHOWN_CHANCE
-                ? Texts.text("prognosis.chance.large")
-                : Texts.text("prognosis.chance", chance * 100);
-    }
-
     /** The chances of failing, with what they rest on. */
     static String failing(Forecast forecast) {
         var cause = Texts.text("prognosis.cause." + forecast.cause().name());
@@ -169,7 +147,7 @@ final class PrognosisText {
                 : Texts.text(
                         "prognosis.basis.unstudied", cause, forecast.films().size());
         var sentence = Texts.text(
-                "prognosis.failing", chance(forecast.noResponse()), chance(forecast.hardwareFailed()), basis);
+                "prognosis.failing", QuantityText.ofChance(forecast.noResponse()), QuantityText.ofChance(forecast.hardwareFailed()), basis);
         return forecast.seenBroken()
                 .map(day -> Texts.text("prognosis.broken", DateText.of(day), sentence))
                 .orElse(sentence);
@@ -231,7 +209,7 @@ final class PrognosisText {
         var words = Texts.text(
                 "prognosis.straight",
                 DateText.of(straight.day()),
-                chance(straight.never()),
+                QuantityText.ofChance(straight.never()),
                 straight.femur().degrees(),
                 straight.tibia().degrees());
         return straight.isSlanted() ? Texts.text("prognosis.slanted", words) : words;

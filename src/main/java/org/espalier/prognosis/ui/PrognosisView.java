@@ -20,11 +20,12 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Stream;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.ChildId;
@@ -54,9 +55,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        show(event.getRouteParameters()
-                .get("child")
-                .flatMap(PrognosisView::uuid)
+        show(Address.id(event, "child")
                 .map(ChildId::new)
                 .flatMap(prognoses::of)
                 .orElseThrow(NotFoundException::new));
@@ -67,7 +66,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
         var limbs = new Div();
         show(prognosis, limbs);
         var body =
-                new Div(new H1(Texts.text("prognosis.heading")), paragraph("caution", Texts.text("prognosis.caution")));
+                new Div(new H1(Texts.text("prognosis.heading")), PageParts.paragraph("caution", Texts.text("prognosis.caution")));
         body.addClassNames("screen", "prognosis");
         body.add(otherDay(prognosis, limbs), limbs, growth(prognosis), rates(prognosis), sources());
         getContent()
@@ -132,7 +131,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
                         () -> facts.with(Texts.text("prognosis.label.lengths"), Texts.text("prognosis.lengths.none")));
         var section = new Section(new H2(Texts.text("prognosis.growth.heading")), facts);
         if (prognosis.age().isEmpty()) {
-            section.add(paragraph("empty", Texts.text("prognosis.sex-unknown")));
+            section.add(PageParts.paragraph("empty", Texts.text("prognosis.sex-unknown")));
         }
         return section;
     }
@@ -170,19 +169,5 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
             list.add(new ListItem(Texts.text("prognosis.source." + i)));
         }
         return new Details(Texts.text("prognosis.sources"), list);
-    }
-
-    private static Paragraph paragraph(String className, String text) {
-        var paragraph = new Paragraph(text);
-        paragraph.addClassName(className);
-        return paragraph;
-    }
-
-    private static Optional<UUID> uuid(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
     }
 }

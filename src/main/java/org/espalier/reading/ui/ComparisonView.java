@@ -6,7 +6,6 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -15,12 +14,13 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Stream;
 import org.espalier.film.Film;
 import org.espalier.film.FilmId;
+import org.espalier.kit.Address;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.reading.Comparison;
@@ -58,11 +58,11 @@ class ComparisonView extends Composite<Div> implements BeforeEnterObserver, HasD
         var page = getContent();
         page.removeAll();
         page.add(new IdentityBanner(comparison.child().who(), comparison.today()), head(comparison, both));
-        notes(comparison, both).forEach(key -> page.add(paragraph("notice", key)));
+        notes(comparison, both).forEach(key -> page.add(PageParts.paragraph("notice", Texts.text(key))));
         page.add(new FilmPair(both.stream()
                 .map(compared -> film(compared, comparison.isToScale()))
                 .toList()));
-        page.add(new ComparisonTable(comparison), paragraph("caution", "reading.compare.caution"));
+        page.add(new ComparisonTable(comparison), PageParts.caution("reading.compare.caution"));
     }
 
     private static Div head(Comparison comparison, List<Compared> both) {
@@ -138,20 +138,7 @@ class ComparisonView extends Composite<Div> implements BeforeEnterObserver, HasD
         return film.takenOn().map(DateText::of).orElseGet(() -> Texts.text("reading.compare.no-day"));
     }
 
-    private static Paragraph paragraph(String className, String key) {
-        var paragraph = new Paragraph(Texts.text(key));
-        paragraph.addClassName(className);
-        return paragraph;
-    }
-
     private static Optional<FilmId> film(BeforeEnterEvent event, String parameter) {
-        try {
-            return event.getRouteParameters()
-                    .get(parameter)
-                    .map(UUID::fromString)
-                    .map(FilmId::new);
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
+        return Address.id(event, parameter).map(FilmId::new);
     }
 }

@@ -15,10 +15,10 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import java.util.Optional;
-import java.util.UUID;
 import org.espalier.access.SiteService;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmState;
+import org.espalier.kit.Address;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -55,19 +55,9 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var film = event.getRouteParameters()
-                .get("film")
-                .flatMap(FilmRoomView::uuid)
-                .map(FilmId::new);
-        var asked = event.getLocation()
-                .getQueryParameters()
-                .getSingleParameter(READING)
-                .flatMap(FilmRoomView::uuid)
-                .map(ReadingId::new);
-        event.getLocation()
-                .getQueryParameters()
-                .getSingleParameter(BLIND)
-                .flatMap(FilmRoomView::uuid)
+        var film = Address.id(event, "film").map(FilmId::new);
+        var asked = Address.asked(event, READING).map(ReadingId::new);
+        Address.asked(event, BLIND)
                 .ifPresent(first -> film.ifPresent(id -> presenter.readBlind(id, new ReadingId(first))));
         build(film.flatMap(id -> presenter.open(id, asked)).orElseThrow(NotFoundException::new));
     }
@@ -195,13 +185,5 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var caution = new Paragraph(Texts.text("reading.caution"));
         caution.addClassName("caution");
         return caution;
-    }
-
-    private static Optional<UUID> uuid(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
     }
 }

@@ -11,10 +11,9 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
-import java.util.Optional;
-import java.util.UUID;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.DateText;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
@@ -53,7 +52,7 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
             return;
         }
         var report =
-                asked.flatMap(IncidentReportView::id).flatMap(incidents::find).orElseThrow(NotFoundException::new);
+                asked.flatMap(Address::id).flatMap(incidents::find).orElseThrow(NotFoundException::new);
         var print = new Button(Texts.text("safety.print"));
         print.addClickListener(click -> print.getElement().executeJs("window.print()"));
         var actions = new Div(print);
@@ -68,14 +67,6 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
                         sheet,
                         actions,
                         PageParts.caution("safety.incidents.caution"));
-    }
-
-    private static Optional<UUID> id(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException unreadable) {
-            return Optional.empty();
-        }
     }
 
     @Override

@@ -14,9 +14,9 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
-import java.util.Optional;
 import java.util.UUID;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.PageParts;
@@ -50,9 +50,8 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var child = event.getRouteParameters()
-                .get("child")
-                .flatMap(IncidentView::id)
+        var child = Address.id(event, "child")
+                .map(ChildId::new)
                 .flatMap(id -> patients.open(id, "incidents"))
                 .orElseThrow(NotFoundException::new);
         getContent().removeAll();
@@ -62,14 +61,6 @@ class IncidentView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                                 child.id().value(), child.who(), sites.today(child.site()), ChildHeader.Page.TREATMENT),
                         body);
         refresh(child);
-    }
-
-    private static Optional<ChildId> id(String text) {
-        try {
-            return Optional.of(new ChildId(UUID.fromString(text)));
-        } catch (IllegalArgumentException unreadable) {
-            return Optional.empty();
-        }
     }
 
     @Override

@@ -20,6 +20,7 @@ import java.util.UUID;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.PageParts;
@@ -63,19 +64,8 @@ class NoticeView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        shown = event.getLocation()
-                .getQueryParameters()
-                .getSingleParameter("notice")
-                .flatMap(NoticeView::id);
+        shown = Address.asked(event, "notice");
         refresh();
-    }
-
-    static Optional<UUID> id(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException unreadable) {
-            return Optional.empty();
-        }
     }
 
     @Override

@@ -29,6 +29,7 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.DateText;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
@@ -119,7 +120,7 @@ class SafetyView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                 catalogue.product(one.product()).map(p -> p.data().name()).orElse("")));
         lot.setHelperText(Texts.text("safety.lot.help"));
         lot.setErrorMessage(Texts.text("safety.lot.missing"));
-        NoticeView.id(asked).map(LotId::new).flatMap(catalogue::lot).ifPresent(lot::setValue);
+        Address.id(asked).map(LotId::new).flatMap(catalogue::lot).ifPresent(lot::setValue);
         var source = new TextField(Texts.text("safety.source"));
         source.setMaxLength(200);
         source.setErrorMessage(Texts.text("safety.source.missing"));

@@ -21,10 +21,12 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
+import org.espalier.patient.ChildId;
 import org.espalier.patient.FactId;
 import org.espalier.patient.PatientService;
 import org.espalier.treatment.Question;
@@ -57,7 +59,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var child = ChildOfAddress.child(event).flatMap(id -> patients.open(id, "theatre"));
+        var child = Address.id(event, "child").map(ChildId::new).flatMap(id -> patients.open(id, "theatre"));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
             return;

@@ -11,6 +11,7 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import java.util.Optional;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -76,13 +77,13 @@ class RecordView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var child = ChildOfAddress.child(event).flatMap(id -> patients.open(id, "treatment"));
+        var child = Address.id(event, "child").map(ChildId::new).flatMap(id -> patients.open(id, "treatment"));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
             return;
         }
         var treatment = treatments.of(child.get().id());
-        var corrected = ChildOfAddress.parameter(event, "correct").flatMap(id -> treatment.standing().stream()
+        var corrected = Address.asked(event, "correct").flatMap(id -> treatment.standing().stream()
                 .filter(one -> one.id().value().equals(id))
                 .findFirst());
         show(child.get(), treatment, corrected);

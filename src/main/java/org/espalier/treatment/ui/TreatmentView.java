@@ -15,11 +15,13 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.Role;
 import org.espalier.access.SiteService;
+import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
+import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.treatment.Reversal;
 import org.espalier.treatment.Treatment;
@@ -49,7 +51,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var child = ChildOfAddress.child(event).flatMap(id -> patients.open(id, "treatment"));
+        var child = Address.id(event, "child").map(ChildId::new).flatMap(id -> patients.open(id, "treatment"));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
             return;
