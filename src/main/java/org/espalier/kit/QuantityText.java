@@ -36,7 +36,9 @@ public final class QuantityText {
             return Texts.text("kit.quantity.straight", size);
         }
         return Texts.text(
-                "kit.quantity.deviation", size, Texts.text(deviation.degrees() > 0 ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
+                "kit.quantity.deviation",
+                size,
+                Texts.text(deviation.degrees() > 0 ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
     }
 
     /**

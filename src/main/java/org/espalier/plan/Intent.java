@@ -51,10 +51,7 @@ public record Intent(
         return expectedHka == null || expectedBy == null
                 ? words
                 : Texts.text(
-                        "plan.saved.expected",
-                        words,
-                        QuantityText.ofDeviation(expectedHka),
-                        DateText.of(expectedBy));
+                        "plan.saved.expected", words, QuantityText.ofDeviation(expectedHka), DateText.of(expectedBy));
     }
 
     private static String tidy(String text) {

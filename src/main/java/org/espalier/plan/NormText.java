@@ -56,7 +56,10 @@ final class NormText {
             return Texts.text("plan.bow.z.none");
         }
         double varus = isVarusPositive(norm.quantity()) ? z.getAsDouble() : -z.getAsDouble();
-        return Texts.text("plan.bow.z.value", Math.abs(varus), Texts.text(varus < 0 ? "kit.Deformity.VALGUS" : "kit.Deformity.VARUS"));
+        return Texts.text(
+                "plan.bow.z.value",
+                Math.abs(varus),
+                Texts.text(varus < 0 ? "kit.Deformity.VALGUS" : "kit.Deformity.VARUS"));
     }
 
     /** Whether the sign or size of a quantity grows with varus. */

@@ -88,12 +88,7 @@ record PlanePart(List<ReadAngle> read) {
     Sheet.Part of(BoneDeformity deformity) {
         var drawn = TruePlane.byRectangle(deformity.varus(), deformity.procurvatum());
         return new Sheet.Gathered()
-                .with(
-                        "plan.cut.frontal",
-                        from(
-                                false,
-                                deformity.varus(),
-                                QuantityText.ofDeviation(deformity.varus())))
+                .with("plan.cut.frontal", from(false, deformity.varus(), QuantityText.ofDeviation(deformity.varus())))
                 .with(
                         "plan.cut.sagittal",
                         from(

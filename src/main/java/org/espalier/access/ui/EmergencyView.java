@@ -114,7 +114,9 @@ class EmergencyView extends Composite<Div> implements HasDynamicTitle {
         var open = emergencies.mine();
         mine.add(
                 new H2(Texts.text("access.emergency.mine")),
-                PageParts.paragraph("small", Texts.text(open.isEmpty() ? "access.emergency.mine.none" : "access.emergency.mine.order")));
+                PageParts.paragraph(
+                        "small",
+                        Texts.text(open.isEmpty() ? "access.emergency.mine.none" : "access.emergency.mine.order")));
         var list = new UnorderedList();
         list.addClassName("admin-list");
         open.forEach(one -> list.add(line(one)));

@@ -50,9 +50,7 @@ class ChildCostsView extends Composite<Div> implements BeforeEnterObserver, HasD
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         getContent().removeAll();
-        var child = Address.id(event, "child")
-                .map(ChildId::new)
-                .flatMap(id -> patients.open(id, "costs"));
+        var child = Address.id(event, "child").map(ChildId::new).flatMap(id -> patients.open(id, "costs"));
         child.ifPresentOrElse(this::show, () -> event.rerouteToError(NotFoundException.class));
     }
 

@@ -116,6 +116,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     }
 
     private static Component nothing(CourseSheet sheet) {
-        return PageParts.paragraph("empty", Texts.text(sheet.films().isEmpty() ? "course.no-films" : "course.unread-yet"));
+        return PageParts.paragraph(
+                "empty", Texts.text(sheet.films().isEmpty() ? "course.no-films" : "course.unread-yet"));
     }
 }

@@ -15,9 +15,7 @@ final class ChildAddress {
 
     /** Opens the record of the child that the address names, or shows that nothing is there. */
     static Optional<Child> open(BeforeEnterEvent event, PatientService patients, String part) {
-        var child = Address.id(event, "child")
-                .map(ChildId::new)
-                .flatMap(id -> patients.open(id, part));
+        var child = Address.id(event, "child").map(ChildId::new).flatMap(id -> patients.open(id, part));
         if (child.isEmpty()) {
             event.rerouteToError(NotFoundException.class);
         }

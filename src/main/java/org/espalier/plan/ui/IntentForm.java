@@ -63,7 +63,8 @@ class IntentForm extends Composite<Section> {
         meant.setItems(options.open().stream().map(OptionOutlook::option).toList());
         meant.setItemLabelGenerator(Texts::of);
         direction.setItems(List.of(Direction.values()));
-        direction.setItemLabelGenerator(one -> Texts.text(one == Direction.VARUS ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
+        direction.setItemLabelGenerator(
+                one -> Texts.text(one == Direction.VARUS ? "kit.Deformity.VARUS" : "kit.Deformity.VALGUS"));
         hka.setMin(0);
         hka.setMax(FURTHEST);
         var both = new Button(Texts.text("plan.intent.keep"), click -> save(keep));

@@ -45,9 +45,7 @@ class PhysisSection extends Composite<Article> {
 
     private void show(Forecast forecast, ShownDays days, FactList facts) {
         if (!forecast.isPlaced()) {
-            getContent()
-                    .add(new Paragraph(
-                            Texts.text("prognosis.if-placed", Texts.of(forecast.corrects()))));
+            getContent().add(new Paragraph(Texts.text("prognosis.if-placed", Texts.of(forecast.corrects()))));
         }
         getContent().add(table(forecast, days));
         if (forecast.site() == PhysisSite.DISTAL_FEMUR && forecast.corrects() == Deformity.VARUS) {

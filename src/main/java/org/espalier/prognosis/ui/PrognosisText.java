@@ -57,7 +57,10 @@ final class PrognosisText {
 
     /** @param valgus degrees towards valgus in six months */
     static String turn(double valgus) {
-        return Texts.text("prognosis.turn", Math.abs(valgus), Texts.text(valgus >= 0 ? "kit.Deformity.VALGUS" : "kit.Deformity.VARUS"));
+        return Texts.text(
+                "prognosis.turn",
+                Math.abs(valgus),
+                Texts.text(valgus >= 0 ? "kit.Deformity.VALGUS" : "kit.Deformity.VARUS"));
     }
 
     static String angle(Angle angle) {
@@ -115,8 +118,8 @@ final class PrognosisText {
 
     /** The chances of what may come once nothing holds. */
     static String after(Resting resting) {
-        var returning =
-                Texts.text("prognosis.released", Texts.of(resting.corrected()), QuantityText.ofChance(resting.chanceOfReturn()));
+        var returning = Texts.text(
+                "prognosis.released", Texts.of(resting.corrected()), QuantityText.ofChance(resting.chanceOfReturn()));
         return resting.isParked()
                 ? Texts.text("prognosis.parked", QuantityText.ofChance(resting.chanceOfGoingOn()), returning)
                 : returning;
@@ -147,7 +150,10 @@ final class PrognosisText {
                 : Texts.text(
                         "prognosis.basis.unstudied", cause, forecast.films().size());
         var sentence = Texts.text(
-                "prognosis.failing", QuantityText.ofChance(forecast.noResponse()), QuantityText.ofChance(forecast.hardwareFailed()), basis);
+                "prognosis.failing",
+                QuantityText.ofChance(forecast.noResponse()),
+                QuantityText.ofChance(forecast.hardwareFailed()),
+                basis);
         return forecast.seenBroken()
                 .map(day -> Texts.text("prognosis.broken", DateText.of(day), sentence))
                 .orElse(sentence);

@@ -55,18 +55,16 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        show(Address.id(event, "child")
-                .map(ChildId::new)
-                .flatMap(prognoses::of)
-                .orElseThrow(NotFoundException::new));
+        show(Address.id(event, "child").map(ChildId::new).flatMap(prognoses::of).orElseThrow(NotFoundException::new));
     }
 
     private void show(Prognosis prognosis) {
         getContent().removeAll();
         var limbs = new Div();
         show(prognosis, limbs);
-        var body =
-                new Div(new H1(Texts.text("prognosis.heading")), PageParts.paragraph("caution", Texts.text("prognosis.caution")));
+        var body = new Div(
+                new H1(Texts.text("prognosis.heading")),
+                PageParts.paragraph("caution", Texts.text("prognosis.caution")));
         body.addClassNames("screen", "prognosis");
         body.add(otherDay(prognosis, limbs), limbs, growth(prognosis), rates(prognosis), sources());
         getContent()

@@ -51,8 +51,7 @@ class IncidentReportView extends Composite<Div> implements BeforeEnterObserver, 
             event.forwardTo(Urls.SAFETY_INCIDENTS);
             return;
         }
-        var report =
-                asked.flatMap(Address::id).flatMap(incidents::find).orElseThrow(NotFoundException::new);
+        var report = asked.flatMap(Address::id).flatMap(incidents::find).orElseThrow(NotFoundException::new);
         var print = new Button(Texts.text("safety.print"));
         print.addClickListener(click -> print.getElement().executeJs("window.print()"));
         var actions = new Div(print);
