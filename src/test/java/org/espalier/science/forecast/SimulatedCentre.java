@@ -106,15 +106,20 @@ public record SimulatedCentre(
 
         /** Takes a film. */
         public Film look(double months) {
+            var film = new Film(months, wouldRead(months));
+            films.add(film);
+            return film;
+        }
+
+        /** How a film would read that is not taken, another each time. */
+        public double wouldRead(double months) {
             double chi = 0;
             for (int i = 0; i < tails; i++) {
                 double z = chance.nextGaussian();
                 chi += z * z;
             }
             double scale = Math.sqrt((tails - 2) / chi);
-            var film = new Film(months, left(months) + filmError * scale * chance.nextGaussian());
-            films.add(film);
-            return film;
+            return left(months) + filmError * scale * chance.nextGaussian();
         }
 
         /** The films until now. */
@@ -142,6 +147,17 @@ public record SimulatedCentre(
         /** Whether it moves no more, for whatever reason of its own. */
         public boolean failing(double months) {
             return !responds || breaksAt < months;
+        }
+
+        /** Months after the plate at which it is truly straight; empty if it never is. */
+        public OptionalDouble crossing() {
+            int month = 0;
+            while (month < LONGEST - 1 && left[month + 1] > 0) {
+                month++;
+            }
+            return month < LONGEST - 1
+                    ? OptionalDouble.of(month + left[month] / (left[month] - left[month + 1]))
+                    : OptionalDouble.empty();
         }
 
         /** Months after the plate by which growth has ended. */
@@ -255,7 +271,7 @@ public record SimulatedCentre(
      * Takes films as clinics do: the first after three to four months, some visits missed, until straight or so many
      * months.
      */
-    void follow(Limb limb, double longest) {
+    public void follow(Limb limb, double longest) {
         double month = 3 + 1.5 * limb.chance.nextDouble();
         while (month < longest) {
             if (limb.chance.nextDouble() > 0.12) {
