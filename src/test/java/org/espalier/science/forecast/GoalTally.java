@@ -22,7 +22,11 @@ public final class GoalTally {
         WEEKS("date of neutral, mean error, weeks", tally -> tally.weeks / tally.dates),
         DATE_WITHIN_90("date, 90 % interval covers", tally -> (double) tally.datesWithin90 / tally.limbs),
         BRIER("Brier score, neutral within 36 months", tally -> tally.brier / tally.limbs),
-        FOUND("failing limbs found at 5 % false alarms", GoalTally::found);
+        FOUND("failing limbs found at 5 % false alarms", GoalTally::found),
+        SCORE("ranked score, degrees", tally -> tally.score / tally.films),
+        SCORE_OF_LAST_TWO("  of the line through the last two films", tally -> tally.plain(PlainForecaster.LAST_TWO)),
+        SCORE_OF_ALL("  of the line through all films", tally -> tally.plain(PlainForecaster.ALL)),
+        SCORE_OF_FIXED_RATE("  of the fixed published rate", tally -> tally.plain(PlainForecaster.FIXED_RATE));
 
         private final String text;
         private final ToDoubleFunction<GoalTally> value;
@@ -102,7 +106,11 @@ public final class GoalTally {
     }
 
     private double ratio(PlainForecaster forecaster) {
-        return score / plain.getOrDefault(forecaster, 0.0);
+        return score / films / plain(forecaster);
+    }
+
+    private double plain(PlainForecaster forecaster) {
+        return plain.getOrDefault(forecaster, 0.0) / films;
     }
 
     private double found() {
@@ -125,7 +133,7 @@ public final class GoalTally {
                 value(Measure.WITHIN_90),
                 value(Measure.WITHIN_50),
                 value(Measure.MEAN_PLACE),
-                score / films,
+                value(Measure.SCORE),
                 value(Measure.OF_LAST_TWO));
     }
 }
