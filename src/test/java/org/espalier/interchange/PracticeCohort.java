@@ -67,18 +67,26 @@ public final class PracticeCohort {
             for (String name : List.of("children.csv", "limbs.csv", "events.csv")) {
                 Files.copy(folder.resolve(part + name), into.resolve(part + name));
             }
-            rewrite(folder.resolve(part + "films.csv"), into.resolve(part + "films.csv"), "angle_deg", row -> degrees
-                    * (row.get("angle_name").equals("mLDFA") ? 1 : AT_THE_TIBIA)
-                    * chance.nextGaussian());
+            rewrite(
+                    folder.resolve(part + "films.csv"),
+                    into.resolve(part + "films.csv"),
+                    "angle_deg",
+                    row -> degrees
+                            * (row.get("angle_name").equals("mLDFA") ? 1 : AT_THE_TIBIA)
+                            * chance.nextGaussian());
         }
         Files.copy(folder.resolve("tasks.csv"), into.resolve("tasks.csv"));
         Files.createDirectories(into.resolve("truth"));
         Files.copy(folder.resolve("truth/limbs.csv"), into.resolve("truth/limbs.csv"));
         Map<String, String> sites = rows(folder.resolve("limbs.csv")).stream()
                 .collect(Collectors.toMap(row -> row.get("limb_id"), row -> row.get("site")));
-        rewrite(folder.resolve("truth/targets.csv"), into.resolve("truth/targets.csv"), "dev_film", row -> degrees
-                * ("distal femur".equals(sites.get(row.get("limb_id"))) ? 1 : AT_THE_TIBIA)
-                * chance.nextGaussian());
+        rewrite(
+                folder.resolve("truth/targets.csv"),
+                into.resolve("truth/targets.csv"),
+                "dev_film",
+                row -> degrees
+                        * ("distal femur".equals(sites.get(row.get("limb_id"))) ? 1 : AT_THE_TIBIA)
+                        * chance.nextGaussian());
         return new PracticeCohort(into);
     }
 

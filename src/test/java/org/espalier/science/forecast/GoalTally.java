@@ -89,10 +89,10 @@ public final class GoalTally {
         double at = Math.clamp(after, 0.01, end);
         limbs++;
         brier += Math.pow(chance - (after <= WITHIN ? 1 : 0), 2);
-        datesWithin90 += Math.min(ahead(reaching, 0.05, from), end) <= at
-                        && at <= Math.min(ahead(reaching, 0.95, from), end)
-                ? 1
-                : 0;
+        datesWithin90 +=
+                Math.min(ahead(reaching, 0.05, from), end) <= at && at <= Math.min(ahead(reaching, 0.95, from), end)
+                        ? 1
+                        : 0;
         if (after <= SOON) {
             dates++;
             double middle = ahead(reaching, Math.clamp(chance / 2, 0.05, 0.95), from);

@@ -49,11 +49,15 @@ class SimulatedCentreTests {
         for (int films = 2; films <= 4; films++) {
             GoalTally tally = tally(asked, films, rates);
             double slack = earlier == 0 ? UNKNOWN_CENTRE : 0;
-            assertThat(tally.value(Measure.WITHIN_90)).as("90 percent interval; %s", tally).isBetween(0.86 - slack, 0.94 + slack);
+            assertThat(tally.value(Measure.WITHIN_90))
+                    .as("90 percent interval; %s", tally)
+                    .isBetween(0.86 - slack, 0.94 + slack);
             assertThat(tally.value(Measure.WITHIN_50))
                     .as("50 percent interval; %s", tally)
                     .isBetween(0.44 - 2 * slack, 0.56 + 2 * slack);
-            assertThat(tally.value(Measure.MEAN_PLACE)).as("mean place; %s", tally).isBetween(0.44 - slack, 0.56 + slack);
+            assertThat(tally.value(Measure.MEAN_PLACE))
+                    .as("mean place; %s", tally)
+                    .isBetween(0.44 - slack, 0.56 + slack);
         }
     }
 
