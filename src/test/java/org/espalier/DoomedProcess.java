@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BiConsumer;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
@@ -47,18 +46,33 @@ public final class DoomedProcess {
         return Files.readAllLines(folder.resolve(life + ".said"));
     }
 
+    /** What is lived in the house; what it says is kept. */
+    public interface Life {
+
+        void in(ConfigurableApplicationContext house, PrintStream said) throws IOException;
+    }
+
     /** Within the process: starts the house in the folder of the first argument and lives in it. */
-    public static void live(String[] arguments, BiConsumer<PrintStream, ConfigurableApplicationContext> life)
-            throws IOException {
+    public static void live(String[] arguments, Life life) throws IOException {
+        live(arguments, new Object(), life);
+    }
+
+    /**
+     * The same with somebody who hears what happens in the house.
+     *
+     * @param listener its methods that listen to events are called
+     */
+    public static void live(String[] arguments, Object listener, Life life) throws IOException {
         var folder = Path.of(arguments[0]);
         try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true);
                 var house = new SpringApplicationBuilder(Espalier.class)
+                        .initializers(context -> context.getBeanFactory().registerSingleton("listener", listener))
                         .run(
                                 "--espalier.data=" + folder.resolve("data"),
                                 "--espalier.database.embedded=true",
                                 "--server.port=0",
                                 "--management.server.port=0")) {
-            life.accept(said, house);
+            life.in(house, said);
         }
     }
 

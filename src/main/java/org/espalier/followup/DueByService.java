@@ -3,6 +3,7 @@ package org.espalier.followup;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
@@ -58,8 +59,25 @@ public class DueByService {
                 clock.instant().atOffset(ZoneOffset.UTC));
     }
 
+    /**
+     * How long it takes from look to theatre at the site, in months: the 90th percentile of its records of two years;
+     * empty while they are too few to tell.
+     */
+    public Optional<Double> ownWait(SiteId site) {
+        return dueDates.ownWait(site);
+    }
+
     /** Asks the rules again about a child in care, after something new is on record. */
     public void renew(ChildId child) {
-        visits.findOpen(child).ifPresent(visit -> visits.setDue(visit.id(), dueDates.of(child, visit.asked())));
+        visits.findOpen(child).ifPresent(visit -> renew(visit, dueDates.rules(visit.site())));
+    }
+
+    /** The same by rules of its hospital that are known already. */
+    void renew(ChildId child, SiteRules rules) {
+        visits.findOpen(child).ifPresent(visit -> renew(visit, rules));
+    }
+
+    private void renew(Visit visit, SiteRules rules) {
+        visits.setDue(visit.id(), dueDates.of(visit.child(), visit.asked(), rules), rules.mark());
     }
 }

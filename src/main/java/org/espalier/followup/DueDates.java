@@ -1,6 +1,7 @@
 package org.espalier.followup;
 
 import java.util.Optional;
+import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
 import org.springframework.stereotype.Component;
 
@@ -9,16 +10,28 @@ import org.springframework.stereotype.Component;
 class DueDates {
 
     private final CareReader care;
-    private final JdbcLimitsRepository limits;
 
-    DueDates(CareReader care, JdbcLimitsRepository limits) {
+    DueDates(CareReader care) {
         this.care = care;
-        this.limits = limits;
     }
 
     /** By when to look at the child next; what was asked for counts as a rule of its own. */
     Due of(ChildId child, Optional<Visit.Asked> asked) {
-        var facts = care.read(child, asked.map(Visit.Asked::by));
-        return DueBy.of(facts, limits.of(care.site(child)));
+        return of(child, asked, rules(care.site(child)));
+    }
+
+    /** The same by the rules of its hospital, where they are known already. */
+    Due of(ChildId child, Optional<Visit.Asked> asked, SiteRules rules) {
+        return DueBy.of(care.read(child, asked.map(Visit.Asked::by), rules.waitMonths()), rules.limits());
+    }
+
+    /** What the dates of a hospital rest on now. */
+    SiteRules rules(SiteId site) {
+        return care.rules(site);
+    }
+
+    /** The hospital's own wait from look to theatre, in months; empty while its records are too few. */
+    Optional<Double> ownWait(SiteId site) {
+        return care.ownWait(site);
     }
 }

@@ -42,26 +42,27 @@ public enum DueRule {
         }
     },
 
-    /** Early tibia vara is decided before the fourth birthday: treated by then it recurs less. */
+    /**
+     * Early tibia vara is decided before the fourth birthday, with a plate in too, should it not work: treated by then
+     * it recurs less.
+     */
     FOURTH_BIRTHDAY {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
-            var birthday = care.birth().plusYears(4);
-            return care.tibiaVara() && plate.following().isUndecided() && birthday.isAfter(care.lastLook())
-                    ? Optional.of(notBefore(care.lastLook(), care.beforeWait(birthday)))
+            boolean open = plate.following().isUndecided() || plate.following().hasPlate();
+            return care.tibiaVara() && open
+                    ? inTime(care, plate, care.birth().plusYears(4))
                     : Optional.empty();
         }
     },
 
-    /** Before the window closes, the wait for theatre taken off. */
+    /** Before the window closes, the wait for theatre taken off; of a plate that is in, should it do too little. */
     WINDOW {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
             return plate.following() == Following.MATURE
                     ? Optional.empty()
-                    : plate.window()
-                            .filter(closes -> closes.isAfter(care.lastLook()))
-                            .map(closes -> notBefore(care.lastLook(), care.beforeWait(closes)));
+                    : plate.window().flatMap(closes -> inTime(care, plate, closes));
         }
     },
 
@@ -119,7 +120,7 @@ public enum DueRule {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
             return plate.following().hasPlate()
-                    ? plate.outlook().flatMap(outlook -> lastBearable(care, outlook, limits))
+                    ? plate.outlook().flatMap(outlook -> outlook.lastBearable(care, limits))
                     : Optional.empty();
         }
     },
@@ -165,17 +166,17 @@ public enum DueRule {
         }
     },
 
-    /** After an osteotomy: first while a cast can be wedged, then as it heals. */
+    /** After an osteotomy: first while a cast can be wedged, then as it heals; in a frame every time as soon. */
     HEALING {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
-            boolean seen = care.lastLook().isAfter(plate.since());
-            return plate.following() == Following.HEALING
-                    ? Optional.of(
-                            seen
-                                    ? care.lastLook().plusDays(limits.motionDays())
-                                    : plate.since().plusDays(limits.healingDays()))
-                    : Optional.empty();
+            return plate.healing().map(healing -> {
+                boolean seen = !care.lastLook().isBefore(healing.since().plusDays(limits.healingDays() / 2));
+                var from = notBefore(healing.since(), care.lastLook());
+                return seen
+                        ? from.plusDays(healing.inFrame() ? limits.healingDays() : limits.motionDays())
+                        : healing.since().plusDays(limits.healingDays());
+            });
         }
     },
 
@@ -204,6 +205,16 @@ public enum DueRule {
     /** By when to look at the growth plate; empty when the rule is not about it. */
     abstract Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits);
 
+    /**
+     * In time for theatre before a day. Once that is too late a physis without a plate is to be decided at once; with
+     * one, another look gains nothing.
+     */
+    private static Optional<LocalDate> inTime(CareFacts care, PlateFacts plate, LocalDate before) {
+        var day = care.beforeWait(before);
+        boolean useful = plate.following().hasPlate() ? day.isAfter(care.lastLook()) : before.isAfter(care.lastLook());
+        return useful ? Optional.of(notBefore(care.lastLook(), day)) : Optional.empty();
+    }
+
     private static Optional<LocalDate> watched(CareFacts care, PlateFacts plate, int months, boolean applies) {
         return applies ? every(care, plate, Following.WATCHED, months) : Optional.empty();
     }
@@ -228,21 +239,5 @@ public enum DueRule {
 
     private static LocalDate notBefore(LocalDate first, LocalDate day) {
         return day.isBefore(first) ? first : day;
-    }
-
-    /** The chance only grows with time, so halving finds the last day; empty when it lies past the longest interval. */
-    private static Optional<LocalDate> lastBearable(CareFacts care, Outlook outlook, Limits limits) {
-        var from = care.lastLook();
-        long bearable = 0;
-        long longest = from.plusMonths(limits.tetheredMonths()).toEpochDay() - from.toEpochDay();
-        long unbearable = longest;
-        while (unbearable - bearable > 1) {
-            long middle = (bearable + unbearable) / 2;
-            double chance = outlook.chancePast(care.afterWait(from.plusDays(middle)), limits.pastTargetDegrees());
-            boolean borne = chance <= limits.pastTargetChance();
-            bearable = borne ? middle : bearable;
-            unbearable = borne ? unbearable : middle;
-        }
-        return unbearable == longest ? Optional.empty() : Optional.of(from.plusDays(bearable));
     }
 }

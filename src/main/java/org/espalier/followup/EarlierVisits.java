@@ -75,7 +75,8 @@ public class EarlierVisits {
             visits.book(now, appointment);
             appointment.ifPresent(given -> step(now, VisitStep.Kind.BOOKED, given));
         }
-        visits.setDue(now.id(), dueDates.of(child, asked));
+        var rules = dueDates.rules(now.site());
+        visits.setDue(now.id(), dueDates.of(child, asked, rules), rules.mark());
     }
 
     private void ask(Visit open, Optional<Visit.Asked> asked) {

@@ -10,8 +10,6 @@ public enum Following {
     /** The metaphyseal screw is out, the plate is left. */
     PARKED,
     RELEASED,
-    /** After an osteotomy, until it has healed. */
-    HEALING,
     MATURE;
 
     /** Whether nothing is decided yet. */

@@ -24,6 +24,8 @@ class JdbcCareRepository {
 
     record Filmed(Side side, LocalDate on) {}
 
+    private static final double QUARTERS = 4;
+
     private static final String CHILD = """
             select c.site_id, coalesce(i.birth_date, c.birth_month) as birth,
                 cast(c.recorded_at at time zone s.time_zone as date) as since,
@@ -77,13 +79,17 @@ class JdbcCareRepository {
                 .orElseThrow(() -> new IllegalArgumentException("no such child: " + child));
     }
 
-    /** From asking for theatre to theatre, 90th percentile; empty while the site's records are too few to tell. */
+    /**
+     * From asking for theatre to theatre, 90th percentile, up to the next quarter of a month, so that not every
+     * operation moves every date; empty while the site's records are too few to tell.
+     */
     Optional<Double> waitMonths(SiteId site, LocalDate since) {
         return jdbc.sql(WAIT)
                 .param("site", site.value())
                 .param("since", since)
                 .query((row, number) -> Optional.ofNullable((Double) row.getObject("months")))
-                .single();
+                .single()
+                .map(months -> Math.ceil(months * QUARTERS) / QUARTERS);
     }
 
     /** The last film of each limb that was read. */

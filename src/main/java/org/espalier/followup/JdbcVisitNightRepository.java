@@ -17,8 +17,9 @@ class JdbcVisitNightRepository {
     private static final String SITES = "select sites_with_visits()";
     private static final String NEXT = """
             select id, child_id from visit
-            where site_id = :site and closed_at is null and recall_from <= :night and id > :after order by id limit
-                :most
+            where site_id = :site and closed_at is null and id > :after
+                and (recall_from <= :night or rules_mark is distinct from :mark)
+            order by id limit :most
             """;
 
     private static final String ALL = """
@@ -39,11 +40,12 @@ class JdbcVisitNightRepository {
                 .list();
     }
 
-    /** The next open visits of the recall, by id. */
-    List<Waiting> next(SiteId site, LocalDate night, UUID after, int most) {
+    /** The next open visits of the recall, and those whose dates rest on other rules than the mark's, by id. */
+    List<Waiting> next(SiteId site, LocalDate night, String mark, UUID after, int most) {
         return jdbc.sql(NEXT)
                 .param("site", site.value())
                 .param("night", night)
+                .param("mark", mark)
                 .param("after", after)
                 .param("most", most)
                 .query((row, number) -> new Waiting(

@@ -47,7 +47,7 @@ class JdbcVisitRepository {
                     :risk,
                 risk_now = :riskNow, risk_in_a_month = :riskInAMonth, harm = :harm, harm_reason = :harmReason,
                 harm_side = :harmSide, harm_bone = :harmBone, harm_bone_end = :harmBoneEnd, harm_into = :harmInto,
-                harm_low = :harmLow, harm_high = :harmHigh
+                harm_low = :harmLow, harm_high = :harmHigh, rules_mark = :mark
             where id = :visit and closed_at is null
             """;
     private static final String ASK = """
@@ -128,8 +128,12 @@ class JdbcVisitRepository {
                 == 1;
     }
 
-    void setDue(VisitId visit, Due due) {
-        due(jdbc.sql(SET_DUE), due).param("visit", visit.value()).update();
+    /** @param mark of the hospital's rules that it was worked out by */
+    void setDue(VisitId visit, Due due, String mark) {
+        due(jdbc.sql(SET_DUE), due)
+                .param("visit", visit.value())
+                .param("mark", mark)
+                .update();
     }
 
     /** What is asked for beside the rules; empty when nothing is any more. */

@@ -18,4 +18,23 @@ public interface Outlook {
 
     /** The day by which the target is as likely reached as not; empty when it more likely never is. */
     Optional<LocalDate> arrival();
+
+    /**
+     * The last day of a look on which the chance of going past the target, the wait for theatre on top, is still borne;
+     * empty when it lies past the longest interval. The chance only grows with time, so halving finds it.
+     */
+    default Optional<LocalDate> lastBearable(CareFacts care, Limits limits) {
+        var from = care.lastLook();
+        long bearable = 0;
+        long longest = from.plusMonths(limits.tetheredMonths()).toEpochDay() - from.toEpochDay();
+        long unbearable = longest;
+        while (unbearable - bearable > 1) {
+            long middle = (bearable + unbearable) / 2;
+            double chance = chancePast(care.afterWait(from.plusDays(middle)), limits.pastTargetDegrees());
+            boolean borne = chance <= limits.pastTargetChance();
+            bearable = borne ? middle : bearable;
+            unbearable = borne ? unbearable : middle;
+        }
+        return unbearable == longest ? Optional.empty() : Optional.of(from.plusDays(bearable));
+    }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param notBefore the day before which a plate would come too soon
  * @param screwBroken whether a screw was seen bent, broken or loose
  * @param outlook where the angle is going; empty when there is no forecast
+ * @param healing what heals on the limb since it was cut, or is held in cast or frame; empty when nothing does
  */
 public record PlateFacts(
         GrowthPlate plate,
@@ -23,7 +24,16 @@ public record PlateFacts(
         Optional<LocalDate> window,
         Optional<LocalDate> notBefore,
         boolean screwBroken,
-        Optional<Outlook> outlook) {
+        Optional<Outlook> outlook,
+        Optional<Healing> healing) {
+
+    /**
+     * A bone that heals.
+     *
+     * @param since the day it was cut, or cast or frame was put on
+     * @param inFrame whether a frame holds it
+     */
+    public record Healing(LocalDate since, boolean inFrame) {}
 
     /** A growth plate that is only watched, of which nothing else is known. */
     public static PlateFacts watched(GrowthPlate plate, LocalDate since) {
@@ -36,6 +46,7 @@ public record PlateFacts(
                 Optional.empty(),
                 Optional.empty(),
                 false,
+                Optional.empty(),
                 Optional.empty());
     }
 

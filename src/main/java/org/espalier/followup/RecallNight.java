@@ -14,7 +14,10 @@ import org.espalier.platform.Nights;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Every night the harm of waiting is worked out anew for who waits, for it grows with each day. */
+/**
+ * Every night the harm of waiting is worked out anew for who waits, for it grows with each day, and all dates of a
+ * hospital whose limits or wait for theatre have become others.
+ */
 @Component
 class RecallNight implements NightWork {
 
@@ -26,6 +29,7 @@ class RecallNight implements NightWork {
 
     private final JdbcVisitNightRepository waiting;
     private final DueByService dueBy;
+    private final DueDates dueDates;
     private final SiteService sites;
     private final Nights nights;
     private final TransactionTemplate transactions;
@@ -33,11 +37,13 @@ class RecallNight implements NightWork {
     RecallNight(
             JdbcVisitNightRepository waiting,
             DueByService dueBy,
+            DueDates dueDates,
             SiteService sites,
             Nights nights,
             TransactionTemplate transactions) {
         this.waiting = waiting;
         this.dueBy = dueBy;
+        this.dueDates = dueDates;
         this.sites = sites;
         this.nights = nights;
         this.transactions = transactions;
@@ -67,9 +73,11 @@ class RecallNight implements NightWork {
     }
 
     @Override
-    public Chunk next(UUID site, Night before) {
-        var next = waiting.next(new SiteId(site), before.day(), before.after(), CHUNK);
-        next.forEach(one -> dueBy.renew(one.child()));
+    public Chunk next(UUID id, Night before) {
+        var site = new SiteId(id);
+        var rules = dueDates.rules(site);
+        var next = waiting.next(site, before.day(), rules.mark(), before.after(), CHUNK);
+        next.forEach(one -> dueBy.renew(one.child(), rules));
         return new Chunk(
                 next.stream().map(JdbcVisitNightRepository.Waiting::visit).toList(), next.size());
     }
@@ -98,7 +106,8 @@ class RecallNight implements NightWork {
     private List<JdbcVisitNightRepository.Waiting> rebuild(SiteId site, UUID after) {
         return Objects.requireNonNull(transactions.execute(status -> {
             var next = waiting.all(site, after, CHUNK);
-            next.forEach(one -> dueBy.renew(one.child()));
+            var rules = dueDates.rules(site);
+            next.forEach(one -> dueBy.renew(one.child(), rules));
             return next;
         }));
     }

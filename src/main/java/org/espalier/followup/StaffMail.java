@@ -5,6 +5,8 @@ import java.util.function.Function;
 import org.espalier.access.SiteId;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.mail.SimpleMailMessage;
 import org.springframework.mail.javamail.JavaMailSender;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -14,6 +16,8 @@ import org.springframework.transaction.support.TransactionTemplate;
  * Mail is read by anybody on its way: a word names nobody, and what it is about is to be looked up in the house.
  */
 public class StaffMail {
+
+    private static final Logger LOG = LoggerFactory.getLogger(StaffMail.class);
 
     private final JavaMailSender sender;
     private final String from;
@@ -38,18 +42,24 @@ public class StaffMail {
     public record Word(String subject, String text) {}
 
     /**
-     * Says to every hospital with an address what there is to say.
+     * Says to every hospital with an address what there is to say. One whose mail fails is told to the house and holds
+     * up no other.
      *
      * @param purpose what for, as the access log knows it
      * @param words asked as the house itself at that hospital, in one transaction; empty says nothing
      */
     public void toEach(String purpose, Function<SiteId, Optional<Word>> words) {
-        nights.sites()
-                .forEach(site -> Callers.runAs(
+        nights.sites().forEach(site -> {
+            try {
+                Callers.runAs(
                         new Caller.SystemAtSite(site.value(), purpose),
-                        () -> transactions.executeWithoutResult(
-                                status -> letterheads.staffMail(site).ifPresent(to -> words.apply(site)
-                                        .ifPresent(word -> send(to, word))))));
+                        () -> transactions.executeWithoutResult(status -> letterheads
+                                .staffMail(site)
+                                .ifPresent(to -> words.apply(site).ifPresent(word -> send(to, word)))));
+            } catch (RuntimeException e) {
+                LOG.error("No mail for {} went to site {}", purpose, site.value(), e);
+            }
+        });
     }
 
     private void send(String to, Word word) {

@@ -1,24 +1,40 @@
 package org.espalier.followup;
 
 import com.github.kagkarlsson.scheduler.SchedulerClient;
+import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalTime;
+import java.util.UUID;
 import org.espalier.access.SiteService;
+import org.espalier.patient.ChildId;
+import org.espalier.patient.FindingRecorded;
+import org.espalier.platform.Caller;
+import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.event.EventListener;
 import org.springframework.mail.javamail.JavaMailSender;
+import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** What is done about visits while nobody looks. Mail is sent only where a mail server is named. */
 @Configuration
 class VisitJobs {
+
+    /** The site's and the child's id are the data. */
+    static final TaskDescriptor<String> RENEW = TaskDescriptor.of("due-by-renewal", String.class);
+
+    /** What is written down of a child in one go is asked about once. */
+    private static final Duration MOMENT = Duration.ofSeconds(2);
 
     private static final String MAIL_SERVER = "spring.mail.host";
     private static final LocalTime AT_NIGHT = LocalTime.of(3, 30);
@@ -28,6 +44,37 @@ class VisitJobs {
     RecurringTask<Void> recallNightly(RecallNight night) {
         return Tasks.recurring(RecallNight.PURPOSE, Schedules.daily(AT_NIGHT))
                 .execute((instance, context) -> night.run());
+    }
+
+    @Bean
+    OneTimeTask<String> dueByRenewal(DueByService dueBy) {
+        return Tasks.oneTime(RENEW).execute((job, context) -> {
+            var ids = job.getData().split(" ", 2);
+            Callers.runAs(
+                    new Caller.SystemAtSite(UUID.fromString(ids[0]), RENEW.getTaskName()),
+                    () -> dueBy.renew(new ChildId(UUID.fromString(ids[1]))));
+        });
+    }
+
+    /** Asks the rules again soon after something was found on a child: bone age, size and diagnosis bear on dates. */
+    @Component
+    static class Asking {
+
+        private final SchedulerClient jobs;
+        private final Clock clock;
+
+        Asking(SchedulerClient jobs, Clock clock) {
+            this.jobs = jobs;
+            this.clock = clock;
+        }
+
+        @EventListener
+        void on(FindingRecorded found) {
+            long moment = clock.millis() / MOMENT.toMillis() + 1;
+            var instance = RENEW.instance(found.child().value() + " " + moment)
+                    .data(found.site().value() + " " + found.child().value());
+            jobs.scheduleIfNotExists(instance.scheduledTo(Instant.ofEpochMilli(moment * MOMENT.toMillis())));
+        }
     }
 
     @Bean

@@ -142,6 +142,8 @@ final class ActCells {
         cells.put("note", Words.text(data.note()));
         cells.put("next_date", data.next().date().toString());
         cells.put("next_why", data.next().why());
+        cells.put("theatre_minutes", Words.text(data.measured().theatre()));
+        cells.put("anaesthesia_minutes", Words.text(data.measured().anaesthesia()));
         cells.put("kind", Words.of(act.kind()));
         cells.put("side", act.side().letter());
         cells.put("bone", Words.of(act.bone()));

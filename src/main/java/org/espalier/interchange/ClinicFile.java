@@ -55,6 +55,8 @@ public enum ClinicFile {
             "note",
             "next_date",
             "next_why",
+            "theatre_minutes",
+            "anaesthesia_minutes",
             "kind",
             "side",
             "bone",
@@ -84,6 +86,7 @@ public enum ClinicFile {
             "y_px",
             "value"),
     VISITS("visits", "local_number", "state", "date", "time", "booking", "reason", "note", "asked_by", "asked_why"),
+    CARE("care", "local_number", "date", "side", "step", "reason", "note"),
     FAMILIES(
             "families",
             "local_number",

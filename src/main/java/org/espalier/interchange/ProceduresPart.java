@@ -12,12 +12,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.patient.ChildId;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.MeasuredMinutes;
 import org.espalier.treatment.NextLook;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.ProcedureData;
 import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.StockRefused;
 import org.espalier.treatment.TreatmentService;
+import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
@@ -33,6 +35,16 @@ class ProceduresPart implements ClinicPart {
      * Something of one day: what was planned comes before what was done, so that a plan is done by what came after it.
      */
     private record Step(String day, Runnable work) {}
+
+    private static final List<String> HEAD = List.of(
+            "date",
+            "elsewhere",
+            "surgeon",
+            "note",
+            "next_date",
+            "next_why",
+            "theatre_minutes",
+            "anaesthesia_minutes");
 
     /** Rows that were done in one go. */
     private record Key(String number, String procedure) {}
@@ -78,6 +90,7 @@ class ProceduresPart implements ClinicPart {
         Optional<Boolean> elsewhere = cells.oneOf("elsewhere", Words.YES_NO);
         Optional<LocalDate> nextOn = cells.date("next_date");
         Optional<String> nextWhy = cells.name("next_why");
+        var measured = new MeasuredMinutes(minutes(first, "theatre_minutes"), minutes(first, "anaesthesia_minutes"));
         rows.stream().skip(1).forEach(row -> demandSameHead(first, row));
         if (child.isEmpty() || on.isEmpty() || elsewhere.isEmpty() || nextOn.isEmpty() || nextWhy.isEmpty()) {
             return Effect.KNOWN;
@@ -87,6 +100,7 @@ class ProceduresPart implements ClinicPart {
         var same = known.get(on.get() + " " + wanted);
         if (same != null) {
             demandSamePieces(rows, same.acts());
+            demandSameMinutes(first, measured, same.measured());
             implants.areThose(rows, same.acts());
             return Effect.KNOWN;
         }
@@ -101,6 +115,7 @@ class ProceduresPart implements ClinicPart {
                 elsewhere.get(),
                 first.textOrNull("surgeon"),
                 first.textOrNull("note"),
+                measured,
                 acts,
                 new NextLook(nextOn.get(), nextWhy.get()));
         var id = new ProcedureId(StableIds.of(child.get().value(), "procedure", on.get() + " " + wanted));
@@ -114,7 +129,7 @@ class ProceduresPart implements ClinicPart {
     }
 
     private static void demandSameHead(ClinicRow first, ClinicRow row) {
-        for (var column : List.of("date", "elsewhere", "surgeon", "note", "next_date", "next_why")) {
+        for (var column : HEAD) {
             if (!row.text(column).equals(first.text(column))) {
                 row.cells().refuse(column, FileReason.OTHERWISE_ABOVE, first.line(), first.text(column));
             }
@@ -135,9 +150,31 @@ class ProceduresPart implements ClinicPart {
     private void demandSamePieces(List<ClinicRow> rows, List<Act> acts) {
         for (int i = 0; i < rows.size(); i++) {
             var said = rows.get(i).text("lots");
-            if (!said.isEmpty() && !lines(said).equals(lines(pieces.of(acts.get(i))))) {
+            if (!said.isEmpty() && !pieces.areThose(lines(said), lines(pieces.of(acts.get(i))))) {
                 rows.get(i).cells().refuse("lots", FileReason.PIECES_ON_RECORD);
             }
+        }
+    }
+
+    /** How long it took by the clock; what is not known stays empty, and is then no contradiction. */
+    private static @Nullable Integer minutes(ClinicRow row, String column) {
+        return row.cells().isEmpty(column)
+                ? null
+                : row.cells()
+                        .number(column, 1, MeasuredMinutes.MOST)
+                        .map(Double::intValue)
+                        .orElse(null);
+    }
+
+    private static void demandSameMinutes(ClinicRow row, MeasuredMinutes said, MeasuredMinutes known) {
+        demandSameMinutes(row, "theatre_minutes", said.theatre(), known.theatre());
+        demandSameMinutes(row, "anaesthesia_minutes", said.anaesthesia(), known.anaesthesia());
+    }
+
+    private static void demandSameMinutes(
+            ClinicRow row, String column, @Nullable Integer said, @Nullable Integer known) {
+        if (said != null && !said.equals(known)) {
+            row.cells().refuse(column, FileReason.MINUTES_ON_RECORD);
         }
     }
 

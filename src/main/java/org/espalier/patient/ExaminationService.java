@@ -10,6 +10,7 @@ import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.JdbcFindingRepository.Entry;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,6 +27,7 @@ public class ExaminationService {
     private final SiteService sites;
     private final CurrentStaff currentStaff;
     private final AccessLog log;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     ExaminationService(
@@ -35,6 +37,7 @@ public class ExaminationService {
             SiteService sites,
             CurrentStaff currentStaff,
             AccessLog log,
+            ApplicationEventPublisher events,
             Clock clock) {
         this.children = children;
         this.findings = findings;
@@ -42,6 +45,7 @@ public class ExaminationService {
         this.sites = sites;
         this.currentStaff = currentStaff;
         this.log = log;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -104,16 +108,23 @@ public class ExaminationService {
     private <F extends Finding> boolean add(
             ChildId child, FactId id, F finding, @Nullable FactId earlier, @Nullable String reason) {
         var by = currentStaff.find().orElse(null);
-        return findings.add(
+        return told(child, findings.add(
                 (Class<F>) finding.getClass(),
-                new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason));
+                new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason)));
     }
 
     private <F extends Finding> boolean withdraw(
             ChildId child, Class<F> kind, Fact<?> earlier, FactId id, String reason) {
         var by = currentStaff.find().orElse(null);
-        return findings.add(
-                kind, new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason));
+        return told(child, findings.add(
+                kind, new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason)));
+    }
+
+    private boolean told(ChildId child, boolean kept) {
+        if (kept) {
+            children.find(child).ifPresent(one -> events.publishEvent(new FindingRecorded(child, one.site())));
+        }
+        return kept;
     }
 
     private void demandLifetime(ChildId child, LocalDate on) {

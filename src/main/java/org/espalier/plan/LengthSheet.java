@@ -14,6 +14,8 @@ import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.LengthOutlook;
 import org.espalier.science.growth.Arrest;
 import org.espalier.science.growth.CorrectionGeometry;
+import org.espalier.science.growth.GrowthMethod;
+import org.espalier.science.growth.DifferenceAtMaturity;
 import org.espalier.science.growth.GrowthPlate;
 import org.espalier.science.growth.LegMultiplier;
 import org.espalier.science.quantity.Angle;
@@ -87,12 +89,17 @@ final class LengthSheet {
                         "plan.length.on",
                         difference(lengths.now().difference(), lengths.now().halfWidth95()),
                         DateText.of(lengths.on())));
-        facts.with(
-                "plan.length.kept",
-                difference(
-                        lengths.sinceBirth().difference(), lengths.sinceBirth().halfWidth95()));
-        lengths.acquired()
-                .ifPresent(one -> facts.with("plan.length.acquired", difference(one.difference(), one.halfWidth95())));
+        lengths.ways().forEach(way -> {
+            facts.with("plan.length.kept", difference(way.sinceBirth(), way.method()));
+            way.acquired().ifPresent(one -> facts.with("plan.length.acquired", difference(one, way.method())));
+        });
+    }
+
+    private static String difference(DifferenceAtMaturity.Expected expected, GrowthMethod method) {
+        return Texts.text(
+                "plan.length.way",
+                difference(expected.difference(), expected.halfWidth95()),
+                Texts.text("plan.method." + method.name()));
     }
 
     /** @param difference right less left */

@@ -16,6 +16,7 @@ import org.espalier.treatment.Hold;
 import org.espalier.treatment.ImplantFinding;
 import org.espalier.treatment.PhysisStanding;
 import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.Screw;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.TetherPeriod;
 import org.jspecify.annotations.Nullable;
@@ -41,11 +42,20 @@ final class InputBuilder {
     }
 
     /** A time in which something on one side held the physis. */
-    private record Stretch(Deformity corrects, LocalDate from, Optional<LocalDate> to, List<ImplantFinding> findings) {}
+    private record Stretch(Deformity corrects, LocalDate from, Optional<LocalDate> to, List<ImplantFinding> findings) {
+
+        private Stretch until(LocalDate day) {
+            return new Stretch(corrects, from, Optional.of(day), findings);
+        }
+
+        private Stretch since(LocalDate day) {
+            return new Stretch(corrects, day, to, findings);
+        }
+    }
 
     /** Of what holds the physis to a side now, the first of several; empty when nothing does. */
     Optional<ForecastInputs> placed(PhysisSite site, PhysisStanding physis) {
-        return stretches(physis).stream()
+        return stretches(site, physis).stream()
                 .filter(stretch -> stretch.to.isEmpty())
                 .min(Comparator.comparing(Stretch::from))
                 .flatMap(stretch -> inputs(site, physis, stretch));
@@ -53,7 +63,7 @@ final class InputBuilder {
 
     /** Of what last held the physis to a side, when nothing does any more. */
     Optional<Resting.Held> last(PhysisSite site, PhysisStanding physis) {
-        return stretches(physis).stream()
+        return stretches(site, physis).stream()
                 .filter(stretch -> stretch.to.isPresent())
                 .max(Comparator.comparing(Stretch::from))
                 .flatMap(stretch ->
@@ -62,7 +72,7 @@ final class InputBuilder {
 
     /** Of everything that holds or held the physis to a side. */
     List<ForecastInputs> all(PhysisSite site, PhysisStanding physis) {
-        return stretches(physis).stream()
+        return stretches(site, physis).stream()
                 .flatMap(stretch -> inputs(site, physis, stretch).stream())
                 .toList();
     }
@@ -72,13 +82,14 @@ final class InputBuilder {
         return inputs(site, physis, new Stretch(deformity, facts.today(), Optional.empty(), List.of()));
     }
 
-    private static List<Stretch> stretches(PhysisStanding physis) {
-        var found = new ArrayList<Stretch>();
-        physis.tethers().forEach(tether -> addStretches(tether, found));
-        return found;
+    private List<Stretch> stretches(PhysisSite site, PhysisStanding physis) {
+        return physis.tethers().stream()
+                .flatMap(tether -> stretches(tether).stream().flatMap(one -> mended(site, physis, tether, one)))
+                .toList();
     }
 
-    private static void addStretches(Tether tether, List<Stretch> found) {
+    private static List<Stretch> stretches(Tether tether) {
+        var found = new ArrayList<Stretch>();
         Optional<Stretch> running = Optional.empty();
         for (TetherPeriod period : tether.periods()) {
             var corrects = corrects(period);
@@ -93,6 +104,28 @@ final class InputBuilder {
             }
         }
         running.ifPresent(found::add);
+        return found;
+    }
+
+    /** With a new screw in place of a broken one it holds anew: what was broken says nothing of what comes. */
+    private Stream<Stretch> mended(PhysisSite site, PhysisStanding physis, Tether tether, Stretch stretch) {
+        var broken = brokenOn(site, physis, stretch);
+        return broken == null
+                ? Stream.of(stretch)
+                : renewals(tether)
+                        .filter(day -> !day.isBefore(broken))
+                        .filter(day -> stretch.to.filter(end -> !day.isBefore(end)).isEmpty())
+                        .findFirst()
+                        .map(day -> Stream.concat(
+                                Stream.of(stretch.until(day)), mended(site, physis, tether, stretch.since(day))))
+                        .orElseGet(() -> Stream.of(stretch));
+    }
+
+    private Stream<LocalDate> renewals(Tether tether) {
+        return tether.implant().stream()
+                .flatMap(implant -> Stream.of(Screw.values())
+                        .flatMap(screw -> facts.treatment().renewals(implant, screw).stream()))
+                .sorted();
     }
 
     /** What the period corrects; empty when it does not hold, or not to a side. */
@@ -149,7 +182,7 @@ final class InputBuilder {
                 .map(ImplantFinding::on);
         var seen = facts.films().broken(physis.physis().side(), site).stream();
         return Stream.concat(found, seen)
-                .filter(day -> !day.isBefore(stretch.from))
+                .filter(day -> day.isAfter(stretch.from))
                 .filter(day -> stretch.to.filter(day::isAfter).isEmpty())
                 .min(Comparator.naturalOrder())
                 .orElse(null);

@@ -34,10 +34,11 @@ class JdbcForecastRepository {
     /** Of each plate of the site the last one, which knows all its films. */
     private static final String LAST_OF_EACH_PLATE = """
             select inputs from (
-                select distinct on (child_id, side, bone, bone_end, plate_on) inputs, plate_on, id
+                select distinct on (child_id, side, bone, bone_end, plate_on) inputs, plate_on, child_id, side, bone,
+                    bone_end
                 from forecast where site_id = :site
                 order by child_id, side, bone, bone_end, plate_on, recorded_at desc, id desc) last
-            order by plate_on desc, id limit :most
+            order by plate_on desc, child_id, side, bone, bone_end limit :most
             """;
 
     private final JdbcClient jdbc;

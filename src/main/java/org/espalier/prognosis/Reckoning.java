@@ -128,10 +128,18 @@ final class Reckoning {
                         .findFirst();
     }
 
-    /** Asked for while no plate is in. */
+    /**
+     * With a plate in it is the time in which another could still do what this one does not; none where the joint lies
+     * past its target, or is held to no side.
+     */
     private Optional<PlateWindow> window(
             PhysisSite site, PhysisStanding standing, Optional<FilmAngle> last, Optional<Deformity> deformity) {
-        if (standing.state().hasTether() || standing.state() == PhysisState.MATURE) {
+        boolean elsewhere = standing.state() == PhysisState.TETHERED
+                && inputs.placed(site, standing)
+                        .map(ForecastInputs::deformity)
+                        .filter(corrected -> deformity.isEmpty() || deformity.get() == corrected)
+                        .isEmpty();
+        if (elsewhere || standing.state() == PhysisState.MATURE) {
             return Optional.empty();
         }
         return growth.flatMap(reckoned -> last.map(film -> reckoned.window(

@@ -12,6 +12,7 @@ import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.film.FilmAssigned;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FindingRecorded;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
@@ -23,8 +24,8 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * When forecasts are made anew: soon after a reading is signed, a film given or moved, or anything of treatment written
- * down, and every night. A job is asked for in the transaction that tells of the change, so that it exists exactly when
+ * When forecasts are made anew: soon after a reading is signed, a film given or moved, or anything of treatment or
+ * examination written down, and every night. A job is asked for in the transaction that tells of the change, so that it exists exactly when
  * the change does, and is taken up again after any stop.
  */
 @Configuration
@@ -69,6 +70,11 @@ class RenewalJobs {
         @EventListener
         void on(ReadingSigned signed) {
             ask(signed.child(), signed.site());
+        }
+
+        @EventListener
+        void on(FindingRecorded found) {
+            ask(found.child().value(), found.site().value());
         }
 
         @EventListener

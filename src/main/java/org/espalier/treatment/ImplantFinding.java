@@ -1,6 +1,7 @@
 package org.espalier.treatment;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +22,16 @@ public record ImplantFinding(
         METAPHYSEAL_SCREW,
         EPIPHYSEAL_SCREW,
         /** The plate, the staple, the wire itself. */
-        BODY
+        BODY;
+
+        /** The screw that it is; empty for what is none. */
+        Optional<Screw> screw() {
+            return switch (this) {
+                case METAPHYSEAL_SCREW -> Optional.of(Screw.METAPHYSEAL);
+                case EPIPHYSEAL_SCREW -> Optional.of(Screw.EPIPHYSEAL);
+                case BODY -> Optional.empty();
+            };
+        }
     }
 
     /** How it was found. */

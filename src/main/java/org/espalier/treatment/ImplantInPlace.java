@@ -26,6 +26,18 @@ public record ImplantInPlace(
         sightings = List.copyOf(sightings);
     }
 
+    /** Whether a part was last found bent, broken or loose, by hand or by the latest reading of its screws. */
+    public boolean isInDoubt() {
+        return tether.isIn()
+                && (tether.isInDoubt() || sightings.stream().anyMatch(seen -> seen.isDoubtful() && !isFoundSince(seen)));
+    }
+
+    private boolean isFoundSince(ScrewSighting seen) {
+        return tether.findings().stream()
+                .filter(finding -> finding.part().screw().filter(seen.screw()::equals).isPresent())
+                .anyMatch(finding -> finding.on().isAfter(seen.filmOn()));
+    }
+
     /** Whether a reader saw a screw broken and nobody wrote it down as a finding since. */
     public boolean isBrokenByReadingAlone() {
         return tether.isIn()

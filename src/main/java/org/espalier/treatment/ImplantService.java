@@ -74,6 +74,7 @@ public class ImplantService {
         var pieces = treatment.pieces().of(implant);
         var own = sightings.stream()
                 .filter(one -> one.isOf(tether))
+                .filter(one -> isOfItsScrews(treatment, implant, one))
                 .collect(Collectors.toMap(ScrewSighting::screw, one -> one, (earlier, later) -> later));
         boolean shared = own.values().stream()
                 .anyMatch(one -> treatment.tethers().stream().filter(one::isOf).count() > 1);
@@ -88,6 +89,11 @@ public class ImplantService {
                         .toList(),
                 shared,
                 magnet(pieces, products));
+    }
+
+    /** A screw that was exchanged since is not the one on the film. */
+    private static boolean isOfItsScrews(Treatment treatment, ImplantId implant, ScrewSighting seen) {
+        return treatment.renewals(implant, seen.screw()).stream().allMatch(day -> day.isBefore(seen.filmOn()));
     }
 
     private Magnet magnet(List<PieceIn> pieces, Map<ProductId, Optional<Product>> products) {

@@ -153,6 +153,20 @@ public enum ProcedureKind {
         return OUTSIDE_THEATRE.contains(this);
     }
 
+    /** Whether a bone is cut, which then heals. */
+    public boolean cutsBone() {
+        return this == OSTEOTOMY || this == DEROTATION || this == PLATEAU_ELEVATED;
+    }
+
+    /** Whether the screw is another afterwards, or holds elsewhere. */
+    boolean renews(Screw screw) {
+        return switch (effect) {
+            case MOVES -> true;
+            case SCREW_IN, SCREW_IN_PLACE -> screw() == screw;
+            default -> false;
+        };
+    }
+
     /** What puts in the kind of implant that this takes out or changes. */
     ProcedureKind placing() {
         return switch (this) {

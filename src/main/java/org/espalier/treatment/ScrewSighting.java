@@ -1,6 +1,7 @@
 package org.espalier.treatment;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -31,6 +32,8 @@ public record ScrewSighting(
         BROKEN,
         LOOSE
     }
+
+    private static final Set<Sign> DOUBTS = Set.of(Sign.BENT, Sign.BROKEN, Sign.LOOSE);
 
     public ScrewSighting {
         signs = Set.copyOf(signs);
@@ -64,6 +67,11 @@ public record ScrewSighting(
                 .collect(Collectors.toSet());
         boolean complete = !answers.containsValue(Seen.NOT_RECORDED);
         return new ScrewSighting(physis, screw, filmOn, signs, complete, reader);
+    }
+
+    /** Whether its reader saw what leaves in doubt whether it holds. */
+    boolean isDoubtful() {
+        return !Collections.disjoint(signs, DOUBTS);
     }
 
     /** Whether the plate was in on the day of the film. */

@@ -1,6 +1,7 @@
 package org.espalier.treatment;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -95,6 +96,26 @@ public record Treatment(
     /** The procedures that stand, by the day they were done. */
     public List<Procedure> standing() {
         return Procedure.standing(procedures);
+    }
+
+    /** The days on which a screw of the implant went in anew, alone or with the whole. */
+    public List<LocalDate> renewals(ImplantId implant, Screw screw) {
+        return standing().stream()
+                .filter(procedure -> procedure.data().stream()
+                        .flatMap(data -> data.acts().stream())
+                        .anyMatch(act -> implant.equals(act.implant()) && act.kind().renews(screw)))
+                .map(Procedure::on)
+                .toList();
+    }
+
+    /** The day a bone of the limb was last cut. */
+    public Optional<LocalDate> lastCut(Side side) {
+        return standing().stream()
+                .filter(procedure -> procedure.data().stream()
+                        .flatMap(data -> data.acts().stream())
+                        .anyMatch(act -> act.side() == side && act.kind().cutsBone()))
+                .map(Procedure::on)
+                .max(Comparator.naturalOrder());
     }
 
     /** What is in today. */

@@ -39,7 +39,7 @@ public final class DoomedRecall {
     }
 
     public static void main(String[] arguments) throws IOException {
-        DoomedProcess.live(arguments, (said, house) -> {
+        DoomedProcess.live(arguments, (house, said) -> {
             var doomed = new DoomedRecall(said, house);
             switch (Life.valueOf(arguments[1])) {
                 case KILLED_AMID_THE_NIGHT -> doomed.beginAndDie();

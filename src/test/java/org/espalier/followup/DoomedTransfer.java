@@ -43,7 +43,7 @@ public final class DoomedTransfer {
 
     public static void main(String[] arguments) throws IOException {
         DoomedProcess.live(
-                arguments, (said, house) -> new DoomedTransfer(said, house).live(Death.valueOf(arguments[1])));
+                arguments, (house, said) -> new DoomedTransfer(said, house).live(Death.valueOf(arguments[1])));
     }
 
     private void live(Death death) {

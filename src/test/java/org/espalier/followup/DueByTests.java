@@ -17,6 +17,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class DueByTests {
 
@@ -183,6 +184,104 @@ class DueByTests {
         assertThat(due.risk()).isEqualTo(new Risk.WindowCloses());
     }
 
+    /** A plate begun at three years and three months is judged while an osteotomy can still be done before four. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Following.class,
+            names = {"TETHERED", "PARKED"})
+    void looksBeforeTheFourthBirthdayWhetherAPlateWorks(Following held) {
+        var birth = SEEN.minusYears(4).plusMonths(3);
+        var plate = plate(held, SEEN.minusMonths(5), Optional.of(SEEN), false, Optional.empty());
+
+        assertThat(DueBy.of(infantile(birth, SEEN, plate), Limits.DEFAULTS))
+                .extracting(Due::rule, Due::lookBy, Due::film)
+                .containsExactly(
+                        DueRule.FOURTH_BIRTHDAY, birth.plusYears(4).minusDays(30), true);
+        var late = birth.plusYears(4).minusDays(20);
+        assertThat(DueBy.of(infantile(birth, late, plate), Limits.DEFAULTS).rule())
+                .as("once theatre would come after it, another look gains nothing")
+                .isNotEqualTo(DueRule.FOURTH_BIRTHDAY);
+    }
+
+    private static CareFacts infantile(LocalDate birth, LocalDate seen, PlateFacts plate) {
+        return new CareFacts(
+                seen,
+                birth,
+                SEEN.minusYears(1),
+                Optional.of(seen),
+                false,
+                true,
+                List.of(plate),
+                Optional.empty(),
+                1);
+    }
+
+    /** What a plate does too little of can be made up for only while the window is open. */
+    @Test
+    void looksAtAPlateBeforeItsWindowCloses() {
+        var slow = new Straight(10, 0.3, 0.05, 0.9);
+        var closing = closing(SEEN.plusMonths(4), slow);
+
+        var due = DueBy.of(care(1, closing), Limits.DEFAULTS);
+
+        assertThat(due.rule()).isEqualTo(DueRule.WINDOW);
+        assertThat(due.lookBy()).isEqualTo(SEEN.plusMonths(4).minusDays(30));
+        assertThat(due.decideBy()).contains(due.lookBy());
+        assertThat(due.film()).isTrue();
+        assertThat(due.risk()).isEqualTo(new Risk.WindowCloses());
+        assertThat(DueBy.of(care(1, closing(SEEN.plusDays(20), slow)), Limits.DEFAULTS)
+                        .rule())
+                .as("theatre would come too late: no reason to look again at once")
+                .isEqualTo(DueRule.PLATE_LONGEST);
+    }
+
+    private static PlateFacts closing(LocalDate window, Outlook outlook) {
+        return new PlateFacts(
+                FEMUR,
+                Following.TETHERED,
+                false,
+                SEEN.minusYears(1),
+                Optional.of(SEEN),
+                Optional.of(window),
+                Optional.empty(),
+                false,
+                Optional.of(outlook),
+                Optional.empty());
+    }
+
+    @Test
+    void looksAtACutBoneWhileItsCastCanBeWedgedThenAsItHealsAndAtAFrameEachFortnight() {
+        var cut = SEEN.minusDays(2);
+
+        assertThat(DueBy.of(seen(cut, healing(cut, false)), Limits.DEFAULTS))
+                .extracting(Due::rule, Due::lookBy, Due::film)
+                .containsExactly(DueRule.HEALING, cut.plusDays(14), true);
+        assertThat(DueBy.of(seen(cut.plusDays(3), healing(cut, false)), Limits.DEFAULTS)
+                        .lookBy())
+                .as("a look at the wound on the third day is not the film")
+                .isEqualTo(cut.plusDays(14));
+        assertThat(DueBy.of(seen(cut.plusDays(13), healing(cut, false)), Limits.DEFAULTS)
+                        .lookBy())
+                .isEqualTo(cut.plusDays(13 + 42));
+        assertThat(DueBy.of(seen(cut.plusDays(60), healing(cut, true)), Limits.DEFAULTS)
+                        .lookBy())
+                .isEqualTo(cut.plusDays(60 + 14));
+    }
+
+    private static PlateFacts healing(LocalDate since, boolean inFrame) {
+        return new PlateFacts(
+                TIBIA,
+                Following.WATCHED,
+                false,
+                SEEN.minusYears(2),
+                Optional.of(SEEN),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.of(new PlateFacts.Healing(since, inFrame)));
+    }
+
     @Test
     void coversAllGrowthPlatesAtTheEarliestDay() {
         var planned = new PlateFacts(
@@ -194,6 +293,7 @@ class DueByTests {
                 Optional.of(SEEN.plusMonths(2)),
                 Optional.empty(),
                 false,
+                Optional.empty(),
                 Optional.empty());
 
         var due = DueBy.of(care(1, PlateFacts.watched(FEMUR, SEEN), planned), Limits.DEFAULTS);
@@ -245,6 +345,7 @@ class DueByTests {
                 Optional.of(SEEN.plusMonths(3)),
                 Optional.empty(),
                 false,
+                Optional.empty(),
                 Optional.empty());
         var late = PlateFacts.watched(FEMUR, SEEN);
 
@@ -294,7 +395,16 @@ class DueByTests {
             boolean screwBroken,
             Optional<Outlook> outlook) {
         return new PlateFacts(
-                FEMUR, following, false, since, lastFilm, Optional.empty(), Optional.empty(), screwBroken, outlook);
+                FEMUR,
+                following,
+                false,
+                since,
+                lastFilm,
+                Optional.empty(),
+                Optional.empty(),
+                screwBroken,
+                outlook,
+                Optional.empty());
     }
 
     private static CareFacts care(double waitMonths, PlateFacts... plates) {

@@ -3,6 +3,15 @@ package org.espalier.followup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import org.espalier.patient.FactId;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.DiagnosisKind;
+import org.espalier.patient.Diagnosis;
+import org.espalier.patient.AffectedSides;
+import org.awaitility.Awaitility;
+import java.time.Duration;
+import org.espalier.reading.Seen;
+import org.espalier.reading.ScrewSeen;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.IntegrationTest;
@@ -40,6 +49,9 @@ class ForecastFollowupIntegrationTests {
 
     @Autowired
     TreatmentService treatments;
+
+    @Autowired
+    ExaminationService examinations;
 
     @Autowired
     VisitService visits;
@@ -103,6 +115,55 @@ class ForecastFollowupIntegrationTests {
         assertThat(due().harm().past())
                 .hasValueSatisfying(
                         past -> assertThat(due().harm().degrees()).isBetween(past.lowDegrees(), past.highDegrees()));
+    }
+
+    /** Told at registering years before, the child would else be looked at as one who was seen long since. */
+    @Test
+    void aCutBoneIsFilmedWhileItsCastCanBeWedged() {
+        readEveryThreeMonths(0.5, 0.8, 1);
+        read(today, 1.2);
+        var act = Act.ofLimb(ProcedureKind.OSTEOTOMY, Side.RIGHT, "wires, cast", 2);
+        var data = new ProcedureData(
+                today, true, null, null, List.of(act), new NextLook(today.plusDays(60), "see how it heals"));
+        assertThat(surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), data))
+                        .isRecorded())
+                .isTrue();
+
+        assertThat(due().rule()).isEqualTo(DueRule.HEALING);
+        assertThat(due().lookBy()).isEqualTo(today.plusDays(14));
+        assertThat(due().film()).isTrue();
+    }
+
+    @Test
+    void aScrewThatAReadingShowsBrokenRanksAboveEveryForecast() {
+        var screw = ScrewSeen.asked(Side.RIGHT, ScrewSeen.Plate.PROXIMAL_TIBIA, ScrewSeen.Screw.METAPHYSIS)
+                .withExposed(Seen.NO)
+                .withBent(Seen.NO)
+                .withBroken(Seen.YES)
+                .withLoose(Seen.NO);
+        reader.signedWithScrews(surgeon, reader.film(surgeon, child, today.minusDays(1)), List.of(screw));
+
+        assertThat(due().harm().kind()).isEqualTo(Harm.Kind.SCREW);
+        assertThat(due().film()).isTrue();
+    }
+
+    /** Rickets turns quickly: seen within four months, not six, as soon as it is written down. */
+    @Test
+    void aDiagnosisBringsTheNextLookForward() {
+        readEveryThreeMonths(0.5, 0.8, 1);
+        read(today, 1.2);
+        arrive();
+        assertThat(due().lookBy()).isEqualTo(today.plusMonths(6));
+        var rickets = new Diagnosis(
+                today, DiagnosisKind.RICKETS_HYPOPHOSPHATAEMIC, AffectedSides.BOTH, null, null, null);
+        surgeon.does(() -> {
+            examinations.record(child, new FactId(ids.next()), rickets);
+            return child;
+        });
+
+        Awaitility.await().atMost(Duration.ofSeconds(30)).until(() -> due().lookBy()
+                .equals(today.plusMonths(4)));
+        assertThat(due().rule()).isEqualTo(DueRule.PLATE_LONGEST_YOUNG);
     }
 
     @Test

@@ -161,6 +161,20 @@ class RecallIntegrationTests {
         assertThat(reminders()).hasSize(1);
         tried(child, Channel.MESSAGE, AttemptOutcome.REMINDED, null);
         assertThat(reminders()).isEmpty();
+
+        var aFortnightOn = child();
+        book(aFortnightOn, today.plusDays(3));
+        tried(aFortnightOn, reminded(today.minusDays(11)));
+        assertThat(reminders()).isEmpty();
+        book(aFortnightOn, today.plusDays(2));
+        assertThat(reminders()).as("once more two days before").hasSize(1);
+        tried(aFortnightOn, reminded(today));
+        assertThat(reminders()).isEmpty();
+    }
+
+    private static Attempt reminded(LocalDate on) {
+        return new Attempt(
+                on, Channel.MESSAGE, AttemptOutcome.REMINDED, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -305,8 +319,12 @@ class RecallIntegrationTests {
     }
 
     private void tried(ChildId child, Channel channel, AttemptOutcome outcome, @Nullable String consent) {
+        tried(child, attempt(channel, outcome, consent));
+    }
+
+    private void tried(ChildId child, Attempt attempt) {
         network.as(nurse, () -> {
-            recall.tried(open(child), attempt(channel, outcome, consent));
+            recall.tried(open(child), attempt);
             return child;
         });
     }

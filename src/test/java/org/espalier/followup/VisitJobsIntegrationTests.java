@@ -65,6 +65,9 @@ class VisitJobsIntegrationTests {
     TreatmentService treatments;
 
     @Autowired
+    DueByService dueBy;
+
+    @Autowired
     RecallNight night;
 
     @Autowired
@@ -142,6 +145,36 @@ class VisitJobsIntegrationTests {
     }
 
     @Test
+    void aHospitalWhoseMailFailsHoldsUpNoOther() {
+        var broken = hospitalWithMail("clinic@@harbour invalid@x");
+        var next = hospitalWithMail("next@harbour.invalid");
+        var sender = new JavaMailSenderImpl();
+        sender.setHost("localhost");
+        sender.setPort(SERVER.getSmtp().getPort());
+
+        var staffMail = new StaffMail(sender, "espalier@harbour.invalid", letterheads, nights, transactions);
+        var asked = new java.util.ArrayList<SiteId>();
+        staffMail.toEach("recall-mail", one -> {
+            asked.add(one);
+            return Optional.of(new StaffMail.Word("Recall", "Open Recall"));
+        });
+
+        assertThat(asked).contains(broken, next);
+        assertThat(SERVER.getReceivedMessages())
+                .extracting(one -> one.getAllRecipients()[0].toString())
+                .contains("next@harbour.invalid");
+    }
+
+    private SiteId hospitalWithMail(String address) {
+        var other = new SiteId(network.site());
+        network.as(network.staff(other.value(), "NURSE"), () -> {
+            letters.saveLetterhead(other, new Letterhead("Lantern Road 5", "555-0142", address));
+            return other;
+        });
+        return other;
+    }
+
+    @Test
     void tellsTheHospitalByMailAtOnceThatAChildWasOpenedInAnEmergencyAndNamesNobody() throws Exception {
         network.as(nurse, () -> {
             letters.saveLetterhead(site, new Letterhead("Lantern Road 5", "555-0142", "clinic@harbour.invalid"));
@@ -206,6 +239,43 @@ class VisitJobsIntegrationTests {
     }
 
     @Test
+    void movesTheDatesOfVisitsAlreadyOpenWhenOtherLimitsAreSigned() {
+        var surgeon = network.staff(site.value(), "SURGEON");
+        assertThat(aNight().renewed()).isEqualTo(1);
+        var before = lookBy();
+        network.owner()
+                .sql("update visit set appointment_on = look_by where child_id = ?")
+                .param(child.value())
+                .update();
+        assertThat(nextNight().renewed()).as("no one waits, nothing changed").isZero();
+
+        network.as(surgeon, () -> {
+            dueBy.signLimits(site, new Limits(35, 6, 12, 3, 3, 14, 42, 3, 6, 4, 2, 2, 1, 6, 12, 14, 2), "we see them later");
+            return site;
+        });
+        assertThat(nextNight().renewed()).isEqualTo(1);
+        assertThat(lookBy()).isEqualTo(before.plusDays(7));
+        assertThat(nextNight().renewed()).as("once").isZero();
+    }
+
+    private LocalDate lookBy() {
+        return network.as(nurse, () -> visits.of(child))
+                .open()
+                .orElseThrow()
+                .due()
+                .lookBy();
+    }
+
+    /** The night's work as if a day had gone by. */
+    private Night nextNight() {
+        network.owner()
+                .sql("update night_work set night = night - 1 where site_id = ?")
+                .param(site.value())
+                .update();
+        return aNight();
+    }
+
+    @Test
     void whatIsKeptBesideTheFactsIsWhatTheyGiveAnew() {
         var plated = new ChildId(ids.next());
         var data = new ChildData("Invented", "Plated", LocalDate.of(2016, 7, 14), Sex.FEMALE, "N-2");
@@ -240,7 +310,7 @@ class VisitJobsIntegrationTests {
     /** All that is worked out of each open visit of the hospital. */
     private List<String> derived() {
         return network.owner().sql("""
-                        select (to_jsonb(v) - 'version')::text from visit v
+                        select (to_jsonb(v) - 'version' - 'rules_mark')::text from visit v
                         where site_id = ? and closed_at is null order by id
                         """).param(site.value()).query(String.class).list();
     }

@@ -104,7 +104,7 @@ class BringInBrowserTests {
             var page = person.page();
             person.open("bring-in");
             send(page, new FilePayload("records.zip", "application/zip", packed()));
-            assertThat(page.getByText("visits.csv, families.csv, phones.csv; 2 film files"))
+            assertThat(page.getByText("visits.csv, care.csv, families.csv, phones.csv; 2 film files"))
                     .isVisible();
             button(page, "Look what it would do").click();
             assertThat(page.getByRole(AriaRole.STATUS)).containsText("All rows can be taken");

@@ -127,17 +127,17 @@ class ClinicBadRowsIntegrationTests {
                 1,P8,,3
                 """);
         write(ClinicFile.PROCEDURES, """
-                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
-                1,1,2024-02-01,no,,,2024-05-01,film,plate placed,R,femur,distal,medial,P1,,,,,
-                1,2,2024-03-01,no,,,2024-05-01,film,plate out,L,femur,distal,medial,P2,plate,3,,,
-                1,3,2024-03-02,no,,,2024-05-01,film,plate glued,R,femur,distal,medial,P3,plate,3,,,
-                1,4,2024-03-03,no,,,2024-05-01,film,plate placed,R,,,medial,P3,plate,3,,,
-                1,5,2024-03-04,no,,,2024-02-01,film,osteotomy,L,,,,,wires,2,,,
-                1,6,2124-03-04,no,,,2124-05-01,film,osteotomy,L,,,,,wires,2,,,
-                1,7,2024-03-05,maybe,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,
-                1,8,2024-03-06,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,
-                1,8,2024-03-07,no,,,2024-05-01,film,cast on,L,,,,,cast,0,,,
-                1,9,2024-03-08,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,,was it fun: yes
+                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,theatre_minutes,anaesthesia_minutes,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
+                1,1,2024-02-01,no,,,2024-05-01,film,,,plate placed,R,femur,distal,medial,P1,,,,,
+                1,2,2024-03-01,no,,,2024-05-01,film,,,plate out,L,femur,distal,medial,P2,plate,3,,,
+                1,3,2024-03-02,no,,,2024-05-01,film,,,plate glued,R,femur,distal,medial,P3,plate,3,,,
+                1,4,2024-03-03,no,,,2024-05-01,film,,,plate placed,R,,,medial,P3,plate,3,,,
+                1,5,2024-03-04,no,,,2024-02-01,film,,,osteotomy,L,,,,,wires,2,,,
+                1,6,2124-03-04,no,,,2124-05-01,film,,,osteotomy,L,,,,,wires,2,,,
+                1,7,2024-03-05,maybe,,,2024-05-01,film,,,osteotomy,L,,,,,wires,2,,,
+                1,8,2024-03-06,no,,,2024-05-01,film,,,osteotomy,L,,,,,wires,2,,,
+                1,8,2024-03-07,no,,,2024-05-01,film,,,cast on,L,,,,,cast,0,,,
+                1,9,2024-03-08,no,,,2024-05-01,film,,,osteotomy,L,,,,,wires,2,,,was it fun: yes
                 """);
         assertThat(problems())
                 .containsExactly(
@@ -221,9 +221,10 @@ class ClinicBadRowsIntegrationTests {
                 1,2024-02-03,plate placed,R,femur,,medial,valgus,,,,soon,,
                 """);
         write(ClinicFile.PROCEDURES, """
-                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
-                1,1,2024-02-05,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,wire of steel,,
-                1,2,2024-02-06,no,,,2024-05-01,film,osteotomy,L,,,,,wires,2,,lost,
+                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,theatre_minutes,anaesthesia_minutes,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
+                1,1,2024-02-05,no,,,2024-05-01,film,,,osteotomy,L,,,,,wires,2,wire of steel,,
+                1,2,2024-02-06,no,,,2024-05-01,film,,,osteotomy,L,,,,,wires,2,,lost,
+                1,3,2024-02-07,no,,,2024-05-01,film,soon,1441,osteotomy,L,,,,,wires,2,,,
                 """);
         write(ClinicFile.TARGETS, """
                 local_number,date,side,bone,end,degrees,because
@@ -258,8 +259,10 @@ class ClinicBadRowsIntegrationTests {
                         "plans.csv, line 4, column end: this cell is empty. Each row needs it.",
                         "plans.csv, line 4, column asked_on: \"soon\" is not a date. Write it as in 2019-07-14.",
                         "procedures.csv, line 2, column lots: \"wire of steel\" is no piece. Write each on a line of its own, as"
-                                + " in \"body | two-hole plate | P-16 | lot A-1 | 2030-01-31\"; what is not known stays empty.",
+                                + " in \"body | two-hole plate | P-16 | A-1 | 2030-01-31 | plate\"; what is not known stays empty.",
                         "procedures.csv, line 3, column fate: \"lost\" is not known here. Write " + kinds + ".",
+                        "procedures.csv, line 4, column theatre_minutes: \"soon\" is not a number. Write it as in 1234.5.",
+                        "procedures.csv, line 4, column anaesthesia_minutes: 1441 does not lie between 1 and 1440.",
                         "targets.csv, line 2, column degrees: 200 does not lie between -180 and 180.",
                         "targets.csv, line 3, column date: The day lies before birth or is still to come. Mend the day.",
                         "targets.csv, line 4, column because: this cell is empty. Each row needs it.",

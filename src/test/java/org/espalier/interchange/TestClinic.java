@@ -59,6 +59,8 @@ import org.espalier.stock.Explant;
 import org.espalier.stock.Lot;
 import org.espalier.stock.TestStock;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.MeasuredMinutes;
+import org.espalier.treatment.CareStep;
 import org.espalier.treatment.Complication;
 import org.espalier.treatment.Deformity;
 import org.espalier.treatment.ImplantId;
@@ -193,6 +195,7 @@ class TestClinic {
         record(
                 child,
                 LocalDate.of(2024, 1, 15),
+                new MeasuredMinutes(42, null),
                 Act.of(ProcedureKind.PLATE_PLACED, FEMUR, PlateSide.MEDIAL, femoral, "=two-hole plate, 2 screws", 3)
                         .withPieces(pieces(stocked)),
                 answered(tibial));
@@ -367,6 +370,14 @@ class TestClinic {
     private void watched(Hospital hospital) {
         var child = child(hospital, "-B2", "+Alder", LocalDate.of(2021, 5, 5));
         find(child, new BodySize(LocalDate.of(2025, 5, 5), Length.ofCentimetres(104), null));
+        write(
+                child,
+                new CareStep(
+                        LocalDate.of(2025, 5, 6),
+                        Side.LEFT,
+                        CareStep.Step.ENDED,
+                        CareStep.EndReason.STRAIGHT,
+                        "as the father's"));
     }
 
     private void gone(Hospital hospital) {
@@ -381,6 +392,8 @@ class TestClinic {
                 open(child),
                 new Happening.CareEnded(new CareEnd(
                         Optional.of(EndReason.ADULT_CARE), LocalDate.of(2025, 9, 1), "to the adult clinic")));
+        var ended = LocalDate.of(2025, 9, 1);
+        write(child, new CareStep(ended, null, CareStep.Step.ENDED, CareStep.EndReason.ADULT_CARE, null));
     }
 
     private void came(ChildId child, LocalDate on, Optional<Visit.Asked> next) {
@@ -396,8 +409,12 @@ class TestClinic {
     }
 
     private void record(ChildId child, LocalDate on, Act... acts) {
-        var data = new ProcedureData(
-                on, false, "C. Surgeon", null, List.of(acts), new NextLook(on.plusMonths(3), "film after it"));
+        record(child, on, MeasuredMinutes.NONE, acts);
+    }
+
+    private void record(ChildId child, LocalDate on, MeasuredMinutes measured, Act... acts) {
+        var next = new NextLook(on.plusMonths(3), "film after it");
+        var data = new ProcedureData(on, false, "C. Surgeon", null, measured, List.of(acts), next);
         RecordOutcome outcome = treatments.record(child, new ProcedureId(ids.next()), data);
         if (outcome instanceof RecordOutcome.Stopped(var stops)) {
             throw new AssertionError("stopped: " + stops);

@@ -6,6 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import org.espalier.treatment.TreatmentService;
+import org.espalier.treatment.TreatmentFactService;
+import org.espalier.treatment.ProcedureKind;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.NextLook;
+import org.espalier.treatment.ImplantFinding;
+import org.espalier.treatment.Act;
+import org.espalier.platform.Ids;
+import org.espalier.patient.FactId;
+import java.util.List;
 import java.util.function.Supplier;
 import org.awaitility.Awaitility;
 import org.espalier.IntegrationTest;
@@ -25,6 +36,7 @@ import org.espalier.treatment.PhysisState;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.support.TransactionTemplate;
 
 @IntegrationTest
 class PrognosisIntegrationTests {
@@ -52,6 +64,18 @@ class PrognosisIntegrationTests {
 
     @Autowired
     TestNetwork network;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    TreatmentFactService facts;
+
+    @Autowired
+    TransactionTemplate transactions;
+
+    @Autowired
+    Ids ids;
 
     Sender surgeon;
 
@@ -122,6 +146,28 @@ class PrognosisIntegrationTests {
                 .isInstanceOfSatisfying(
                         PlateWindow.Dates.class, dates -> assertThat(dates.by()).isBefore(dates.evenly())));
         assertThat(of(child).limbs()).isEmpty();
+    }
+
+    @Test
+    void saysHowLongTheLegsWillBeByTwoWays() {
+        var lengths = of(courses.underWay(surgeon)).lengths().orElseThrow();
+        assertThat(lengths.on()).isEqualTo(LocalDate.of(2026, 8, 3));
+        assertThat(lengths.ways())
+                .extracting(LengthOutlook.AtMaturity::method)
+                .containsExactly(GrowthMethod.LENGTHS_BY_AGE, GrowthMethod.MULTIPLIER);
+        assertThat(lengths.ways()).allSatisfy(way -> {
+            var femur = way.right().femur();
+            assertThat(femur.growth().millimetres()).isPositive();
+            assertThat(femur.low()).isLessThan(femur.length());
+            assertThat(femur.high()).isGreaterThan(femur.length());
+            assertThat(way.sinceBirth().difference().millimetres())
+                    .isCloseTo(
+                            way.right().femur().length().millimetres()
+                                    + way.right().tibia().length().millimetres()
+                                    - way.left().femur().length().millimetres()
+                                    - way.left().tibia().length().millimetres(),
+                            within(5.0));
+        });
     }
 
     @Test
@@ -237,6 +283,124 @@ class PrognosisIntegrationTests {
         courses.film(surgeon, child, LocalDate.of(2026, 5, 4), 5.2);
         assertThat(nextNight().renewed()).isEqualTo(1);
         awaitKept(child, 4);
+    }
+
+    /** What the night finds new is learnt from in the same night, so that the next one has nothing left to do. */
+    @Test
+    void keepsNothingOnANightBeforeWhichNothingChanged() {
+        var child = courses.plated(surgeon);
+        awaitKept(child, 2);
+        job(() -> nightly.run(surgeon.site()));
+        assertThat(kept(child)).isEqualTo(2);
+        readWithoutAJob(child, 200, 3);
+        readWithoutAJob(child, 280, 6);
+        nextNight();
+        assertThat(of(child).rates().learnt()).isPresent();
+        int kept = kept(child);
+        assertThat(kept).as("before the films, with them, and by what they taught").isEqualTo(6);
+        assertThat(nextNight().renewed()).isZero();
+        assertThat(kept(child)).isEqualTo(kept);
+    }
+
+    /** Another film and reading as the first one, of which no job was told. */
+    private void readWithoutAJob(ChildId child, int daysLater, double degrees) {
+        network.owner().sql("""
+                        with first as (
+                            select r.id from reading r join film f on f.id = r.film_id
+                            where r.child_id = :child order by f.taken_on limit 1),
+                        films as (
+                            insert into film select (jsonb_populate_record(f, jsonb_build_object('id', gen_random_uuid(),
+                                'taken_on', f.taken_on + :days, 'sop_instance_uid', null,
+                                'sha256', encode(sha256((f.id::text || :days)::bytea), 'hex')))).*
+                            from film f where child_id = :child order by taken_on limit 1 returning id),
+                        readings as (
+                            insert into reading select (jsonb_populate_record(r, jsonb_build_object(
+                                'id', gen_random_uuid(), 'film_id', (select id from films)))).*
+                            from reading r join first on first.id = r.id returning id)
+                        insert into reading_number select (jsonb_populate_record(n, jsonb_build_object(
+                            'reading_id', (select id from readings), 'value', n.value + :degrees))).*
+                        from reading_number n join first on first.id = n.reading_id
+                        """)
+                .param("child", child.value())
+                .param("days", daysLater)
+                .param("degrees", degrees)
+                .update();
+    }
+
+    @Test
+    void learnsFromTheSameLimbsWhicheverForecastsWereMadeLast() {
+        var one = courses.plated(surgeon);
+        var other = courses.plated(surgeon);
+        awaitKept(one, 2);
+        awaitKept(other, 2);
+        var before = learntFrom(3);
+        courses.film(surgeon, one, LocalDate.of(2026, 5, 4), 5.2);
+        awaitKept(one, 4);
+        courses.film(surgeon, other, LocalDate.of(2026, 5, 4), 5.2);
+        awaitKept(other, 4);
+        assertThat(learntFrom(3)).isEqualTo(before);
+        assertThat(learntFrom(4)).hasSize(4);
+    }
+
+    /** The first of the limbs rates are learnt from, by plate and first film. */
+    private List<String> learntFrom(int most) {
+        return job(() -> transactions.execute(status -> forecasts.lastOfEachPlate(surgeon.site(), most))).stream()
+                .map(limb -> limb.plateOn() + " " + limb.films().getFirst())
+                .toList();
+    }
+
+    @Test
+    void saysUntilWhenAnotherPlateCouldDoWhatThisOneDoesNot() {
+        var child = courses.underWay(surgeon);
+        assertThat(of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().window())
+                .hasValueSatisfying(window -> assertThat(window)
+                        .isInstanceOfSatisfying(
+                                PlateWindow.Dates.class, dates -> assertThat(dates.by())
+                                        .isAfter(of(child).today())));
+    }
+
+    /** A broken screw that was exchanged says nothing of the new one. */
+    @Test
+    void beginsAnewWithANewScrewInPlaceOfABrokenOne() {
+        var child = courses.underWay(surgeon);
+        var plate = surgeon.does(() -> treatments.of(child)).physis(TestCourse.RIGHT_TIBIA).orElseThrow();
+        var implant = plate.tethersIn().getFirst().implant().orElseThrow();
+        var broken = new ImplantFinding(
+                LocalDate.of(2026, 8, 4),
+                implant,
+                ImplantFinding.Part.METAPHYSEAL_SCREW,
+                ImplantFinding.Seen.BROKEN,
+                null,
+                null);
+        surgeon.does(() -> facts.record(child, new FactId(ids.next()), broken));
+        assertThat(rightTibia(child).hardwareFailed()).isGreaterThan(0.4);
+        assertThat(rightTibia(child).seenBroken()).isPresent();
+
+        var on = LocalDate.of(2026, 8, 20);
+        var exchanged = Act.of(
+                ProcedureKind.METAPHYSEAL_SCREW_EXCHANGED,
+                TestCourse.RIGHT_TIBIA,
+                PlateSide.LATERAL,
+                implant,
+                "screw exchanged",
+                1);
+        courses.record(
+                surgeon,
+                child,
+                new ProcedureData(on, true, null, null, List.of(exchanged), new NextLook(on.plusDays(84), "film")));
+
+        assertThat(rightTibia(child).plateOn()).isEqualTo(on);
+        assertThat(rightTibia(child).seenBroken()).isEmpty();
+        assertThat(rightTibia(child).hardwareFailed()).isLessThan(0.2);
+        assertThat(rightTibia(child).films()).containsExactly(LocalDate.of(2026, 8, 3));
+    }
+
+    private Forecast rightTibia(ChildId child) {
+        return of(child)
+                .physis(TestCourse.RIGHT_TIBIA)
+                .orElseThrow()
+                .forecast()
+                .orElseThrow();
     }
 
     /** The night's work as if a day had gone by. */

@@ -12,12 +12,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.awaitility.Awaitility;
-import org.espalier.Espalier;
+import org.espalier.DoomedProcess;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmReceived;
 import org.espalier.film.TestDoor;
 import org.espalier.film.TestFilm;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -40,7 +39,6 @@ public final class DoomedHouse {
         NOWHERE
     }
 
-    static final int KILLED = 137;
     private static final int SMALL = 200;
     private static final int LARGE = 3000;
 
@@ -57,22 +55,11 @@ public final class DoomedHouse {
     }
 
     public static void main(String[] arguments) throws IOException {
-        var folder = Path.of(arguments[0]);
         var death = Death.valueOf(arguments[1]);
-        try (var said = new PrintStream(Files.newOutputStream(folder.resolve(arguments[1] + ".said")), true)) {
-            var house = new SpringApplicationBuilder(Espalier.class)
-                    .initializers(context -> context.getBeanFactory().registerSingleton("scythe", new Scythe(death)))
-                    .run(
-                            "--espalier.data=" + folder.resolve("data"),
-                            "--espalier.database.embedded=true",
-                            "--server.port=0",
-                            "--management.server.port=0");
-            try {
-                new DoomedHouse(folder, said, house).live(death);
-            } finally {
-                house.close();
-            }
-        }
+        DoomedProcess.live(
+                arguments,
+                new Scythe(death),
+                (house, said) -> new DoomedHouse(Path.of(arguments[0]), said, house).live(death));
     }
 
     private void live(Death death) throws IOException {
@@ -176,7 +163,7 @@ public final class DoomedHouse {
             while (!holdsAHalfWrittenPicture(pictures)) {
                 Thread.onSpinWait();
             }
-            die();
+            DoomedProcess.die();
         });
     }
 
@@ -189,10 +176,6 @@ public final class DoomedHouse {
         } catch (IOException | UncheckedIOException e) {
             return false;
         }
-    }
-
-    private static void die() {
-        Runtime.getRuntime().halt(KILLED);
     }
 
     /** Cuts at the point it was made for. */
@@ -220,7 +203,7 @@ public final class DoomedHouse {
 
         private void dieAt(Death point) {
             if (death == point) {
-                die();
+                DoomedProcess.die();
             }
         }
     }

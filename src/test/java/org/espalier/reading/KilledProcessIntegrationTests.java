@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import org.espalier.DoomedProcess;
 import org.espalier.reading.DoomedHouse.Death;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,7 +61,7 @@ class KilledProcessIntegrationTests {
         int status = run(death);
         assertThat(status)
                 .as("exit status of %s, which said %s", death, said(death))
-                .isEqualTo(DoomedHouse.KILLED);
+                .isEqualTo(DoomedProcess.KILLED);
         return said(death);
     }
 
@@ -70,27 +70,12 @@ class KilledProcessIntegrationTests {
         return said(Death.NOWHERE);
     }
 
-    private int run(Death death) throws IOException, InterruptedException {
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Xmx768m",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        DoomedHouse.class.getName(),
-                        folder.toString(),
-                        death.name())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve(death + ".log").toFile())
-                .start();
-        assertThat(process.waitFor(180, TimeUnit.SECONDS))
-                .as(death + " took too long")
-                .isTrue();
-        return process.exitValue();
+    private int run(Death death) throws Exception {
+        return DoomedProcess.run(DoomedHouse.class, folder, death);
     }
 
     private List<String> said(Death death) throws IOException {
-        return Files.readAllLines(folder.resolve(death + ".said"));
+        return DoomedProcess.said(folder, death);
     }
 
     private List<Path> halfWrittenFiles() throws IOException {

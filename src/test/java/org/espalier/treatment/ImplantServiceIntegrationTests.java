@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.espalier.IntegrationTest;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
 import org.espalier.platform.Ids;
 import org.espalier.reading.ScrewSeen;
 import org.espalier.reading.Seen;
@@ -41,6 +42,9 @@ class ImplantServiceIntegrationTests {
 
     @Autowired
     TreatmentService treatments;
+
+    @Autowired
+    TreatmentFactService facts;
 
     @Autowired
     ImplantService implants;
@@ -83,6 +87,35 @@ class ImplantServiceIntegrationTests {
                         .orElseThrow()
                         .state())
                 .isEqualTo(PhysisState.TETHERED);
+    }
+
+    @Test
+    void isInDoubtByAReadingUntilTheScrewIsExchangedOrFoundSound() {
+        var plate = place(PlateSide.LATERAL, List.of());
+        read(FILM, Seen.NO, Seen.YES);
+        assertThat(implants().getFirst().isInDoubt()).isTrue();
+        var sound = new ImplantFinding(
+                FILM.plusDays(3),
+                plate,
+                ImplantFinding.Part.METAPHYSEAL_SCREW,
+                ImplantFinding.Seen.SOUND,
+                null,
+                "an artefact");
+        surgeon.does(() -> facts.record(child, new FactId(ids.next()), sound));
+        assertThat(implants().getFirst().isInDoubt()).isFalse();
+        read(FILM.plusDays(5), Seen.NO, Seen.YES);
+        assertThat(implants().getFirst().isInDoubt()).isTrue();
+        var exchanged = Act.of(
+                ProcedureKind.METAPHYSEAL_SCREW_EXCHANGED, FEMUR, PlateSide.LATERAL, plate, "screw exchanged", 1);
+        var data = TestTreatment.of(FILM.plusDays(9), exchanged);
+        assertThat(surgeon.does(() -> treatments.record(child, new ProcedureId(ids.next()), data))
+                        .isRecorded())
+                .isTrue();
+        assertThat(implants().getFirst().isInDoubt()).isFalse();
+        assertThat(implants().getFirst().sightings())
+                .as("the screw on the film is no longer in")
+                .extracting(ScrewSighting::screw)
+                .containsExactly(Screw.EPIPHYSEAL);
     }
 
     @Test

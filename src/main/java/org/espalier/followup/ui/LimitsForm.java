@@ -54,6 +54,7 @@ final class LimitsForm extends Composite<Section> {
                 .add(
                         new H2(Texts.text("followup.limits.of", site.name())),
                         signed,
+                        new Paragraph(ownWait()),
                         answer,
                         kept.said(),
                         grid,
@@ -81,6 +82,12 @@ final class LimitsForm extends Composite<Section> {
                 .orElseGet(() -> Texts.text("followup.limits.defaults")));
     }
 
+    private String ownWait() {
+        return dueBy.ownWait(site.id())
+                .map(months -> Texts.text("followup.limits.own-wait", months))
+                .orElseGet(() -> Texts.text("followup.limits.no-own-wait"));
+    }
+
     private static String signature(SignedLimits last) {
         return Texts.text("followup.limits.signed", last.signedBy(), DateText.of(last.signedOn()), last.reason());
     }
@@ -95,7 +102,7 @@ final class LimitsForm extends Composite<Section> {
             reason.clear();
             show();
             kept.discard();
-            answer.setText(Texts.text("followup.kept"));
+            answer.setText(Texts.text("followup.limits.kept"));
             answer.setClassName("");
         } catch (IllegalArgumentException refused) {
             answer.setText(Texts.text("followup.limits.refused"));

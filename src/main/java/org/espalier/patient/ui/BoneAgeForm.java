@@ -1,6 +1,13 @@
 package org.espalier.patient.ui;
 
 import com.vaadin.flow.component.select.Select;
+import org.espalier.science.quantity.Sex;
+import org.espalier.science.growth.BoneAgeSign;
+import org.espalier.kit.DateText;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -18,6 +25,7 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
 
     private final AgeFields age = new AgeFields("patient.bone-age", OLDEST_YEARS);
     private final Select<BoneAgeMethod> method = new Select<>();
+    private final Div signs = new Div();
     private final TextField reader = new TextField(Texts.text("patient.reader"));
 
     BoneAgeForm(LocalDate birth, LocalDate today, Ids ids, FormDraft<TypedFinding> draft) {
@@ -28,6 +36,8 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
         method.setItemLabelGenerator(Texts::of);
         add(age);
         add(method);
+        add(signs);
+        method.addValueChangeListener(change -> showSigns());
         reader.setMaxLength(BoneAge.NAME_LENGTH);
         reader.setHelperText(Texts.text("patient.reader.help"));
         add(reader);
@@ -44,6 +54,36 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
         remember("reader", reader);
         binder().forField(reader).withNullRepresentation("").bind("reader");
         goOn();
+    }
+
+    /** Where single signs tell the age, which ones and at what age. */
+    private void showSigns() {
+        signs.removeAll();
+        part().ifPresent(part -> {
+            var list = new UnorderedList();
+            BoneAgeSign.of(part).stream().map(BoneAgeForm::line).map(ListItem::new).forEach(list::add);
+            signs.add(new Paragraph(Texts.text("patient.bone-age.signs")), list);
+        });
+    }
+
+    private Optional<BoneAgeSign.Part> part() {
+        return Optional.ofNullable(method.getValue()).flatMap(chosen -> switch (chosen) {
+            case ELBOW -> Optional.of(BoneAgeSign.Part.OLECRANON);
+            case HAND_SHORTHAND -> Optional.of(BoneAgeSign.Part.HAND);
+            case HAND_ATLAS, HAND_SCORED, KNEE_SCORED, KNEE_CENTRAL_PEAK -> Optional.empty();
+        });
+    }
+
+    private static String line(BoneAgeSign sign) {
+        return Texts.text(
+                "patient.bone-age.sign",
+                Texts.text("patient.bone-age.sign." + sign.name()),
+                age(sign, Sex.FEMALE),
+                age(sign, Sex.MALE));
+    }
+
+    private static String age(BoneAgeSign sign, Sex sex) {
+        return sign.age(sex).map(DateText::of).orElseGet(() -> Texts.text("patient.bone-age.sign.none"));
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.espalier.prognosis.Arrival;
 import org.espalier.prognosis.FilmAngle;
 import org.espalier.prognosis.Forecast;
 import org.espalier.prognosis.GrowthOf;
+import org.espalier.science.growth.GrowthMethod;
 import org.espalier.prognosis.LimbOutlook;
 import org.espalier.prognosis.PhysisPrognosis;
 import org.espalier.prognosis.Resting;
@@ -19,7 +20,6 @@ import org.espalier.science.growth.GrowthAge;
 import org.espalier.science.growth.Maturity;
 import org.espalier.science.growth.PlateWindow;
 import org.espalier.science.quantity.Angle;
-import org.espalier.science.quantity.Length;
 import org.espalier.treatment.PhysisKey;
 
 /**
@@ -162,7 +162,7 @@ final class PrognosisText {
     static String growth(GrowthOf growth) {
         return Texts.text(
                 "prognosis.growth",
-                Texts.text("prognosis.method." + growth.method().name()),
+                method(growth.method()),
                 growth.left().millimetres(),
                 growth.low().millimetres(),
                 growth.high().millimetres());
@@ -186,7 +186,7 @@ final class PrognosisText {
                                 DateText.of(dates.evenly())))
                         .orElseGet(() -> Texts.text(
                                 "prognosis.window.by", DateText.of(dates.by()), DateText.of(dates.evenly())));
-        var method = Texts.text("prognosis.method." + dates.decidedBy().name());
+        var method = method(dates.decidedBy());
         return Texts.text(
                 dates.isWidthAssumed() ? "prognosis.window.assumed" : "prognosis.window.measured", words, method);
     }
@@ -221,12 +221,7 @@ final class PrognosisText {
         return straight.isSlanted() ? Texts.text("prognosis.slanted", words) : words;
     }
 
-    /** @param difference right less left */
-    static String difference(Length difference, Length halfWidth) {
-        double millimetres = difference.millimetres();
-        return Texts.text(
-                millimetres >= 0 ? "prognosis.right-longer" : "prognosis.left-longer",
-                Math.abs(millimetres),
-                halfWidth.millimetres());
+    static String method(GrowthMethod method) {
+        return Texts.text("prognosis.method." + method.name());
     }
 }

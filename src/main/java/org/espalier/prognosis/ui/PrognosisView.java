@@ -139,17 +139,19 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
                 Texts.text("prognosis.label.lengths"),
                 Texts.text(
                         "prognosis.on-day",
-                        PrognosisText.difference(
+                        LengthText.difference(
                                 lengths.now().difference(), lengths.now().halfWidth95()),
                         DateText.of(lengths.on())));
-        facts.with(
-                Texts.text("prognosis.label.lengths-kept"),
-                PrognosisText.difference(
-                        lengths.sinceBirth().difference(), lengths.sinceBirth().halfWidth95()));
-        lengths.acquired()
-                .ifPresent(acquired -> facts.with(
-                        Texts.text("prognosis.label.lengths-acquired"),
-                        PrognosisText.difference(acquired.difference(), acquired.halfWidth95())));
+        for (var way : lengths.ways()) {
+            facts.with(Texts.text("prognosis.label.lengths-kept"), LengthText.difference(way, way.sinceBirth()));
+            way.acquired()
+                    .ifPresent(acquired -> facts.with(
+                            Texts.text("prognosis.label.lengths-acquired"), LengthText.difference(way, acquired)));
+        }
+        for (var way : lengths.ways()) {
+            facts.with(Texts.text("prognosis.label.grown", Texts.of(Side.RIGHT)), LengthText.grown(way, way.right()));
+            facts.with(Texts.text("prognosis.label.grown", Texts.of(Side.LEFT)), LengthText.grown(way, way.left()));
+        }
     }
 
     private static Component rates(Prognosis prognosis) {

@@ -127,7 +127,7 @@ class SiteRates extends Composite<Section> {
                 new NativeTableCell(number(CentreRates.published(), rate)),
                 new NativeTableCell(newest.map(learnt -> number(learnt.rates(), rate))
                         .orElseGet(() -> Texts.text("prognosis.rates.not-learnt"))),
-                new NativeTableCell(CentreRates.source(rate)));
+                source(rate));
     }
 
     private static String number(CentreRates rates, Rate rate) {
@@ -138,5 +138,12 @@ class SiteRates extends Composite<Section> {
         var header = new NativeTableHeaderCell(Texts.text(key));
         header.getElement().setAttribute("scope", "col");
         return header;
+    }
+
+    /** Quoted as the table has it, whatever the language of the page. */
+    private static NativeTableCell source(Rate rate) {
+        var cell = new NativeTableCell(CentreRates.source(rate));
+        cell.getElement().setAttribute("lang", "en").setAttribute("dir", "ltr");
+        return cell;
     }
 }

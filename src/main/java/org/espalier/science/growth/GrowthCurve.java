@@ -28,7 +28,6 @@ public final class GrowthCurve {
 
     private static final BySex<AgeTable> FEMUR = lengths(LengthForAge.Bone.FEMUR);
     private static final BySex<AgeTable> TIBIA = lengths(LengthForAge.Bone.TIBIA);
-    private static final double GROWN = 18;
     private static final PrintedTable YEARLY = PrintedTable.of(GrowthCurve.class, "yearly-growth.csv");
 
     private final GrowthMethod method;
@@ -64,7 +63,10 @@ public final class GrowthCurve {
         double mature = LegMultiplier.atMaturity(sex, age, length).millimetres();
         double share = plate.shareOfBone();
         return new GrowthCurve(
-                GrowthMethod.MULTIPLIER, years -> share * mature * (1 - 1 / LegMultiplier.at(sex, years)), 0, GROWN);
+                GrowthMethod.MULTIPLIER,
+                years -> share * mature * (1 - 1 / LegMultiplier.at(sex, years)),
+                0,
+                LengthForAge.GROWN);
     }
 
     /** By the yearly rule, in the last six years of growth; empty for plates away from the knee. */

@@ -18,6 +18,9 @@ import org.espalier.science.statistics.NormalDistribution;
  */
 public final class LengthForAge {
 
+    /** Years from which lengths no longer change. */
+    static final int GROWN = 18;
+
     /** The file of the printed table. */
     static final String TABLE = "lengths-for-age-1964.csv";
 

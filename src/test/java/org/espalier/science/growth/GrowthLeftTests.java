@@ -62,6 +62,56 @@ class GrowthLeftTests {
         });
     }
 
+    /**
+     * A boy of 10 with an average femur of 36.29 cm and tibia of 28.53 cm: 47.23 and 37.29 cm when grown by the 1964
+     * lengths, 1.31 times as long by the multiplier. Longer by 2 and 1 cm on one side from birth on: 2 · 47.23/36.29 + 1
+     * · 37.29/28.53 = 2.603 + 1.307 cm by the lengths, 3.93 cm by the multiplier.
+     */
+    @Test
+    void reckonsLengthAndDifferenceAtMaturityByTwoWays() {
+        Age ten = Age.ofYears(10);
+        Length femur = Length.ofCentimetres(36.29);
+        var byLengths = LengthAtMaturity.byLengths(LengthForAge.Bone.FEMUR, Sex.MALE, ten, femur)
+                .orElseThrow();
+        assertThat(byLengths.length().millimetres()).isCloseTo(472.3, within(TENTH_MM));
+        assertThat(byLengths.growth().millimetres()).isCloseTo(109.4, within(TENTH_MM));
+        assertThat(byLengths.low().millimetres()).isCloseTo(472.3 - 109.4 / 4, within(TENTH_MM));
+        assertThat(byLengths.high().millimetres()).isCloseTo(472.3 + 109.4 / 4, within(TENTH_MM));
+        assertThat(LengthAtMaturity.byMultiplier(Sex.MALE, ten, femur).length().millimetres())
+                .isCloseTo(475.4, within(TENTH_MM));
+        var longer = Length.ofCentimetres(38.29);
+        assertThat(LengthAtMaturity.byLengths(LengthForAge.Bone.FEMUR, Sex.MALE, ten, longer)
+                        .orElseThrow()
+                        .growth())
+                .as("a bone's percentile tells nothing of the growth that follows")
+                .isEqualTo(byLengths.growth());
+
+        var kept = keptByLengths(LengthForAge.Bone.FEMUR, ten, 20)
+                .plus(keptByLengths(LengthForAge.Bone.TIBIA, ten, 10));
+        assertThat(kept.difference().millimetres()).isCloseTo(39.1, within(TENTH_MM));
+        assertThat(kept.negated().difference().millimetres()).isCloseTo(-39.1, within(TENTH_MM));
+        assertThat(sinceBirth(Sex.MALE, 10, 30)).isCloseTo(39.3, within(TENTH_MM));
+        assertThat(DifferenceAtMaturity.sinceBirth(
+                        LengthForAge.Bone.FEMUR, Sex.MALE, Age.ofMonths(11), new Length(20), READER))
+                .isEmpty();
+    }
+
+    private static DifferenceAtMaturity.Expected keptByLengths(LengthForAge.Bone bone, Age age, double difference) {
+        return DifferenceAtMaturity.sinceBirth(bone, Sex.MALE, age, new Length(difference), READER)
+                .orElseThrow();
+    }
+
+    /** Worked example 4 with the 109.4 + 87.6 mm that both bones still grow on average: 30 + 0.2 · 197 mm. */
+    @Test
+    void goesOnInhibitingByWhateverGrowthIsReckonedWith() {
+        var earlier = new DifferenceAtMaturity.Legs(new Length(350), new Length(330));
+        var now = new DifferenceAtMaturity.Legs(new Length(400), new Length(370));
+        assertThat(DifferenceAtMaturity.acquired(new Length(197), earlier, now, READER))
+                .isInstanceOfSatisfying(
+                        DifferenceAtMaturity.Expected.class,
+                        found -> assertThat(found.difference().millimetres()).isCloseTo(69.4, within(TENTH_MM)));
+    }
+
     @Test
     void asksForGrowthBetweenTheFilmsOfAnAcquiredDifference() {
         var earlier = new DifferenceAtMaturity.Legs(new Length(393), new Length(365));
