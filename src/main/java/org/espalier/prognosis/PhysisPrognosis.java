@@ -13,8 +13,8 @@ import org.espalier.treatment.PhysisState;
  * @param target the joint angle it is guided to
  * @param last the joint angle as last read
  * @param growth growth left by each way of reckoning that reaches its age; empty without sex
- * @param window between which days a plate could take it to its target, another one where one is in; empty where none is
- *     asked for
+ * @param window between which days a plate could take it to its target, another one where one is in; empty where none
+ *     is asked for
  */
 public record PhysisPrognosis(
         PhysisKey physis,

@@ -25,8 +25,8 @@ import org.springframework.stereotype.Component;
 
 /**
  * When forecasts are made anew: soon after a reading is signed, a film given or moved, or anything of treatment or
- * examination written down, and every night. A job is asked for in the transaction that tells of the change, so that it exists exactly when
- * the change does, and is taken up again after any stop.
+ * examination written down, and every night. A job is asked for in the transaction that tells of the change, so that it
+ * exists exactly when the change does, and is taken up again after any stop.
  */
 @Configuration
 class RenewalJobs {

@@ -10,8 +10,9 @@ import org.espalier.science.quantity.Sex;
 /**
  * A single sign of the skeleton with the bone age at which it is usually seen.
  *
- * <p>Source: two tables of a textbook chapter, read in an excerpt ({@code bone-age-signs.csv}). Error: half a year by the
- * steps of the tables alone; whole hands beside an atlas say more. A sign tells its age only while it is the last one seen.
+ * <p>Source: two tables of a textbook chapter, read in an excerpt ({@code bone-age-signs.csv}). Error: half a year by
+ * the steps of the tables alone; whole hands beside an atlas say more. A sign tells its age only while it is the last
+ * one seen.
  */
 public enum BoneAgeSign {
     /** Two centres in the olecranon. */
