@@ -50,9 +50,7 @@ public enum DueRule {
         @Override
         Optional<LocalDate> lookBy(CareFacts care, PlateFacts plate, Limits limits) {
             boolean open = plate.following().isUndecided() || plate.following().hasPlate();
-            return care.tibiaVara() && open
-                    ? inTime(care, plate, care.birth().plusYears(4))
-                    : Optional.empty();
+            return care.tibiaVara() && open ? inTime(care, plate, care.birth().plusYears(4)) : Optional.empty();
         }
     },
 

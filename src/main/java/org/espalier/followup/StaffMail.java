@@ -53,9 +53,9 @@ public class StaffMail {
             try {
                 Callers.runAs(
                         new Caller.SystemAtSite(site.value(), purpose),
-                        () -> transactions.executeWithoutResult(status -> letterheads
-                                .staffMail(site)
-                                .ifPresent(to -> words.apply(site).ifPresent(word -> send(to, word)))));
+                        () -> transactions.executeWithoutResult(
+                                status -> letterheads.staffMail(site).ifPresent(to -> words.apply(site)
+                                        .ifPresent(word -> send(to, word)))));
             } catch (RuntimeException e) {
                 LOG.error("No mail for {} went to site {}", purpose, site.value(), e);
             }

@@ -27,9 +27,8 @@ class CareSheet implements FactSheet<CareStep> {
         var on = row.cells().date("date");
         var step = row.cells().oneOf("step", STEPS);
         boolean ends = step.filter(CareStep.Step.ENDED::equals).isPresent();
-        Optional<CareStep.EndReason> reason = ends
-                ? row.cells().oneOf("reason", REASONS)
-                : PhysisCells.optional(row, "reason", REASONS);
+        Optional<CareStep.EndReason> reason =
+                ends ? row.cells().oneOf("reason", REASONS) : PhysisCells.optional(row, "reason", REASONS);
         @Nullable
         Side side = row.cells().isEmpty("side") ? null : PhysisCells.side(row).orElse(null);
         return on.isEmpty() || step.isEmpty() || (ends && reason.isEmpty())

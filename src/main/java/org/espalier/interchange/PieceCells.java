@@ -137,8 +137,7 @@ class PieceCells {
     private Piece piece(ProcedureKind kind, Line line) {
         @Nullable ProductId product = product(kind, line).map(Product::id).orElse(null);
         @Nullable String numbers = line.lots.isEmpty() ? null : String.join(LOTS_BETWEEN, line.lots);
-        var plain =
-                Piece.ofOutside(line.role, product, line.what, numbers, line.first(), Piece.Outside.OTHER);
+        var plain = Piece.ofOutside(line.role, product, line.what, numbers, line.first(), Piece.Outside.OTHER);
         if (product == null || line.lots.size() < 2) {
             return plain;
         }
@@ -189,7 +188,8 @@ class PieceCells {
     }
 
     private String line(Piece piece) {
-        var product = Optional.ofNullable(piece.product()).flatMap(catalogue::product).map(Product::data);
+        var product =
+                Optional.ofNullable(piece.product()).flatMap(catalogue::product).map(Product::data);
         return Stream.of(
                         Words.of(piece.role()),
                         piece.what(),
@@ -207,7 +207,11 @@ class PieceCells {
             return piece.isOfOneLot() ? Words.text(piece.expires()) : "";
         }
         return piece.lots().stream()
-                .map(lot -> catalogue.lot(lot).map(Lot::expires).map(LocalDate::toString).orElse(NONE))
+                .map(lot -> catalogue
+                        .lot(lot)
+                        .map(Lot::expires)
+                        .map(LocalDate::toString)
+                        .orElse(NONE))
                 .collect(Collectors.joining(LOTS_BETWEEN));
     }
 }

@@ -37,14 +37,7 @@ class ProceduresPart implements ClinicPart {
     private record Step(String day, Runnable work) {}
 
     private static final List<String> HEAD = List.of(
-            "date",
-            "elsewhere",
-            "surgeon",
-            "note",
-            "next_date",
-            "next_why",
-            "theatre_minutes",
-            "anaesthesia_minutes");
+            "date", "elsewhere", "surgeon", "note", "next_date", "next_why", "theatre_minutes", "anaesthesia_minutes");
 
     /** Rows that were done in one go. */
     private record Key(String number, String procedure) {}

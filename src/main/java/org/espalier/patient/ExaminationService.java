@@ -108,16 +108,20 @@ public class ExaminationService {
     private <F extends Finding> boolean add(
             ChildId child, FactId id, F finding, @Nullable FactId earlier, @Nullable String reason) {
         var by = currentStaff.find().orElse(null);
-        return told(child, findings.add(
-                (Class<F>) finding.getClass(),
-                new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason)));
+        return told(
+                child,
+                findings.add(
+                        (Class<F>) finding.getClass(),
+                        new Entry<>(child, id, finding.on(), finding, by, clock.instant(), earlier, reason)));
     }
 
     private <F extends Finding> boolean withdraw(
             ChildId child, Class<F> kind, Fact<?> earlier, FactId id, String reason) {
         var by = currentStaff.find().orElse(null);
-        return told(child, findings.add(
-                kind, new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason)));
+        return told(
+                child,
+                findings.add(
+                        kind, new Entry<>(child, id, earlier.on(), null, by, clock.instant(), earlier.id(), reason)));
     }
 
     private boolean told(ChildId child, boolean kept) {

@@ -31,7 +31,8 @@ record ArrestTiming(Ahead ahead, Side side, LimbMeasures measures) {
             facts.with("plan.length.even", Texts.text("plan.length.even.unread"));
             return facts.under("plan.length.timing");
         }
-        double rightLonger = lengths.get().byMultiplier().sinceBirth().difference().millimetres();
+        double rightLonger =
+                lengths.get().byMultiplier().sinceBirth().difference().millimetres();
         double longer = side == Side.RIGHT ? rightLonger : -rightLonger;
         if (Math.round(longer) <= 0) {
             facts.with("plan.length.even", Texts.text("plan.length.even.shorter", Texts.of(side)));

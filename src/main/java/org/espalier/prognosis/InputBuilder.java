@@ -114,7 +114,8 @@ final class InputBuilder {
                 ? Stream.of(stretch)
                 : renewals(tether)
                         .filter(day -> !day.isBefore(broken))
-                        .filter(day -> stretch.to.filter(end -> !day.isBefore(end)).isEmpty())
+                        .filter(day ->
+                                stretch.to.filter(end -> !day.isBefore(end)).isEmpty())
                         .findFirst()
                         .map(day -> Stream.concat(
                                 Stream.of(stretch.until(day)), mended(site, physis, tether, stretch.since(day))))
@@ -123,8 +124,8 @@ final class InputBuilder {
 
     private Stream<LocalDate> renewals(Tether tether) {
         return tether.implant().stream()
-                .flatMap(implant -> Stream.of(Screw.values())
-                        .flatMap(screw -> facts.treatment().renewals(implant, screw).stream()))
+                .flatMap(implant ->
+                        Stream.of(Screw.values()).flatMap(screw -> facts.treatment().renewals(implant, screw).stream()))
                 .sorted();
     }
 

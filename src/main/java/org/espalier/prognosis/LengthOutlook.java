@@ -90,8 +90,7 @@ public record LengthOutlook(
                 sinceBirth(age, Bone.FEMUR, femora)
                         .flatMap(femur -> sinceBirth(age, Bone.TIBIA, tibiae).map(femur::plus))
                         .flatMap(byLengths -> bonesByLengths(age, last)
-                                .map(bones ->
-                                        atMaturity(GrowthMethod.LENGTHS_BY_AGE, bones, byLengths, first, last))));
+                                .map(bones -> atMaturity(GrowthMethod.LENGTHS_BY_AGE, bones, byLengths, first, last))));
     }
 
     private static Optional<DifferenceAtMaturity.Expected> sinceBirth(
@@ -115,8 +114,7 @@ public record LengthOutlook(
 
     private static Optional<Legged> bonesByLengths(GrowthAge age, Measured film) {
         return byLengths(age, film.rightFemur, film.rightTibia)
-                .flatMap(right ->
-                        byLengths(age, film.leftFemur, film.leftTibia).map(left -> new Legged(right, left)));
+                .flatMap(right -> byLengths(age, film.leftFemur, film.leftTibia).map(left -> new Legged(right, left)));
     }
 
     private static Optional<Bones> byLengths(GrowthAge age, Length femur, Length tibia) {
@@ -143,8 +141,7 @@ public record LengthOutlook(
             Length growth, boolean rightLonger, Measured first, Measured last) {
         return switch (DifferenceAtMaturity.acquired(
                 growth, first.legs(rightLonger), last.legs(rightLonger), oneLeg())) {
-            case DifferenceAtMaturity.Expected expected ->
-                Optional.of(rightLonger ? expected : expected.negated());
+            case DifferenceAtMaturity.Expected expected -> Optional.of(rightLonger ? expected : expected.negated());
             case DifferenceAtMaturity.Unknown none -> Optional.empty();
         };
     }

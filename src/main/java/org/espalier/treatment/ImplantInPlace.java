@@ -29,12 +29,14 @@ public record ImplantInPlace(
     /** Whether a part was last found bent, broken or loose, by hand or by the latest reading of its screws. */
     public boolean isInDoubt() {
         return tether.isIn()
-                && (tether.isInDoubt() || sightings.stream().anyMatch(seen -> seen.isDoubtful() && !isFoundSince(seen)));
+                && (tether.isInDoubt()
+                        || sightings.stream().anyMatch(seen -> seen.isDoubtful() && !isFoundSince(seen)));
     }
 
     private boolean isFoundSince(ScrewSighting seen) {
         return tether.findings().stream()
-                .filter(finding -> finding.part().screw().filter(seen.screw()::equals).isPresent())
+                .filter(finding ->
+                        finding.part().screw().filter(seen.screw()::equals).isPresent())
                 .anyMatch(finding -> finding.on().isAfter(seen.filmOn()));
     }
 

@@ -103,7 +103,8 @@ public record Treatment(
         return standing().stream()
                 .filter(procedure -> procedure.data().stream()
                         .flatMap(data -> data.acts().stream())
-                        .anyMatch(act -> implant.equals(act.implant()) && act.kind().renews(screw)))
+                        .anyMatch(act ->
+                                implant.equals(act.implant()) && act.kind().renews(screw)))
                 .map(Procedure::on)
                 .toList();
     }

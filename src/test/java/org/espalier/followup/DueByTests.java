@@ -195,8 +195,7 @@ class DueByTests {
 
         assertThat(DueBy.of(infantile(birth, SEEN, plate), Limits.DEFAULTS))
                 .extracting(Due::rule, Due::lookBy, Due::film)
-                .containsExactly(
-                        DueRule.FOURTH_BIRTHDAY, birth.plusYears(4).minusDays(30), true);
+                .containsExactly(DueRule.FOURTH_BIRTHDAY, birth.plusYears(4).minusDays(30), true);
         var late = birth.plusYears(4).minusDays(20);
         assertThat(DueBy.of(infantile(birth, late, plate), Limits.DEFAULTS).rule())
                 .as("once theatre would come after it, another look gains nothing")
@@ -205,15 +204,7 @@ class DueByTests {
 
     private static CareFacts infantile(LocalDate birth, LocalDate seen, PlateFacts plate) {
         return new CareFacts(
-                seen,
-                birth,
-                SEEN.minusYears(1),
-                Optional.of(seen),
-                false,
-                true,
-                List.of(plate),
-                Optional.empty(),
-                1);
+                seen, birth, SEEN.minusYears(1), Optional.of(seen), false, true, List.of(plate), Optional.empty(), 1);
     }
 
     /** What a plate does too little of can be made up for only while the window is open. */

@@ -2,25 +2,25 @@ package org.espalier.followup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
-import org.espalier.patient.FactId;
-import org.espalier.patient.ExaminationService;
-import org.espalier.patient.DiagnosisKind;
-import org.espalier.patient.Diagnosis;
-import org.espalier.patient.AffectedSides;
-import org.awaitility.Awaitility;
 import java.time.Duration;
-import org.espalier.reading.Seen;
-import org.espalier.reading.ScrewSeen;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.awaitility.Awaitility;
 import org.espalier.IntegrationTest;
 import org.espalier.access.SiteService;
 import org.espalier.film.TestDoor.Sender;
+import org.espalier.patient.AffectedSides;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.Diagnosis;
+import org.espalier.patient.DiagnosisKind;
+import org.espalier.patient.ExaminationService;
+import org.espalier.patient.FactId;
 import org.espalier.platform.Ids;
+import org.espalier.reading.ScrewSeen;
+import org.espalier.reading.Seen;
 import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Side;
 import org.espalier.treatment.Act;
@@ -154,8 +154,8 @@ class ForecastFollowupIntegrationTests {
         read(today, 1.2);
         arrive();
         assertThat(due().lookBy()).isEqualTo(today.plusMonths(6));
-        var rickets = new Diagnosis(
-                today, DiagnosisKind.RICKETS_HYPOPHOSPHATAEMIC, AffectedSides.BOTH, null, null, null);
+        var rickets =
+                new Diagnosis(today, DiagnosisKind.RICKETS_HYPOPHOSPHATAEMIC, AffectedSides.BOTH, null, null, null);
         surgeon.does(() -> {
             examinations.record(child, new FactId(ids.next()), rickets);
             return child;

@@ -250,7 +250,8 @@ class VisitJobsIntegrationTests {
         assertThat(nextNight().renewed()).as("no one waits, nothing changed").isZero();
 
         network.as(surgeon, () -> {
-            dueBy.signLimits(site, new Limits(35, 6, 12, 3, 3, 14, 42, 3, 6, 4, 2, 2, 1, 6, 12, 14, 2), "we see them later");
+            dueBy.signLimits(
+                    site, new Limits(35, 6, 12, 3, 3, 14, 42, 3, 6, 4, 2, 2, 1, 6, 12, 14, 2), "we see them later");
             return site;
         });
         assertThat(nextNight().renewed()).isEqualTo(1);

@@ -7,16 +7,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import org.assertj.core.groups.Tuple;
-import org.espalier.treatment.MeasuredMinutes;
-import org.espalier.treatment.CareStep;
-import org.espalier.stock.ProductKind;
-import org.espalier.stock.CatalogueService;
-import org.espalier.science.quantity.Side;
-import org.espalier.TestNetwork;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
+import org.assertj.core.groups.Tuple;
 import org.espalier.IntegrationTest;
+import org.espalier.TestNetwork;
+import org.espalier.science.quantity.Side;
+import org.espalier.stock.CatalogueService;
+import org.espalier.stock.ProductKind;
+import org.espalier.treatment.CareStep;
+import org.espalier.treatment.MeasuredMinutes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -136,8 +136,7 @@ class ClinicRecordsIntegrationTests {
         return intake.take(to.site(), new ClinicFolder(folder.resolve("by-hand")), Portion.ALL);
     }
 
-    private void write(String reference, String bladeDay, String plateDays, String minutes)
-            throws IOException {
+    private void write(String reference, String bladeDay, String plateDays, String minutes) throws IOException {
         var where = Files.createDirectories(folder.resolve("by-hand"));
         Files.writeString(where.resolve("children.csv"), """
                 local_number,family_name,given_name,birth_date,sex
@@ -147,7 +146,9 @@ class ClinicRecordsIntegrationTests {
                 local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,theatre_minutes,anaesthesia_minutes,\
                 kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
                 7,1,2024-02-05,no,,,2024-05-01,film,%s,,osteotomy,L,,,,,plate and screws,5,"%s",,
-                """.formatted(minutes, String.join(
+                """.formatted(
+                minutes,
+                String.join(
                         "\n",
                         "used up | saw blade | " + reference + "-blade | L-5 | " + bladeDay + " | consumable",
                         "body | locking plate | " + reference + "-plate | L-6, L-7 | " + plateDays + " | plate")));

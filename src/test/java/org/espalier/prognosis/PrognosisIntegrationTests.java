@@ -6,16 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.time.LocalDate;
-import org.espalier.treatment.TreatmentService;
-import org.espalier.treatment.TreatmentFactService;
-import org.espalier.treatment.ProcedureKind;
-import org.espalier.treatment.ProcedureData;
-import org.espalier.treatment.PlateSide;
-import org.espalier.treatment.NextLook;
-import org.espalier.treatment.ImplantFinding;
-import org.espalier.treatment.Act;
-import org.espalier.platform.Ids;
-import org.espalier.patient.FactId;
 import java.util.List;
 import java.util.function.Supplier;
 import org.awaitility.Awaitility;
@@ -23,8 +13,10 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
+import org.espalier.platform.Ids;
 import org.espalier.platform.Night;
 import org.espalier.reading.TestReader;
 import org.espalier.science.forecast.Cause;
@@ -32,7 +24,15 @@ import org.espalier.science.forecast.Deformity;
 import org.espalier.science.growth.GrowthMethod;
 import org.espalier.science.growth.PlateWindow;
 import org.espalier.science.quantity.Side;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.ImplantFinding;
+import org.espalier.treatment.NextLook;
 import org.espalier.treatment.PhysisState;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.ProcedureKind;
+import org.espalier.treatment.TreatmentFactService;
+import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -297,14 +297,17 @@ class PrognosisIntegrationTests {
         nextNight();
         assertThat(of(child).rates().learnt()).isPresent();
         int kept = kept(child);
-        assertThat(kept).as("before the films, with them, and by what they taught").isEqualTo(6);
+        assertThat(kept)
+                .as("before the films, with them, and by what they taught")
+                .isEqualTo(6);
         assertThat(nextNight().renewed()).isZero();
         assertThat(kept(child)).isEqualTo(kept);
     }
 
     /** Another film and reading as the first one, of which no job was told. */
     private void readWithoutAJob(ChildId child, int daysLater, double degrees) {
-        network.owner().sql("""
+        network.owner()
+                .sql("""
                         with first as (
                             select r.id from reading r join film f on f.id = r.film_id
                             where r.child_id = :child order by f.taken_on limit 1),
@@ -354,16 +357,17 @@ class PrognosisIntegrationTests {
         var child = courses.underWay(surgeon);
         assertThat(of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().window())
                 .hasValueSatisfying(window -> assertThat(window)
-                        .isInstanceOfSatisfying(
-                                PlateWindow.Dates.class, dates -> assertThat(dates.by())
-                                        .isAfter(of(child).today())));
+                        .isInstanceOfSatisfying(PlateWindow.Dates.class, dates -> assertThat(dates.by())
+                                .isAfter(of(child).today())));
     }
 
     /** A broken screw that was exchanged says nothing of the new one. */
     @Test
     void beginsAnewWithANewScrewInPlaceOfABrokenOne() {
         var child = courses.underWay(surgeon);
-        var plate = surgeon.does(() -> treatments.of(child)).physis(TestCourse.RIGHT_TIBIA).orElseThrow();
+        var plate = surgeon.does(() -> treatments.of(child))
+                .physis(TestCourse.RIGHT_TIBIA)
+                .orElseThrow();
         var implant = plate.tethersIn().getFirst().implant().orElseThrow();
         var broken = new ImplantFinding(
                 LocalDate.of(2026, 8, 4),
@@ -396,11 +400,7 @@ class PrognosisIntegrationTests {
     }
 
     private Forecast rightTibia(ChildId child) {
-        return of(child)
-                .physis(TestCourse.RIGHT_TIBIA)
-                .orElseThrow()
-                .forecast()
-                .orElseThrow();
+        return of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().forecast().orElseThrow();
     }
 
     /** The night's work as if a day had gone by. */

@@ -57,9 +57,8 @@ public final class DoomedHouse {
     public static void main(String[] arguments) throws IOException {
         var death = Death.valueOf(arguments[1]);
         DoomedProcess.live(
-                arguments,
-                new Scythe(death),
-                (house, said) -> new DoomedHouse(Path.of(arguments[0]), said, house).live(death));
+                arguments, new Scythe(death), (house, said) -> new DoomedHouse(Path.of(arguments[0]), said, house)
+                        .live(death));
     }
 
     private void live(Death death) throws IOException {

@@ -1,22 +1,22 @@
 package org.espalier.patient.ui;
 
-import com.vaadin.flow.component.select.Select;
-import org.espalier.science.quantity.Sex;
-import org.espalier.science.growth.BoneAgeSign;
-import org.espalier.kit.DateText;
-import com.vaadin.flow.component.html.UnorderedList;
-import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
+import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.patient.BoneAge;
 import org.espalier.patient.BoneAgeMethod;
 import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;
+import org.espalier.science.growth.BoneAgeSign;
+import org.espalier.science.quantity.Sex;
 
 /** Bone age with the method it was read by. */
 final class BoneAgeForm extends FindingForm<BoneAge> {
@@ -61,7 +61,10 @@ final class BoneAgeForm extends FindingForm<BoneAge> {
         signs.removeAll();
         part().ifPresent(part -> {
             var list = new UnorderedList();
-            BoneAgeSign.of(part).stream().map(BoneAgeForm::line).map(ListItem::new).forEach(list::add);
+            BoneAgeSign.of(part).stream()
+                    .map(BoneAgeForm::line)
+                    .map(ListItem::new)
+                    .forEach(list::add);
             signs.add(new Paragraph(Texts.text("patient.bone-age.signs")), list);
         });
     }

@@ -23,7 +23,9 @@ final class LengthText {
     /** A difference at maturity with the way it is reckoned by. */
     static String difference(LengthOutlook.AtMaturity way, DifferenceAtMaturity.Expected expected) {
         return Texts.text(
-                "prognosis.by-way", difference(expected.difference(), expected.halfWidth95()), PrognosisText.method(way.method()));
+                "prognosis.by-way",
+                difference(expected.difference(), expected.halfWidth95()),
+                PrognosisText.method(way.method()));
     }
 
     /** Both bones of a leg when they have grown. */

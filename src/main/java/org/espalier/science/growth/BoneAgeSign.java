@@ -3,8 +3,8 @@ package org.espalier.science.growth;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.espalier.science.quantity.PrintedTable;
 import org.espalier.science.quantity.Age;
+import org.espalier.science.quantity.PrintedTable;
 import org.espalier.science.quantity.Sex;
 
 /**

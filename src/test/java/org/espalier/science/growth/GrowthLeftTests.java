@@ -86,8 +86,8 @@ class GrowthLeftTests {
                 .as("a bone's percentile tells nothing of the growth that follows")
                 .isEqualTo(byLengths.growth());
 
-        var kept = keptByLengths(LengthForAge.Bone.FEMUR, ten, 20)
-                .plus(keptByLengths(LengthForAge.Bone.TIBIA, ten, 10));
+        var kept =
+                keptByLengths(LengthForAge.Bone.FEMUR, ten, 20).plus(keptByLengths(LengthForAge.Bone.TIBIA, ten, 10));
         assertThat(kept.difference().millimetres()).isCloseTo(39.1, within(TENTH_MM));
         assertThat(kept.negated().difference().millimetres()).isCloseTo(-39.1, within(TENTH_MM));
         assertThat(sinceBirth(Sex.MALE, 10, 30)).isCloseTo(39.3, within(TENTH_MM));
