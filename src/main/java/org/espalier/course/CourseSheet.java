@@ -56,8 +56,13 @@ public record CourseSheet(
     /** A way to another screen. */
     public record Link(String text, String href) {}
 
-    /** One quantity on a film; a limb without it has no value. */
-    public record Row(String quantity, String label, Optional<Value> right, Optional<Value> left) {
+    /**
+     * One quantity on a film; a limb without it has no value.
+     *
+     * @param isLeading whether it is among those a limb is judged by at a glance
+     */
+    public record Row(
+            String quantity, String label, boolean isLeading, Optional<Value> right, Optional<Value> left) {
 
         public Optional<Value> of(Side side) {
             return side == Side.RIGHT ? right : left;
@@ -141,6 +146,7 @@ public record CourseSheet(
                 .map(quantity -> new Row(
                         quantity.code(),
                         NumberText.label(quantity),
+                        Lane.isLeading(quantity),
                         value(points, quantity, Side.RIGHT, words),
                         value(points, quantity, Side.LEFT, words)))
                 .toList();

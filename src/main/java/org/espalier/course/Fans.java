@@ -68,6 +68,8 @@ final class Fans {
                         "course.fan.straight",
                         Texts.of(limb.side()),
                         DateText.of(straight.day()),
+                        DateText.of(straight.earliest()),
+                        orEnd(straight.latest()),
                         percent(straight.never())))
                 .orElseGet(() -> Texts.text(
                         limb.isLedAway() ? "course.fan.led-away" : "course.fan.never-straight", Texts.of(limb.side())));

@@ -23,6 +23,16 @@ record Lane(
     private static final List<Quantity> FIRST =
             List.of(Quantity.HKA, Quantity.BONY_HKA, Quantity.MLDFA, Quantity.MMPTA);
 
+    private static final Set<Quantity> AT_A_GLANCE = EnumSet.of(
+            Quantity.HKA,
+            Quantity.BONY_HKA,
+            Quantity.MLDFA,
+            Quantity.MMPTA,
+            Quantity.JLCA,
+            Quantity.MAD,
+            Quantity.FEMUR_LENGTH,
+            Quantity.TIBIA_LENGTH);
+
     private static final Set<Quantity> WITHOUT_LANE =
             EnumSet.of(Quantity.KNEE_OFFSET, Quantity.FEMUR_PHYSIS_WIDTH, Quantity.TIBIA_PHYSIS_WIDTH);
 
@@ -69,6 +79,11 @@ record Lane(
         return inOrder(quantities).stream()
                 .filter(quantity -> !WITHOUT_LANE.contains(quantity))
                 .toList();
+    }
+
+    /** Whether a limb is judged by it at a glance; the others stand folded beneath. */
+    static boolean isLeading(Quantity quantity) {
+        return AT_A_GLANCE.contains(quantity);
     }
 
     /** Whether points are joined: the convergence of the joint lines is less than its own error, so it is not. */

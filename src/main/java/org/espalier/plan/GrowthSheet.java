@@ -1,6 +1,7 @@
 package org.espalier.plan;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,7 +27,14 @@ import org.espalier.science.quantity.Side;
 final class GrowthSheet {
 
     private static final double SHARE_OF_WIDTH = 0.413;
-    private static final int MONTHS_SHOWN = 24;
+
+    /** So many months are shown at least and at most. */
+    private static final int LEAST_MONTHS = 6;
+
+    private static final int MOST_MONTHS = 24;
+
+    /** So many months beyond its target in the middle a plate is not left in. */
+    private static final int MONTHS_PAST_TARGET = 3;
 
     private final Ahead ahead;
     private final Side side;
@@ -80,12 +88,11 @@ final class GrowthSheet {
                                 PlanText.angle(new Angle(film.value())),
                                 DateText.of(film.on()),
                                 PlanText.angle(physis.target()))));
-        var left = degreesLeft(physis);
         physis.left()
                 .ifPresent(bend -> facts.with(
                         "plan.growth.plate",
                         Texts.text("plan.growth.plate.side", PlanText.plateSide(bend), Texts.of(bend))));
-        measures.width(physis.site()).ifPresent(width -> width(facts, width, left));
+        measures.width(physis.site()).ifPresent(width -> width(facts, width, degreesLeft(physis)));
         prognosis(physis).ifPresent(known -> {
             known.growth().forEach(growth -> facts.with("plan.growth.left", growth(growth)));
             known.window()
@@ -95,35 +102,39 @@ final class GrowthSheet {
         return facts.under("plan.growth.site." + physis.site().name());
     }
 
-    private static Angle degreesLeft(PhysisAhead physis) {
+    /** Empty where the last film lies within reader error of the target. */
+    private static Optional<Angle> degreesLeft(PhysisAhead physis) {
         return physis.left()
                 .flatMap(bend -> physis.last()
                         .map(film -> bend.degreesLeft(physis.site(), new Angle(film.value()), physis.target())))
-                .map(degrees -> new Angle(Math.max(0, degrees)))
-                .orElse(Angle.ZERO);
+                .map(degrees -> new Angle(Math.max(0, degrees)));
     }
 
-    private static void width(Sheet.Gathered facts, PhysisWidth width, Angle left) {
+    private static void width(Sheet.Gathered facts, PhysisWidth width, Optional<Angle> left) {
         facts.with(
                 "plan.growth.width",
                 Texts.text(
                         width.isAssumed() ? "plan.growth.width.assumed" : "plan.growth.width.measured",
                         width.length().millimetres()));
-        var full = CorrectionGeometry.growthFor(left, width.length());
         facts.with(
                 "plan.growth.needed",
-                Texts.text(
-                        "plan.growth.needed.mm",
-                        left.degrees(),
-                        full.millimetres(),
-                        full.millimetres() / CorrectionGeometry.EFFICIENCY,
-                        full.millimetres() / CorrectionGeometry.LEAST_EFFICIENCY));
+                left.map(angle -> needed(angle, width)).orElseGet(() -> Texts.text("plan.growth.needed.none")));
         facts.with(
                 "plan.growth.screw",
                 Texts.text(
                         "plan.growth.screw.length",
                         SHARE_OF_WIDTH * width.length().millimetres(),
                         width.length().millimetres() / 2));
+    }
+
+    private static String needed(Angle left, PhysisWidth width) {
+        var full = CorrectionGeometry.growthFor(left, width.length());
+        return Texts.text(
+                "plan.growth.needed.mm",
+                left.degrees(),
+                full.millimetres(),
+                full.millimetres() / CorrectionGeometry.EFFICIENCY,
+                full.millimetres() / CorrectionGeometry.LEAST_EFFICIENCY);
     }
 
     private static String growth(GrowthOf growth) {
@@ -140,19 +151,38 @@ final class GrowthSheet {
     }
 
     private Sheet.Part months(LimbAhead limb) {
-        var rows = IntStream.rangeClosed(0, MONTHS_SHOWN)
+        var turned = physes(limb).filter(physis -> forecast(physis).isPresent()).toList();
+        if (turned.isEmpty()) {
+            return new Sheet.Note(Texts.text("plan.growth.none-turned"));
+        }
+        var rows = IntStream.rangeClosed(0, monthsShown(turned))
                 .mapToObj(month -> ahead.today().plusMonths(month))
-                .map(day ->
-                        List.of(DateText.of(day), onDay(limb.femur(), day), onDay(limb.tibia(), day), hka(limb, day)))
+                .map(day -> row(
+                        DateText.of(day), turned.stream().map(physis -> onDay(physis, day)), hka(limb, day)))
                 .toList();
-        return new Sheet.Table(
-                Texts.text("plan.growth.months"),
-                List.of(
-                        Texts.text("plan.growth.day"),
-                        keptIn(limb.femur()),
-                        keptIn(limb.tibia()),
-                        Texts.text("plan.growth.bony-hka")),
-                rows);
+        var head = row(
+                Texts.text("plan.growth.day"),
+                turned.stream().map(GrowthSheet::keptIn),
+                Texts.text("plan.growth.bony-hka"));
+        return new Sheet.Table(Texts.text("plan.growth.months"), head, rows);
+    }
+
+    private static List<String> row(String first, Stream<String> between, String last) {
+        return Stream.of(Stream.of(first), between, Stream.of(last))
+                .flatMap(cells -> cells)
+                .toList();
+    }
+
+    /** Until a while after the last target; as long as may be where one more likely never comes. */
+    private int monthsShown(List<PhysisAhead> turned) {
+        return turned.stream()
+                .map(physis -> forecast(physis)
+                        .flatMap(one -> one.arrival().middle())
+                        .map(day -> (int) ChronoUnit.MONTHS.between(ahead.today(), day) + 1 + MONTHS_PAST_TARGET)
+                        .orElse(MOST_MONTHS))
+                .max(Comparator.naturalOrder())
+                .map(months -> Math.clamp(months, LEAST_MONTHS, MOST_MONTHS))
+                .orElse(LEAST_MONTHS);
     }
 
     private static String keptIn(PhysisAhead physis) {
@@ -160,9 +190,7 @@ final class GrowthSheet {
     }
 
     private static String onDay(PhysisAhead physis, LocalDate day) {
-        return forecast(physis)
-                .map(forecast -> PlanText.angle(forecast.angle(day)))
-                .orElseGet(() -> Texts.text("plan.growth.no-course"));
+        return PlanText.angle(forecast(physis).orElseThrow().angle(day));
     }
 
     private static String hka(LimbAhead limb, LocalDate day) {
@@ -183,6 +211,7 @@ final class GrowthSheet {
                 .toList();
         var last = all.stream()
                 .flatMap(physis -> forecast(physis).flatMap(one -> one.arrival().middle()).stream())
+                .map(day -> day.isBefore(ahead.today()) ? ahead.today() : day)
                 .max(Comparator.naturalOrder());
         var rows = all.stream().map(physis -> together(physis, last)).toList();
         return new Sheet.Table(

@@ -178,9 +178,10 @@ final class OptionWords {
             return List.of(Texts.text("plan.cost.not-told"));
         }
         var total = estimate.total()
+                .filter(money -> money.amount().signum() != 0)
                 .map(money -> Texts.text(
                         "plan.cost.total", money.amount(), money.currency().getCurrencyCode()))
-                .orElseGet(() -> Texts.text("plan.cost.none"));
+                .orElseGet(() -> Texts.text(estimate.total().isPresent() ? "plan.cost.open" : "plan.cost.none"));
         var missing = estimate.missing().stream()
                 .map(item -> Texts.text("plan.cost.item." + item.name()))
                 .sorted()

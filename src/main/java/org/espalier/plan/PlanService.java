@@ -4,10 +4,14 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
+import org.espalier.prognosis.Ahead;
+import org.espalier.prognosis.LimbAhead;
 import org.espalier.prognosis.PrognosisService;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +49,19 @@ public class PlanService {
     /** Empty when there is no such child that the caller may see, or neither physis of the knee is followed. */
     public Optional<Options> options(ChildId child, Side side) {
         return prognoses.ahead(child).flatMap(ahead -> desk.of(ahead, side));
+    }
+
+    /** Of the limb that asks for it first: one that a plate turns, else one with something to correct, else the right. */
+    public Optional<Options> options(ChildId child) {
+        return prognoses.ahead(child).flatMap(ahead -> desk.of(ahead, first(ahead)));
+    }
+
+    private static Side first(Ahead ahead) {
+        return Stream.<Predicate<LimbAhead>>of(LimbAhead::isHeld, LimbAhead::isBent)
+                .flatMap(asks -> ahead.limbs().stream().filter(asks))
+                .map(LimbAhead::side)
+                .findFirst()
+                .orElse(Side.RIGHT);
     }
 
     /** Comparisons of a child, the newest first. */

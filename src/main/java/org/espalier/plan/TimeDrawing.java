@@ -24,6 +24,13 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
     private static final double PANEL = 96;
     private static final double GAP = 42;
     private static final double ROW = 18;
+
+    /** Lines of a sign: its name, and two for what was found. */
+    private static final int SIGN_ROWS = 3;
+
+    /** About the width of a letter. */
+    private static final double LETTER = 6.5;
+
     private static final double STEP = 10;
 
     /** A value of a day. */
@@ -69,7 +76,7 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
     }
 
     void draw(Markup parent) {
-        double height = GAP + panels.size() * (PANEL + GAP) + signs.size() * ROW + 2 * ROW;
+        double height = GAP + panels.size() * (PANEL + GAP) + SIGN_ROWS * signs.size() * ROW + 2 * ROW;
         var svg = parent.svg("svg")
                 .with("width", WIDTH)
                 .with("height", height)
@@ -105,13 +112,27 @@ record TimeDrawing(Side side, List<Panel> panels, List<Signs> signs) {
                 top += PANEL + GAP;
             }
             for (var sign : signs) {
-                write(2, top, sign.name(), Ink.INK);
-                for (var one : sign.found()) {
-                    write(x(one.on()), top, one.value(), Ink.INK).with("text-anchor", "middle");
-                }
-                top += ROW;
+                write(2, top, sign.name(), Ink.INK).with("font-weight", "600");
+                found(sign, top + ROW);
+                top += SIGN_ROWS * ROW;
             }
             time(top);
+        }
+
+        /** What was found where it changed, on a second line where the first is taken. */
+        private void found(Signs sign, double top) {
+            double free = 0;
+            var before = "";
+            for (var one : sign.found()) {
+                if (!one.value().equals(before)) {
+                    double half = one.value().length() * LETTER / 2;
+                    boolean isFree = x(one.on()) - half > free;
+                    write(x(one.on()), isFree ? top : top + ROW, one.value(), Ink.INK)
+                            .with("text-anchor", "middle");
+                    free = isFree ? x(one.on()) + half : free;
+                    before = one.value();
+                }
+            }
         }
 
         private void panel(Panel panel, double top) {

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.espalier.science.forecast.Cause;
 import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.PhysisSite;
@@ -67,6 +68,15 @@ record ForecastInputs(
 
     /** The same as facts alone. */
     ForecastInputs withoutRates() {
+        return with(films, null);
+    }
+
+    /** The same with a later film of this physis besides. */
+    ForecastInputs withFilm(LocalDate on, double degrees) {
+        return with(Stream.concat(films.stream(), Stream.of(new Film(on, degrees))).toList(), rates);
+    }
+
+    private ForecastInputs with(List<Film> others, @Nullable UUID otherRates) {
         return new ForecastInputs(
                 site,
                 deformity,
@@ -77,9 +87,9 @@ record ForecastInputs(
                 yearsAtPlate,
                 boneYearsAtPlate,
                 targetDegrees,
-                films,
+                others,
                 brokenOn,
-                null);
+                otherRates);
     }
 
     /** Months from the plate to a day, below 0 before it. */

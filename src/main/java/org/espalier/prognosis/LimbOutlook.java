@@ -3,6 +3,7 @@ package org.espalier.prognosis;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.espalier.science.forecast.LimbForecast;
 import org.espalier.science.forecast.Spread;
 import org.espalier.science.quantity.Angle;
@@ -20,7 +21,10 @@ public final class LimbOutlook {
     /** As {@link #LEAST_JOINT_LINE}. */
     public static final Angle GREATEST_JOINT_LINE = new Angle(90);
 
-    private static final double[] SHOWN = {0.05, 0.25, 0.5, 0.75, 0.95};
+    private static final double EARLIEST = 0.05;
+    private static final double MIDDLE = 0.5;
+    private static final double LATEST = 0.95;
+    private static final double[] SHOWN = {EARLIEST, 0.25, MIDDLE, 0.75, LATEST};
 
     private final Side side;
     private final LocalDate today;
@@ -44,11 +48,19 @@ public final class LimbOutlook {
      * When the limb is straight, and what it then looks like.
      *
      * @param day in the middle
+     * @param earliest one in twenty is straight earlier
+     * @param latest nineteen in twenty are straight by then; empty where more than one in twenty never are
      * @param never the chance that it is not by the end of growth, 0 to 1
-     * @param femur mLDFA then
-     * @param tibia mMPTA then
+     * @param femur mLDFA in the middle on that day
+     * @param tibia mMPTA in the middle on that day
      */
-    public record Straight(LocalDate day, double never, Angle femur, Angle tibia) {
+    public record Straight(
+            LocalDate day,
+            LocalDate earliest,
+            Optional<LocalDate> latest,
+            double never,
+            Angle femur,
+            Angle tibia) {
 
         /** Whether a joint line lies outside 85 to 90 degrees then. */
         public boolean isSlanted() {
@@ -132,27 +144,34 @@ public final class LimbOutlook {
         return now * last > 0 && Math.abs(last) > Math.abs(now);
     }
 
-    /** By halving: the middle moves one way while plates stay in. */
     private Optional<Straight> straight(Angle opening) {
         double sign = Math.signum(deviation(today, opening).mean());
-        var last = deviation(ends, opening);
-        if (sign * last.mean() > 0) {
+        ToDoubleFunction<LocalDate> reached = day -> {
+            double below = deviation(day, opening).below(0);
+            return sign > 0 ? below : 1 - below;
+        };
+        return first(reached, MIDDLE).map(day -> new Straight(
+                day,
+                first(reached, EARLIEST).orElse(day),
+                first(reached, LATEST),
+                1 - reached.applyAsDouble(ends),
+                new Angle(bones.femurAngle(months(day)).quantile(MIDDLE)),
+                new Angle(bones.tibiaAngle(months(day)).quantile(MIDDLE))));
+    }
+
+    /** The first day on which the chance is as great, by halving: it only grows while plates stay in. */
+    private Optional<LocalDate> first(ToDoubleFunction<LocalDate> chance, double wanted) {
+        if (chance.applyAsDouble(ends) < wanted) {
             return Optional.empty();
         }
-        long before = 0;
-        long reached = Math.max(1, ChronoUnit.DAYS.between(today, ends));
+        long before = -1;
+        long reached = Math.max(0, ChronoUnit.DAYS.between(today, ends));
         while (reached - before > 1) {
             long middle = (before + reached) / 2;
-            boolean over = sign * deviation(today.plusDays(middle), opening).mean() <= 0;
-            before = over ? before : middle;
-            reached = over ? middle : reached;
+            boolean asGreat = chance.applyAsDouble(today.plusDays(middle)) >= wanted;
+            before = asGreat ? before : middle;
+            reached = asGreat ? middle : reached;
         }
-        var day = today.plusDays(reached);
-        double below = last.below(0);
-        return Optional.of(new Straight(
-                day,
-                sign > 0 ? 1 - below : below,
-                new Angle(bones.femurAngle(months(day)).mean()),
-                new Angle(bones.tibiaAngle(months(day)).mean())));
+        return Optional.of(today.plusDays(reached));
     }
 }

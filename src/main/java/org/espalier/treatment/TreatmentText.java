@@ -90,9 +90,11 @@ public final class TreatmentText {
                 stop.deformity().map(one -> DateText.of(one.filmOn())).orElse(""));
     }
 
-    /** {@code Right 87.0°} for a physis, a deviation in words for a limb; and that it is the default when it is. */
+    /** {@code mLDFA Right 87.0°} for a physis, a deviation in words for a limb; and that it is the default when it is. */
     public static String target(PhysisStanding physis) {
-        var angle = QuantityText.of(physis.physis().side(), physis.targetAngle());
+        var key = physis.physis();
+        var angle = Texts.text(
+                "treatment.joint." + key.bone() + "." + key.end(), QuantityText.of(key.side(), physis.targetAngle()));
         return physis.target()
                 .map(target -> Texts.text("treatment.target.signed", angle, DateText.of(target.on()), target.because()))
                 .orElseGet(() -> Texts.text("treatment.target.default", angle));

@@ -1,6 +1,7 @@
 package org.espalier.prognosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -27,8 +28,13 @@ class LimbOutlookTests {
     void isOnItsWayWhileThePlateLeadsItToStraight() {
         var limb = valgusFemurBeside(88);
         assertThat(limb.bonyHka(TODAY).middle().degrees()).isNegative();
-        assertThat(limb.bonyStraight()).isPresent();
         assertThat(limb.isBonyLedAway()).isFalse();
+        var straight = limb.bonyStraight().orElseThrow();
+        assertThat(straight.earliest()).isBefore(straight.day());
+        assertThat(straight.latest()).hasValueSatisfying(day -> assertThat(day).isAfter(straight.day()));
+        assertThat(limb.bonyHka(straight.earliest()).high90().degrees()).isCloseTo(0, within(0.1));
+        assertThat(limb.bonyHka(straight.day()).middle().degrees()).isCloseTo(0, within(0.1));
+        assertThat(limb.bonyHka(straight.latest().orElseThrow()).low90().degrees()).isCloseTo(0, within(0.1));
     }
 
     @Test

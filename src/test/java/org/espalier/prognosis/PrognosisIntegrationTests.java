@@ -178,7 +178,8 @@ class PrognosisIntegrationTests {
         assertThat(limb.bonyHka(today).middle().degrees()).isPositive();
         assertThat(limb.hka(today).middle()).isNotEqualTo(limb.bonyHka(today).middle());
         limb.bonyStraight().ifPresent(straight -> {
-            assertThat(straight.day()).isAfter(today);
+            assertThat(straight.day()).isAfter(today).isAfterOrEqualTo(straight.earliest());
+            straight.latest().ifPresent(latest -> assertThat(latest).isAfterOrEqualTo(straight.day()));
             assertThat(straight.femur().minus(straight.tibia()).degrees()).isCloseTo(0, within(0.5));
         });
         assertThat(limb.ifFemurOut()).isEmpty();
@@ -207,6 +208,22 @@ class PrognosisIntegrationTests {
         assertThat(parked.angle(later).high90())
                 .isGreaterThan(released.angle(later).high90());
         assertThat(of(child).limbs()).isEmpty();
+    }
+
+    @Test
+    void startsAParkedPlateThatGoesOnFromWhatTheLastFilmShows() {
+        var child = courses.plated(surgeon);
+        courses.film(surgeon, child, LocalDate.of(2026, 2, 2), 2.5);
+        courses.metaphysealScrewOut(surgeon, child, LocalDate.of(2026, 2, 3), TestCourse.RIGHT_TIBIA);
+        courses.plateOut(surgeon, child, LocalDate.of(2026, 2, 3), TestCourse.LEFT_TIBIA);
+        courses.film(surgeon, child, LocalDate.of(2026, 8, 3), 2.5);
+        var parked =
+                (Resting) of(child).physis(TestCourse.RIGHT_TIBIA).orElseThrow().outlook();
+        var released =
+                (Resting) of(child).physis(TestCourse.LEFT_TIBIA).orElseThrow().outlook();
+        var seen = LocalDate.of(2026, 8, 3);
+        assertThat(parked.angle(seen).high90().degrees())
+                .isCloseTo(released.angle(seen).high90().degrees(), within(0.8));
     }
 
     @Test

@@ -265,7 +265,7 @@ class TreatmentBrowserTests {
             dialog.getByLabel("Why this target").fill("rebound is expected");
             person.settle().picture("treatment-target").assertAccessible();
             button(dialog, "Sign").click();
-            assertThat(page.getByText("Target Right 84.0°, signed")).isVisible();
+            assertThat(page.getByText("Target mLDFA Right 84.0°, signed")).isVisible();
             button(page, "Seen closed: Right distal femur").click();
             dialog.getByLabel("Day of the film").fill("1 Nov 2026");
             dialog.getByLabel("Read by").fill("A. Reader");

@@ -1,6 +1,7 @@
 package org.espalier.course.ui;
 
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
@@ -15,6 +16,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.List;
 import java.util.Optional;
 import org.espalier.course.CourseSheet;
 import org.espalier.kit.Texts;
@@ -39,18 +41,28 @@ class CourseList extends Composite<Section> {
             facts.add(new Paragraph(new Anchor(film.href(), Texts.text("course.unread"))));
         }
         film.compare().ifPresent(link -> facts.add(new Paragraph(new Anchor(link.href(), link.text()))));
-        if (!film.rows().isEmpty()) {
-            facts.add(table(film));
-        }
+        addTables(facts, film.rows());
         facts.add(readings(film));
         entry.add(facts);
         return entry;
     }
 
-    private static NativeTable table(CourseSheet.FilmEntry film) {
+    /** What a limb is judged by at a glance, and folded beneath it all else that was read. */
+    private static void addTables(Div facts, List<CourseSheet.Row> rows) {
+        var leading = rows.stream().filter(CourseSheet.Row::isLeading).toList();
+        var others = rows.stream().filter(row -> !row.isLeading()).toList();
+        if (!leading.isEmpty()) {
+            facts.add(table(leading));
+        }
+        if (!others.isEmpty()) {
+            facts.add(new Details(Texts.text("course.others", others.size()), table(others)));
+        }
+    }
+
+    private static NativeTable table(List<CourseSheet.Row> rows) {
         var head = new NativeTableRow(new NativeTableCell(), side(Side.RIGHT), side(Side.LEFT));
         var table = new NativeTable(head);
-        film.rows().forEach(row -> table.add(row(row)));
+        rows.forEach(row -> table.add(row(row)));
         return table;
     }
 

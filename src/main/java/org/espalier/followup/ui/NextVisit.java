@@ -94,8 +94,8 @@ final class NextVisit extends Composite<Section> {
 
     private Div due(Due due, boolean late) {
         var days = new Div(day("followup.look-by", due.lookBy(), late ? "harm" : "value"));
-        due.listBy().ifPresent(by -> days.add(day("followup.list-by", by, by.isBefore(today) ? "harm" : "value")));
-        due.decideBy().ifPresent(by -> days.add(day("followup.decide-by", by, by.isBefore(today) ? "harm" : "value")));
+        due.listBy().ifPresent(by -> days.add(day("followup.list-by", by)));
+        due.decideBy().ifPresent(by -> days.add(day("followup.decide-by", by)));
         days.add(fact("followup.film", Texts.text(due.film() ? "followup.film.yes" : "followup.film.no"), "value"));
         days.addClassName("due-days");
         return days;
@@ -118,6 +118,15 @@ final class NextVisit extends Composite<Section> {
                 .time()
                 .map(time -> Texts.text("followup.date-at", day, time.toString(), far))
                 .orElseGet(() -> Texts.text("followup.date", day, far));
+    }
+
+    /** A day with what comes of letting it pass. */
+    private Span day(String label, LocalDate by) {
+        var day = day(label, by, by.isBefore(today) ? "harm" : "value");
+        var after = new Span(Texts.text(label + ".after"));
+        after.addClassName("label");
+        day.add(after);
+        return day;
     }
 
     private Span day(String label, LocalDate day, String name) {

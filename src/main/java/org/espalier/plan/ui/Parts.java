@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.espalier.kit.Address;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
@@ -58,14 +59,14 @@ final class Parts {
         return Address.id(event, "child").map(ChildId::new);
     }
 
-    /** The limb the address names; the right one when it names none. */
-    static Side limb(BeforeEnterEvent event) {
+    /** The limb the address names. */
+    static Optional<Side> limb(BeforeEnterEvent event) {
         return event.getLocation()
                 .getQueryParameters()
                 .getSingleParameter("limb")
-                .filter(word(Side.LEFT)::equals)
-                .map(_ -> Side.LEFT)
-                .orElse(Side.RIGHT);
+                .flatMap(named -> Stream.of(Side.values())
+                        .filter(side -> word(side).equals(named))
+                        .findFirst());
     }
 
     /** The word of a side in an address. */

@@ -71,11 +71,15 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         var child = Parts.child(event).flatMap(id -> patients.open(id, "plan")).orElseThrow(NotFoundException::new);
-        show(child, Parts.limb(event));
+        var limb = Parts.limb(event);
+        show(
+                child,
+                limb.orElse(Side.RIGHT),
+                limb.isPresent() ? plans.options(child.id(), limb.get()) : plans.options(child.id()));
     }
 
-    private void show(Child child, Side side) {
-        var options = plans.options(child.id(), side);
+    private void show(Child child, Side asked, Optional<Options> options) {
+        var side = options.map(Options::side).orElse(asked);
         var screen = new Div(new H1(Texts.text("plan.heading", Texts.of(side))));
         screen.addClassNames("screen", "plan");
         screen.add(new DeskLinks(child.id(), side, DeskLinks.Page.OPTIONS));
@@ -118,7 +122,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
         if (intent.isPresent()) {
             draft.discard();
         }
-        show(child, side);
+        show(child, side, plans.options(child.id(), side));
         Notification.show(Texts.text("plan.intent.kept"));
     }
 

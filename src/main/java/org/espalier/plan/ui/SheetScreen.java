@@ -67,7 +67,7 @@ abstract class SheetScreen extends Composite<Div> implements BeforeEnterObserver
                 .filter(entry -> !entry.getValue().isEmpty())
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, entry -> entry.getValue().getFirst())));
-        show(child, Parts.limb(event), inputs);
+        show(child, Parts.limb(event).orElse(Side.RIGHT), inputs);
     }
 
     private void show(Child child, Side side, SheetInputs inputs) {

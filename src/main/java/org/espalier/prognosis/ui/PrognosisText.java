@@ -215,6 +215,8 @@ final class PrognosisText {
         var words = Texts.text(
                 "prognosis.straight",
                 DateText.of(straight.day()),
+                DateText.of(straight.earliest()),
+                orEnd(straight.latest()),
                 QuantityText.ofChance(straight.never()),
                 straight.femur().degrees(),
                 straight.tibia().degrees());
