@@ -161,6 +161,7 @@ class JdbcShownRepository {
                 .collect(Collectors.toSet());
     }
 
+    /** Kind by kind, the earliest month first. */
     List<ShownFact> facts(ThreadId thread) {
         return jdbc.sql(FACTS)
                 .param("thread", thread.value())
@@ -170,7 +171,9 @@ class JdbcShownRepository {
                         row.getObject("months", Integer.class),
                         json.readValue(row.getString("content"), FactSheet.class),
                         row.getTimestamp("added_at").toInstant()))
-                .list();
+                .stream()
+                .sorted(ShownFact.IN_ORDER)
+                .toList();
     }
 
     List<ShownFilm> films(ThreadId thread) {

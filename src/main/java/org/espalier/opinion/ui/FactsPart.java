@@ -6,6 +6,7 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,8 +17,13 @@ import org.espalier.opinion.OpinionThread;
 import org.espalier.opinion.ShownFact;
 import org.espalier.opinion.ThreadId;
 
-/** The frozen facts; numbers of readings stay folded, so that a film can be read without them. */
+/**
+ * The frozen facts, kind by kind; numbers of readings stay folded, so that a film can be read without them, and long
+ * comparisons, so that the rest is seen.
+ */
 class FactsPart extends Composite<Section> {
+
+    private static final Set<FactKind> FOLDED = EnumSet.of(FactKind.READING, FactKind.COMPARISON);
 
     private final ThreadId thread;
     private final ThreadServices services;
@@ -50,7 +56,7 @@ class FactsPart extends Composite<Section> {
 
     private static Details details(ShownFact fact) {
         var details = new Details(Parts.atMonth(fact.sheet().heading(), fact.months()), new SheetLines(fact.sheet()));
-        details.setOpened(fact.kind() != FactKind.READING);
+        details.setOpened(!FOLDED.contains(fact.kind()));
         return details;
     }
 
