@@ -21,7 +21,7 @@ const DATE_AXIS = 22;
 const FOOT_GAP = 28;
 /** Sizes in pixels; a lane is the higher, the fewer there are. */
 const WIDE = { gutter: 132, lastValue: 96, between: 14, lanes: [280, 180, 130, 98] };
-const NARROW = { gutter: 38, lastValue: 84, between: 28, lanes: [220, 160, 108] };
+const NARROW = { gutter: 38, lastValue: 94, between: 28, lanes: [220, 160, 108] };
 const NARROW_BELOW = 700;
 
 @customElement('course-chart')
@@ -123,7 +123,12 @@ export class CourseChart extends LitElement {
               model.fans.filter(one => one.track === track.id).map(one => fan(one, track.side, time, values)),
             ),
           )}
-          <g aria-hidden="true">${lanes.map(({ own, values }) => lastValues(own, time, values, words))}</g>
+          <g aria-hidden="true">
+            ${lanes.map(({ own, values }) => {
+              const fans = model.fans.filter(one => own.some(track => track.id === one.track));
+              return lastValues(own, fans, time, values, words);
+            })}
+          </g>
           ${lanes.map(({ own, values }) => own.map(track => line(track, time, values, pointing)))}
           ${foot(rows, time, model.today, feet, {
             show: (mark, x, y) => (this.tip = { text: mark.text, x, y }),

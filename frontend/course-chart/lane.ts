@@ -1,5 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
-import type { Quantity, Side, Track, TrackPoint } from './contract.js';
+import type { Fan, Quantity, Side, Track, TrackPoint } from './contract.js';
+import { reach, type Reach } from './fan.js';
 import type { TimeScale, ValueScale } from './scale.js';
 import type { Texts } from './texts.js';
 
@@ -11,6 +12,7 @@ const SMALL_DOT = 3;
 const NAME_LETTERS = 13;
 const NAME_LINE = 17;
 const VALUE_LINE = 15;
+const VALUE_WIDTH = 92;
 /** Closer than this the marks shrink. */
 const CROWDED_PX = 11;
 
@@ -128,19 +130,37 @@ function mark(
     </a>`;
 }
 
-/** The newest value of each limb, written beside its mark, kept apart and inside its lane. */
-export function lastValues(tracks: Track[], time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult[] {
+/** The newest value of each limb, written beside its mark, apart from each other and from a fan, inside its lane. */
+export function lastValues(
+  tracks: Track[],
+  fans: Fan[],
+  time: TimeScale,
+  values: ValueScale,
+  texts: Texts,
+): SVGTemplateResult[] {
   const newest = tracks
     .filter(track => track.points.length > 0)
     .map(track => ({ track, point: track.points[track.points.length - 1] }))
     .sort((one, other) => values.y(one.point.value) - values.y(other.point.value));
   let above = -Infinity;
   return newest.map(({ track, point }, i) => {
-    const lowest = values.bottom - (newest.length - 1 - i) * VALUE_LINE;
-    const y = Math.min(Math.max(values.y(point.value) + 5, above + VALUE_LINE), lowest);
+    const x = time.x(point.date) + 13;
+    const taken = fans.flatMap(one => reach(one, x, x + VALUE_WIDTH, time, values));
+    const lowest = values.bottom - 3 - (newest.length - 1 - i) * VALUE_LINE;
+    const highest = Math.max(above + VALUE_LINE, values.top + VALUE_LINE - 4);
+    const foot = besides(values.y(point.value) + 5, taken, i === 0 && newest.length > 1);
+    const y = Math.min(Math.max(foot, highest), lowest);
     above = y;
-    return svg`<text class="last ${track.side.toLowerCase()}" x=${time.x(point.date) + 13} y=${y}>
+    return svg`<text class="last ${track.side.toLowerCase()}" x=${x} y=${y}>
       ${track.side === 'RIGHT' ? texts.rightLetter : texts.leftLetter} ${point.shortText}
     </text>`;
   });
+}
+
+/** The foot of a line of text that would lie on what is taken: above that when it is the upper one, or nearer there. */
+function besides(foot: number, taken: Reach[], upper: boolean): number {
+  const top = Math.min(...taken.map(one => one.top)) - 4;
+  const bottom = Math.max(...taken.map(one => one.bottom)) + VALUE_LINE - 2;
+  if (taken.length === 0 || foot < top || foot > bottom) return foot;
+  return upper || foot - top < bottom - foot ? top : bottom;
 }

@@ -94,8 +94,8 @@ final class NextVisit extends Composite<Section> {
 
     private Div due(Due due, boolean late) {
         var days = new Div(day("followup.look-by", due.lookBy(), late ? "harm" : "value"));
-        due.listBy().ifPresent(by -> days.add(day("followup.list-by", by)));
-        due.decideBy().ifPresent(by -> days.add(day("followup.decide-by", by)));
+        due.listBy().ifPresent(by -> days.add(passing("followup.list-by", by, "followup.list-by.after")));
+        due.decideBy().ifPresent(by -> days.add(passing("followup.decide-by", by, "followup.decide-by.after")));
         days.add(fact("followup.film", Texts.text(due.film() ? "followup.film.yes" : "followup.film.no"), "value"));
         days.addClassName("due-days");
         return days;
@@ -121,9 +121,9 @@ final class NextVisit extends Composite<Section> {
     }
 
     /** A day with what comes of letting it pass. */
-    private Span day(String label, LocalDate by) {
+    private Span passing(String label, LocalDate by, String later) {
         var day = day(label, by, by.isBefore(today) ? "harm" : "value");
-        var after = new Span(Texts.text(label + ".after"));
+        var after = new Span(Texts.text(later));
         after.addClassName("label");
         day.add(after);
         return day;
