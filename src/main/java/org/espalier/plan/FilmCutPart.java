@@ -19,6 +19,10 @@ record FilmCutPart(FilmCut cut, LocalDate takenOn, Function<FilmBox, Optional<Fi
     List<Sheet.Part> parts() {
         var parts = new ArrayList<Sheet.Part>();
         var answer = CutDrawing.answer(cut, 0);
+        parts.add(new Sheet.Paper(new Sheet.Drawing(
+                Texts.text("plan.cut.film", DateText.of(takenOn)),
+                words(answer),
+                page -> FilmDrawing.draw(cut, answer, pictures.apply(FilmBox.of(answer)), page))));
         parts.add(new Sheet.Table(
                 CutWords.sentence(cut, takenOn),
                 List.of(Texts.text("plan.cut.number"), Texts.text("plan.cut.before"), Texts.text("plan.cut.after")),
@@ -26,10 +30,6 @@ record FilmCutPart(FilmCut cut, LocalDate takenOn, Function<FilmBox, Optional<Fi
                         .map(number -> List.of(number.label(), number.before(), number.after()))
                         .toList()));
         answer.notes().forEach(note -> parts.add(new Sheet.Note(note)));
-        parts.add(new Sheet.Paper(new Sheet.Drawing(
-                Texts.text("plan.cut.film", DateText.of(takenOn)),
-                words(answer),
-                page -> FilmDrawing.draw(cut, answer, pictures.apply(FilmBox.of(answer)), page))));
         return parts;
     }
 

@@ -25,7 +25,7 @@ final class FilmDrawing {
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double WIDTH = 500;
     private static final double PANEL = 215;
-    private static final double MOST_HEIGHT = 520;
+    private static final double MOST_HEIGHT = 470;
     private static final double TOP = 20;
     private static final double BAR_MM = 50;
     private static final String NIGHT = "#141412";

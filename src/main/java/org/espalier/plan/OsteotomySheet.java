@@ -39,8 +39,8 @@ final class OsteotomySheet {
 
     Sheet sheet() {
         var parts = new ArrayList<Sheet.Part>();
-        parts.add(asked());
         film.ifPresent(cut -> parts.addAll(cut.parts()));
+        parts.add(asked());
         parts.addAll(plane.ofFilms());
         deformity()
                 .ifPresentOrElse(

@@ -13,7 +13,7 @@ import org.espalier.science.quantity.PrintedTable;
 public final class CentreRates {
 
     /** Changes whenever the same inputs would give another forecast; kept with each forecast. */
-    public static final int VERSION = 2;
+    public static final int VERSION = 3;
 
     private static final List<PrintedTable.Row> TABLE = table();
     private static final CentreRates PUBLISHED = new CentreRates(
