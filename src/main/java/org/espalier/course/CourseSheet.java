@@ -61,8 +61,7 @@ public record CourseSheet(
      *
      * @param isLeading whether it is among those a limb is judged by at a glance
      */
-    public record Row(
-            String quantity, String label, boolean isLeading, Optional<Value> right, Optional<Value> left) {
+    public record Row(String quantity, String label, boolean isLeading, Optional<Value> right, Optional<Value> left) {
 
         public Optional<Value> of(Side side) {
             return side == Side.RIGHT ? right : left;

@@ -163,7 +163,8 @@ class JdbcShownRepository {
 
     /** Kind by kind, the earliest month first. */
     List<ShownFact> facts(ThreadId thread) {
-        return jdbc.sql(FACTS)
+        return jdbc
+                .sql(FACTS)
                 .param("thread", thread.value())
                 .query((row, number) -> new ShownFact(
                         row.getObject("id", UUID.class),

@@ -157,8 +157,7 @@ final class GrowthSheet {
         }
         var rows = IntStream.rangeClosed(0, monthsShown(turned))
                 .mapToObj(month -> ahead.today().plusMonths(month))
-                .map(day -> row(
-                        DateText.of(day), turned.stream().map(physis -> onDay(physis, day)), hka(limb, day)))
+                .map(day -> row(DateText.of(day), turned.stream().map(physis -> onDay(physis, day)), hka(limb, day)))
                 .toList();
         var head = row(
                 Texts.text("plan.growth.day"),

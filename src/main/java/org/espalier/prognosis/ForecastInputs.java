@@ -73,7 +73,8 @@ record ForecastInputs(
 
     /** The same with a later film of this physis besides. */
     ForecastInputs withFilm(LocalDate on, double degrees) {
-        return with(Stream.concat(films.stream(), Stream.of(new Film(on, degrees))).toList(), rates);
+        return with(
+                Stream.concat(films.stream(), Stream.of(new Film(on, degrees))).toList(), rates);
     }
 
     private ForecastInputs with(List<Film> others, @Nullable UUID otherRates) {

@@ -55,12 +55,7 @@ public final class LimbOutlook {
      * @param tibia mMPTA in the middle on that day
      */
     public record Straight(
-            LocalDate day,
-            LocalDate earliest,
-            Optional<LocalDate> latest,
-            double never,
-            Angle femur,
-            Angle tibia) {
+            LocalDate day, LocalDate earliest, Optional<LocalDate> latest, double never, Angle femur, Angle tibia) {
 
         /** Whether a joint line lies outside 85 to 90 degrees then. */
         public boolean isSlanted() {
@@ -150,13 +145,14 @@ public final class LimbOutlook {
             double below = deviation(day, opening).below(0);
             return sign > 0 ? below : 1 - below;
         };
-        return first(reached, MIDDLE).map(day -> new Straight(
-                day,
-                first(reached, EARLIEST).orElse(day),
-                first(reached, LATEST),
-                1 - reached.applyAsDouble(ends),
-                new Angle(bones.femurAngle(months(day)).quantile(MIDDLE)),
-                new Angle(bones.tibiaAngle(months(day)).quantile(MIDDLE))));
+        return first(reached, MIDDLE)
+                .map(day -> new Straight(
+                        day,
+                        first(reached, EARLIEST).orElse(day),
+                        first(reached, LATEST),
+                        1 - reached.applyAsDouble(ends),
+                        new Angle(bones.femurAngle(months(day)).quantile(MIDDLE)),
+                        new Angle(bones.tibiaAngle(months(day)).quantile(MIDDLE))));
     }
 
     /** The first day on which the chance is as great, by halving: it only grows while plates stay in. */

@@ -54,12 +54,14 @@ public final class Resting implements Outlook {
                                 .degreesLeft(inputs.site(), new Angle(read.value()), new Angle(inputs.targetDegrees())))
                         .orElse(then.mean()),
                 film.isPresent() ? rates.filmError(inputs.site(), inputs.cause()) : then.standardDeviation());
-        return new Resting(inputs, from, after, parked ? Optional.of(goingOn(held, film, after, rates)) : Optional.empty());
+        return new Resting(
+                inputs, from, after, parked ? Optional.of(goingOn(held, film, after, rates)) : Optional.empty());
     }
 
     /** A parked plate that goes on starts from what the last film shows, not from what was foreseen before it. */
     private static ParkedPlate goingOn(Held held, Optional<FilmAngle> film, AfterRelease after, CentreRates rates) {
-        var seen = film.map(read -> held.inputs.withFilm(read.on(), read.value())).orElse(held.inputs);
+        var seen =
+                film.map(read -> held.inputs.withFilm(read.on(), read.value())).orElse(held.inputs);
         var from = film.map(FilmAngle::on).orElse(held.to);
         return new ParkedPlate(after, TetherForecast.of(seen.toPhysis(), rates), held.inputs.months(from));
     }

@@ -34,7 +34,8 @@ class LimbOutlookTests {
         assertThat(straight.latest()).hasValueSatisfying(day -> assertThat(day).isAfter(straight.day()));
         assertThat(limb.bonyHka(straight.earliest()).high90().degrees()).isCloseTo(0, within(0.1));
         assertThat(limb.bonyHka(straight.day()).middle().degrees()).isCloseTo(0, within(0.1));
-        assertThat(limb.bonyHka(straight.latest().orElseThrow()).low90().degrees()).isCloseTo(0, within(0.1));
+        assertThat(limb.bonyHka(straight.latest().orElseThrow()).low90().degrees())
+                .isCloseTo(0, within(0.1));
     }
 
     @Test
