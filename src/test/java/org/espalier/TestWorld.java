@@ -355,6 +355,9 @@ public class TestWorld {
         values.put(UUID.class, UUID.randomUUID());
         values.put(ChildId.class, child);
         values.put(ChildData.class, data);
+        values.put(
+                org.espalier.patient.Child.class,
+                surgeon.does(() -> patients.open(child, "letter")).orElseThrow());
         values.put(java.util.Set.class, java.util.Set.of());
         values.put(ChildOrder.class, ChildOrder.NAME);
         values.put(FilmId.class, film);

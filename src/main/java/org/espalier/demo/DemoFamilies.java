@@ -17,6 +17,8 @@ import org.espalier.followup.Channel;
 import org.espalier.followup.Family;
 import org.espalier.followup.FamilyService;
 import org.espalier.followup.Happening;
+import org.espalier.followup.LetterService;
+import org.espalier.followup.Letterhead;
 import org.espalier.followup.Phone;
 import org.espalier.followup.RecallService;
 import org.espalier.followup.Visit;
@@ -43,6 +45,7 @@ class DemoFamilies {
     private final FamilyService families;
     private final VisitService visits;
     private final RecallService recall;
+    private final LetterService letters;
     private final FilmOrderService orders;
     private final SiteService sites;
 
@@ -50,13 +53,21 @@ class DemoFamilies {
             FamilyService families,
             VisitService visits,
             RecallService recall,
+            LetterService letters,
             FilmOrderService orders,
             SiteService sites) {
         this.families = families;
         this.visits = visits;
         this.recall = recall;
+        this.letters = letters;
         this.orders = orders;
         this.sites = sites;
+    }
+
+    /** What letters say of the hospital. */
+    void tellWhere(DemoHospital hospital, DemoTeam team) {
+        var head = new Letterhead(hospital.address(), hospital.phone());
+        Callers.runAs(new Caller.Staff(team.nurse().value()), () -> letters.saveLetterhead(team.site(), head));
     }
 
     /** Tells of one family; each of these is told once. */

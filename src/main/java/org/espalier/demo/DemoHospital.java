@@ -9,6 +9,8 @@ enum DemoHospital {
     HARBOUR(
             "HARB",
             "Skerrin Harbour Children's Hospital (invented)",
+            "Quay Road 5, Skerrin (invented)",
+            "000 555 0001",
             "Etc/GMT-1",
             DrawnLabel.Spacing.DETECTOR,
             FilmEncoding.EXPLICIT,
@@ -16,6 +18,8 @@ enum DemoHospital {
     VALLEY(
             "VALL",
             "Ysterdal Valley Hospital (invented)",
+            "Mill Lane 12, Ysterdal (invented)",
+            "000 555 0002",
             "Etc/GMT-2",
             DrawnLabel.Spacing.FIDUCIAL,
             FilmEncoding.DEFLATED,
@@ -23,6 +27,8 @@ enum DemoHospital {
     MOOR(
             "MOOR",
             "Brakkelund Moor Clinic (invented)",
+            "Heather Way 3, Brakkelund (invented)",
+            "000 555 0003",
             "Etc/GMT-1",
             DrawnLabel.Spacing.DETECTOR,
             FilmEncoding.RUN_LENGTH,
@@ -30,6 +36,8 @@ enum DemoHospital {
 
     private final String code;
     private final String title;
+    private final String address;
+    private final String phone;
     private final String zone;
     private final DrawnLabel.Spacing spacing;
     private final FilmEncoding encoding;
@@ -38,12 +46,16 @@ enum DemoHospital {
     DemoHospital(
             String code,
             String title,
+            String address,
+            String phone,
             String zone,
             DrawnLabel.Spacing spacing,
             FilmEncoding encoding,
             double magnification) {
         this.code = code;
         this.title = title;
+        this.address = address;
+        this.phone = phone;
         this.zone = zone;
         this.spacing = spacing;
         this.encoding = encoding;
@@ -56,6 +68,15 @@ enum DemoHospital {
 
     String title() {
         return title;
+    }
+
+    String address() {
+        return address;
+    }
+
+    /** Nobody's number. */
+    String phone() {
+        return phone;
     }
 
     ZoneId zone() {

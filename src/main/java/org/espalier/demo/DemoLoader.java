@@ -107,6 +107,8 @@ class DemoLoader {
      * before.
      */
     void load(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        teams.forEach((hospital, team) ->
+                once(state, "letters." + hospital.code(), () -> families.tellWhere(hospital, team)));
         for (DemoStory story : stories) {
             course.register(story, team(teams, story), firstDay);
             once(state, "care." + story.number(), () -> care.tell(story, team(teams, story), firstDay));

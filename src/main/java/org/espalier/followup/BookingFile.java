@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -44,11 +45,24 @@ record BookingFile(List<BookingRow> rows, List<BookingLine> refused) {
             if (!named.containsAll(COLUMNS)) {
                 return new BookingFile(List.of(), List.of(BookingLine.refused(1, "", BookingProblem.COLUMNS)));
             }
-            parser.forEach(record -> read(record, rows, refused));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            readAll(parser, rows, refused);
+        } catch (IOException | IllegalArgumentException e) {
+            return new BookingFile(List.of(), List.of(BookingLine.refused(1, "", BookingProblem.COLUMNS)));
         }
         return new BookingFile(rows, refused);
+    }
+
+    /** What stands before a place that breaks the file is read. */
+    private static void readAll(CSVParser parser, List<BookingRow> rows, List<BookingLine> refused) {
+        long last = 1;
+        try {
+            for (var record : parser) {
+                read(record, rows, refused);
+                last = record.getRecordNumber() + 1;
+            }
+        } catch (UncheckedIOException | IllegalStateException e) {
+            refused.add(BookingLine.refused(last + 1, "", BookingProblem.QUOTES));
+        }
     }
 
     private static void read(CSVRecord record, List<BookingRow> rows, List<BookingLine> refused) {

@@ -4,6 +4,8 @@ package org.espalier.followup;
 public enum BookingProblem {
     /** The heading lacks a column. */
     COLUMNS,
+    /** A quotation mark has no partner: nothing after it can be read. */
+    QUOTES,
     NOTHING_IN_A_CELL,
     /** The cell begins like a formula of a spreadsheet program. */
     FORMULA,

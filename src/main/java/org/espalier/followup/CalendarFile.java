@@ -21,6 +21,11 @@ final class CalendarFile {
     private static final Duration USUAL_LENGTH = Duration.ofHours(1);
     private static final Duration REMINDER = Duration.ofDays(-2);
 
+    /** Between these a telephone number stands as one piece from left to right, whatever the language around it. */
+    private static final String LEFT_TO_RIGHT = "\u2066";
+
+    private static final String END = "\u2069";
+
     private CalendarFile() {}
 
     static byte[] of(Visit visit, Appointment appointment, Letter letter, ZoneId zone, Instant written) {
@@ -30,7 +35,7 @@ final class CalendarFile {
         event.add(new Uid(visit.id().value() + "@espalier"));
         event.add(new Sequence((int) visit.version()));
         event.add(new Location(letter.hospital() + ", " + letter.letterhead().address()));
-        event.add(new Description(text.text("call.text", letter.letterhead().phone())));
+        event.add(new Description(text.text("call.text", LEFT_TO_RIGHT + letter.letterhead().phone() + END)));
         event.add(alarm(text));
         return new Calendar()
                 .withProdId("-//Espalier//visits//EN")

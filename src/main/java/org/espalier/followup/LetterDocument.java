@@ -1,7 +1,6 @@
 package org.espalier.followup;
 
 import java.text.Bidi;
-import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -102,19 +101,19 @@ final class LetterDocument {
         box.setAttribute("font-weight", "bold");
         var date = letter.appointment().filter(one -> letter.kind().needsDate());
         date.ifPresentOrElse(
-                one -> block(box, text.text("when") + ": " + when(one)),
-                () -> block(box, text.text("by") + ": " + text.day(letter.by())));
-        block(
-                box,
-                text.text("where") + ": " + letter.hospital() + ", "
-                        + letter.letterhead().address());
+                one -> labelled(box, "when", when(one)), () -> labelled(box, "by", text.day(letter.by())));
+        labelled(box, "where", letter.hospital() + ", " + letter.letterhead().address());
+    }
+
+    private void labelled(Element box, String label, String words) {
+        block(box, text.text("label", text.text(label), words));
     }
 
     private String when(Appointment appointment) {
         var day = text.day(appointment.on());
         return appointment
                 .time()
-                .map(time -> text.text("when.at", day, String.format(Locale.ROOT, "%tR", time)))
+                .map(time -> text.text("when.at", day, text.time(time)))
                 .orElse(day);
     }
 

@@ -1,8 +1,10 @@
 package org.espalier.followup;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.espalier.access.Site;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
@@ -76,6 +78,16 @@ public class LetterService {
     /** Keeps what letters say of the hospital. */
     public void saveLetterhead(SiteId site, Letterhead letterhead) {
         letterheads.save(site, letterhead);
+    }
+
+    /** Each kind of letter and whether it can be written; none for a child of whom the caller may know nothing. */
+    public List<LetterOffer> offers(Child child) {
+        boolean known = visits.findOpen(child.id()).isPresent()
+                || steps.end(child.id()).isPresent();
+        return Stream.of(LetterKind.values())
+                .filter(kind -> known)
+                .map(kind -> new LetterOffer(kind, refusal(child, kind)))
+                .toList();
     }
 
     private Optional<LetterOutcome> write(

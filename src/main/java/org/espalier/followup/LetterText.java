@@ -2,8 +2,10 @@ package org.espalier.followup;
 
 import java.text.MessageFormat;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DecimalStyle;
+import java.time.temporal.TemporalAccessor;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -33,10 +35,19 @@ final class LetterText {
         return Arrays.asList(words.getString(key).split("\\|"));
     }
 
-    /** The day with its weekday, its digits those of telephones. */
+    /** The day with its weekday; the first of a month has a form of its own in some languages. */
     String day(LocalDate day) {
-        return DateTimeFormatter.ofPattern(words.getString("date"), locale)
+        return written(day.getDayOfMonth() == 1 ? "date.first" : "date", day);
+    }
+
+    String time(LocalTime time) {
+        return written("time", time);
+    }
+
+    /** Digits are those of telephones. */
+    private String written(String pattern, TemporalAccessor moment) {
+        return DateTimeFormatter.ofPattern(words.getString(pattern), locale)
                 .withDecimalStyle(DecimalStyle.STANDARD)
-                .format(day);
+                .format(moment);
     }
 }

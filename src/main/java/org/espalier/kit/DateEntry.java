@@ -57,7 +57,7 @@ public sealed interface DateEntry {
         if (text.matches("\\d{8}|\\d{6}")) {
             return List.of(text.substring(0, 2), text.substring(2, 4), text.substring(4));
         }
-        return Arrays.stream(text.split("[\\s./,\\-]+|(?<=\\d)(?=\\p{L})|(?<=\\p{L})(?=\\d)"))
+        return Arrays.stream(text.split("[\\s\\p{Zs}./,\\p{Pd}]+|(?<=\\d)(?=\\p{L})|(?<=\\p{L})(?=\\d)"))
                 .filter(part -> !part.isBlank())
                 .toList();
     }

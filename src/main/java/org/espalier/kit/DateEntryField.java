@@ -129,7 +129,7 @@ public class DateEntryField extends AbstractCompositeField<Div, DateEntryField, 
 
     @Override
     protected void setPresentationValue(@Nullable LocalDate value) {
-        typed.setValue(value == null ? "" : DateText.of(value));
+        typed.setValue(value == null ? "" : DateText.typed(value));
         echo.removeAll();
     }
 
@@ -167,6 +167,6 @@ public class DateEntryField extends AbstractCompositeField<Div, DateEntryField, 
     }
 
     private Button choice(LocalDate one) {
-        return new Button(DateText.inWords(one), click -> type(DateText.of(one)));
+        return new Button(DateText.inWords(one), click -> type(DateText.typed(one)));
     }
 }

@@ -17,11 +17,12 @@ import org.jspecify.annotations.Nullable;
  */
 record DaylessWords(@Nullable LocalDate first) {
 
-    private static final Pattern DAY = Pattern.compile("\\d{1,2}-\\p{L}+\\.?-\\d{4}");
+    private static final Pattern DAY = Pattern.compile("\\d{1,2}\\p{Pd}\\p{L}+\\.?\\p{Pd}\\d{4}");
 
     /** What may be a day in any other way of writing; a year alone stands in citations. */
-    private static final Pattern DOUBTFUL =
-            Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}|\\d{1,2}\\.? \\p{L}{3,} \\d{4}");
+    private static final Pattern DOUBTFUL = Pattern.compile("\\d{4}\\p{Pd}\\d{1,2}\\p{Pd}\\d{1,2}"
+            + "|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}"
+            + "|\\d{1,2}\\.?\\p{Zs}\\p{L}{3,}\\p{Zs}\\d{4}");
 
     /** Empty when a day in it cannot be told in months. */
     Optional<String> of(String words) {
@@ -46,7 +47,8 @@ record DaylessWords(@Nullable LocalDate first) {
 
     private Optional<Integer> months(String day) {
         try {
-            return months(LocalDate.parse(day, DateTimeFormatter.ofPattern("dd-MMM-uuuu", Texts.language())));
+            var typed = day.replaceAll("\\p{Pd}", "-");
+            return months(LocalDate.parse(typed, DateTimeFormatter.ofPattern("dd-MMM-uuuu", Texts.language())));
         } catch (DateTimeParseException e) {
             return Optional.empty();
         }

@@ -58,13 +58,14 @@ class JdbcTodayRepository {
             .toList();
 
     private static final String DRAFTS = """
-            select d.kind, d.subject, coalesce(f.child_id, c.id) as child_id, d.saved_at,
+            select d.kind, d.subject, coalesce(f.child_id, c.id, v.child_id) as child_id, d.saved_at,
                 concat_ws(' ', d.content ->> 'familyName', d.content ->> 'givenName') as typed_name
             from draft d
                 left join film f on f.id = d.subject and f.site_id = :site
                 left join child c on c.id = d.subject and c.site_id = :site
+                left join visit v on v.id = d.subject and v.site_id = :site and v.closed_at is null
             where d.staff_id = current_staff() and d.kind in (:kinds)
-                and (f.child_id is not null or c.id is not null
+                and (coalesce(f.child_id, c.id, v.child_id) is not null
                     or d.kind = 'child-new' and d.content ->> 'site' = cast(:site as text))
             order by d.saved_at desc
             limit :most

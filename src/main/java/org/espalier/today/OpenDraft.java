@@ -8,7 +8,7 @@ import org.espalier.patient.Child;
 /**
  * What the reader began and did not finish.
  *
- * @param subject a film for a reading, else a child
+ * @param subject a film for a reading, a visit for what happens to one, else a child
  * @param child empty while it is not registered
  * @param typedName the name typed for a child that is not registered
  */
@@ -27,6 +27,15 @@ public record OpenDraft(Kind kind, UUID subject, Optional<Child> child, String t
         LAB,
         BONE_DISEASE,
         IMAGING,
-        PROCEDURE
+        PROCEDURE,
+        ATTEMPT,
+        FAMILY,
+        NEXT_VISIT_DATE,
+        NEXT_VISIT_NOT_BROUGHT,
+        NEXT_VISIT_GIVEN_UP,
+        NEXT_VISIT_END,
+        NEXT_VISIT_RESUME,
+        SHARED_CARE,
+        TRANSFER
     }
 }

@@ -88,11 +88,11 @@ class CourseBrowserTests {
             assertThat(page.locator("course-chart")).isVisible();
             assertThat(page.locator("course-chart [aria-label='Right tibia, held'] .plate-parked"))
                     .hasCount(1);
-            assertThat(page.getByText("15-Mar-2024: Plate placed – Right proximal tibia, lateral side"))
+            assertThat(page.getByText("15‑Mar‑2024: Plate placed – Right proximal tibia, lateral side"))
                     .isVisible();
             assertThat(page.locator(".course-film")).hasCount(5);
             assertThat(page.getByText("Superseded: Hip centre was off")).isVisible();
-            assertThat(page.getByText("No measurable change since 01-Feb-2024").first())
+            assertThat(page.getByText("No measurable change since 01‑Feb‑2024").first())
                     .isVisible();
             assertThat(page.getByText("Films taken so far: 5")).isVisible();
             person.settle().assertFits().picture("course-" + screen);

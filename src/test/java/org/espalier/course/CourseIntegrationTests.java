@@ -96,7 +96,7 @@ class CourseIntegrationTests {
         assertThat(row.marks()).hasSize(2);
         assertThat(row.marks().getLast().date()).isEqualTo(film);
         assertThat(row.marks().getLast().text())
-                .startsWith("Right distal femur, metaphyseal screw: exposed, bent, on the film of 20-May-2025");
+                .startsWith("Right distal femur, metaphyseal screw: exposed, bent, on the film of 20‑May‑2025");
     }
 
     @Test
@@ -116,8 +116,8 @@ class CourseIntegrationTests {
         assertThat(second.unchanged()).isTrue();
         assertThat(second.error()).isEqualTo(1.39);
         assertThat(second.text())
-                .isEqualTo("20-May-2025, age 9y 0m: HKA Right 22.0° varus, ±\u00a01.4°. No measurable change since"
-                        + " 20-May-2024. (Limit 2.5°: reading 2.0°, standing 1.5°, if the knee is straight.)");
+                .isEqualTo("20‑May‑2025, age 9y 0m: HKA Right 22.0° varus, ±\u00a01.4°. No measurable change since"
+                        + " 20‑May‑2024. (Limit 2.5°: reading 2.0°, standing 1.5°, if the knee is straight.)");
         assertThat(sheet.films()).hasSize(3);
         assertThat(sheet.films().getFirst().isRead()).isFalse();
         assertThat(sheet.films().get(1).rows()).anySatisfy(row -> {
@@ -178,10 +178,10 @@ class CourseIntegrationTests {
                 .containsExactly(CourseModel.Look.PLATE, CourseModel.Look.PLATE_PARKED);
         assertThat(rows.getFirst().marks().getLast().text())
                 .isEqualTo(
-                        "Since 04-May-2026: plate, 2 screws, Right proximal tibia, lateral side. Metaphyseal screw out, plate left.");
+                        "Since 04‑May‑2026: plate, 2 screws, Right proximal tibia, lateral side. Metaphyseal screw out, plate left.");
         assertThat(rows.get(1).marks().getFirst().text())
-                .isEqualTo("10-Jun-2025: Plate placed – Right proximal tibia, lateral side");
-        assertThat(rows.getLast().marks().getFirst().text()).startsWith("01-Feb-2025: bone age 9y 0m at age 8y 8m. ");
+                .isEqualTo("10‑Jun‑2025: Plate placed – Right proximal tibia, lateral side");
+        assertThat(rows.getLast().marks().getFirst().text()).startsWith("01‑Feb‑2025: bone age 9y 0m at age 8y 8m. ");
         assertThat(sheet().events())
                 .hasSizeGreaterThanOrEqualTo(6)
                 .first()

@@ -97,6 +97,9 @@ class FilmsBrowserTests {
             assertThat(give).isVisible();
             person.settle().picture("films-assign-" + screen).assertAccessible();
             give.click();
+            assertThat(page.getByText("Number or birth date differ: the film says")).isVisible();
+            person.settle().picture("films-doubted-" + screen).assertAccessible();
+            give.click();
             assertThat(page.getByText("QUILLFEATHER")).hasCount(0);
             person.settle().picture("films-given-" + screen).assertAccessible().assertFits();
 

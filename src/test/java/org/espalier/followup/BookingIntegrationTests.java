@@ -148,6 +148,18 @@ class BookingIntegrationTests {
     }
 
     @Test
+    void readsWhatStandsBeforeABrokenQuotation() {
+        var file = HEADING + "40317,B-11," + today.plusDays(2) + ",,\n" + "40317,\"B-12," + today + ",,\n";
+
+        assertThat(network.as(nurse, () -> bookings.preview(site, file)))
+                .extracting(BookingLine::line, line -> line.problem().orElse(null))
+                .containsExactly(tuple(2L, null), tuple(3L, BookingProblem.QUOTES));
+        assertThat(network.as(nurse, () -> bookings.preview(site, "number,number\n1,2\n")))
+                .extracting(line -> line.problem().orElseThrow())
+                .containsExactly(BookingProblem.COLUMNS);
+    }
+
+    @Test
     void knowsNoNumberOfAnotherHospital() {
         var there = new SiteId(network.site());
         var colleague = network.staff(there.value(), "NURSE");

@@ -37,11 +37,10 @@ class LettersTests {
     void saysWhenWhereWhomToCallAndWhenToComeSooner(LetterLanguage language) throws IOException {
         var words = new LetterText(language);
         try (var pdf = Loader.loadPDF(PRESS.print(letter(LetterKind.INVITATION, language)))) {
-            picture(pdf, "letter-" + language);
             var text = text(pdf);
 
             assertThat(pdf.getNumberOfPages()).as("one sheet").isEqualTo(1);
-            assertThat(text).contains("09:30", "Lantern Road 5");
+            assertThat(text).contains(plain(words.time(LocalTime.of(9, 30))), "Lantern Road 5");
             assertThat(text).doesNotContain("#");
             if (!language.isRightToLeft()) {
                 assertThat(text)
@@ -51,12 +50,21 @@ class LettersTests {
         }
     }
 
+    @Test
+    void writesTheFirstOfAMonthAndTheTimeAsTheLanguageDoes() {
+        var french = new LetterText(LetterLanguage.FRENCH);
+        assertThat(french.day(LocalDate.of(2026, 12, 1))).isEqualTo("mardi 1er décembre 2026");
+        assertThat(french.day(LocalDate.of(2026, 12, 21))).isEqualTo("lundi 21 décembre 2026");
+        assertThat(french.time(LocalTime.of(9, 5))).isEqualTo("9\u00a0h\u00a005");
+    }
+
     /** Digits as the eye meets them, from left to right on the paper. */
     @ParameterizedTest
     @EnumSource(LetterLanguage.class)
     void printsTheTelephoneFromLeftToRight(LetterLanguage language) throws IOException {
         for (var kind : LetterKind.values()) {
             try (var pdf = Loader.loadPDF(PRESS.print(letter(kind, language)))) {
+                picture(pdf, "letter-" + kind + "-" + language);
                 assertThat(asSeen(pdf)).as(kind.name()).contains(PHONE).doesNotContain("0142-555");
             }
         }
@@ -108,7 +116,8 @@ class LettersTests {
         var file = CalendarFile.of(visit, date(), letter, ZoneId.of("Europe/Lisbon"), Instant.EPOCH);
 
         assertThat(new String(file, StandardCharsets.UTF_8).replace("\r\n ", ""))
-                .contains("BEGIN:VCALENDAR", "DTSTART:20261103T093000Z", "SUMMARY:Visita al hospital", PHONE)
+                .contains("BEGIN:VCALENDAR", "DTSTART:20261103T093000Z", "SUMMARY:Cita en el hospital")
+                .contains("\u2066" + PHONE + "\u2069")
                 .contains("SEQUENCE:3", "UID:" + visit.id().value(), "TRIGGER:-P2D")
                 .doesNotContain("Amina");
     }
@@ -141,8 +150,11 @@ class LettersTests {
     }
 
     private static String text(PDDocument pdf) throws IOException {
-        return Normalizer.normalize(new PDFTextStripper().getText(pdf), Normalizer.Form.NFKC)
-                .replaceAll("\\s+", " ");
+        return plain(new PDFTextStripper().getText(pdf));
+    }
+
+    private static String plain(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFKC).replaceAll("\\s+", " ");
     }
 
     /** Every glyph by where it stands on the paper: line by line, from the left edge to the right. */

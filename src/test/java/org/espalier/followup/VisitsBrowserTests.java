@@ -8,6 +8,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.assertj.core.api.Assertions;
 import org.awaitility.Awaitility;
 import org.espalier.Browser;
@@ -170,7 +171,9 @@ class VisitsBrowserTests {
             button(dialog, "Keep the date").click();
             assertThat(dialog).hasCount(0);
             person.open(visits());
-            assertThat(page.locator("ol.steps")).containsText("Date given");
+            assertThat(happened(page)).containsText("Date given");
+            assertThat(page.locator("section", tried())).containsText("Letter: sent");
+            assertThat(page.locator("section", tried())).containsText("the aunt answers after six");
         }
     }
 
@@ -209,7 +212,7 @@ class VisitsBrowserTests {
             assertThat(dialog.getByLabel("Note")).hasValue("the bus did not run");
             person.settle().picture("visit-not-brought-draft").assertAccessible();
             button(dialog, "Was not brought").click();
-            assertThat(page.locator("ol.steps")).containsText("the bus did not run");
+            assertThat(happened(page)).containsText("the bus did not run");
             Assertions.assertThat(drafts("%")).isZero();
         }
     }
@@ -242,7 +245,7 @@ class VisitsBrowserTests {
             person.settle();
             button(dialog, "Give up this visit").click();
             assertThat(page.getByText("Written down.")).isVisible();
-            assertThat(page.locator("ol.steps")).containsText("Visit given up");
+            assertThat(happened(page)).containsText("Visit given up");
         }
     }
 
@@ -253,6 +256,9 @@ class VisitsBrowserTests {
             var early = page.request().get(letter(LetterKind.PLEASE_CALL, LetterLanguage.ENGLISH));
             Assertions.assertThat(early.status()).isEqualTo(409);
             Assertions.assertThat(early.text()).contains("whom to call");
+            person.open(visits());
+            assertThat(page.getByText("No letter can say yet where your hospital is").first())
+                    .isVisible();
 
             person.open("limits");
             page.getByLabel("Address").fill("Lantern Road 5, Porthaven");
@@ -271,7 +277,19 @@ class VisitsBrowserTests {
                             .get(letter(LetterKind.INVITATION, LetterLanguage.ARABIC))
                             .text())
                     .contains("There is no date yet");
+            person.open(visits());
+            assertThat(page.getByText("There is no date yet").first()).isVisible();
+            assertThat(page.getByText("No date yet: please call")).hasAttribute("href", Pattern.compile("PLEASE_CALL"));
+            person.settle().picture("visits-letters").assertAccessible().assertFits();
         }
+    }
+
+    private static Locator happened(Page page) {
+        return page.locator("section", new Page.LocatorOptions().setHasText("What happened"));
+    }
+
+    private static Page.LocatorOptions tried() {
+        return new Page.LocatorOptions().setHasText("What was tried to reach the family");
     }
 
     private void miss(Page page) {

@@ -17,6 +17,8 @@ class DateEntryTests {
             strings = {
                 "14 Jul 2019",
                 "14-Jul-2019",
+                "14\u2011Jul\u20112019",
+                "14\u00a0July\u00a02019",
                 "14 July 2019",
                 "14jul2019",
                 "Jul 14, 2019",

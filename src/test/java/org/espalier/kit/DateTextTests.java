@@ -13,10 +13,15 @@ class DateTextTests {
     private static final LocalDate BORN = LocalDate.of(2019, 7, 14);
 
     @Test
-    void writesTheMonthAsAWord() {
-        assertThat(DateText.of(BORN)).isEqualTo("14-Jul-2019");
-        assertThat(DateText.of(LocalDate.of(2021, 9, 3))).isEqualTo("03-Sep-2021");
-        assertThat(DateText.inWords(BORN)).isEqualTo("14 July 2019");
+    void writesTheMonthAsAWordAndBreaksNoDay() {
+        assertThat(DateText.of(BORN)).isEqualTo("14\u2011Jul\u20112019");
+        assertThat(DateText.of(LocalDate.of(2021, 9, 3))).isEqualTo("03\u2011Sep\u20112021");
+        assertThat(DateText.inWords(BORN)).isEqualTo("14\u00a0July\u00a02019");
+    }
+
+    @Test
+    void writesADayForAFieldWithTheKeysOfAKeyboard() {
+        assertThat(DateText.typed(BORN)).isEqualTo("14-Jul-2019");
     }
 
     @ParameterizedTest
@@ -34,11 +39,11 @@ class DateTextTests {
 
     @Test
     void writesTheAgeBesideTheDayOfBirth() {
-        assertThat(DateText.born(BORN, LocalDate.of(2025, 12, 1))).isEqualTo("14-Jul-2019 (6y 4m)");
+        assertThat(DateText.born(BORN, LocalDate.of(2025, 12, 1))).isEqualTo("14\u2011Jul\u20112019 (6y 4m)");
     }
 
     @Test
     void writesNoAgeBeforeBirth() {
-        assertThat(DateText.born(BORN, BORN.minusDays(1))).isEqualTo("14-Jul-2019");
+        assertThat(DateText.born(BORN, BORN.minusDays(1))).isEqualTo("14\u2011Jul\u20112019");
     }
 }

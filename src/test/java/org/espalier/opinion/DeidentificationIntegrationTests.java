@@ -53,8 +53,18 @@ class DeidentificationIntegrationTests {
 
     private static final LocalDate DAY = LocalDate.of(2025, 5, 6);
 
-    private static final List<String> OF_THE_CHILD =
-            List.of("Zaunkoenig", "Quirina", "7731", "2016-05-20", "20160520", "20-May-2016", "20 May 2016");
+    private static final LocalDate BORN = LocalDate.of(2016, 5, 20);
+
+    private static final List<String> OF_THE_CHILD = List.of(
+            "Zaunkoenig",
+            "Quirina",
+            "7731",
+            "2016-05-20",
+            "20160520",
+            "20 May 2016",
+            DateText.typed(BORN),
+            DateText.of(BORN),
+            DateText.inWords(BORN));
 
     @LocalServerPort
     int port;
@@ -176,8 +186,10 @@ class DeidentificationIntegrationTests {
                 film.value().toString(),
                 original.uid(0x00080018),
                 "2024-03-14",
-                "14-Mar-2024",
+                DateText.typed(LocalDate.of(2024, 3, 14)),
+                DateText.of(LocalDate.of(2024, 3, 14)),
                 DAY.toString(),
+                DateText.typed(DAY),
                 DateText.of(DAY),
                 "Canary Street",
                 "3 March 2027"));

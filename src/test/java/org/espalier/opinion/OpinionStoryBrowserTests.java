@@ -23,6 +23,7 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestPictures;
+import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.ChildData;
@@ -42,6 +43,7 @@ class OpinionStoryBrowserTests {
 
     private static final String NAME = "Silberdistel";
     private static final String NUMBER = "SD-90417";
+    private static final LocalDate BORN = LocalDate.of(2018, 3, 14);
 
     @LocalServerPort
     int port;
@@ -98,7 +100,7 @@ class OpinionStoryBrowserTests {
     private ChildId child(Sender surgeon) {
         var child = new ChildId(ids.next());
         surgeon.does(() -> patients.register(
-                surgeon.site(), child, new ChildData(NAME, "Amalia", LocalDate.of(2018, 3, 14), Sex.FEMALE, NUMBER)));
+                surgeon.site(), child, new ChildData(NAME, "Amalia", BORN, Sex.FEMALE, NUMBER)));
         return child;
     }
 
@@ -144,8 +146,8 @@ class OpinionStoryBrowserTests {
         reader.signed(a, film);
         pictures.kept(a, child, LocalDate.of(2024, 5, 6), legs());
         try (var asker = Browser.person(port, Screen.DESKTOP);
-                var first = Browser.person(port, Screen.DESKTOP, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018");
-                var second = Browser.person(port, Screen.PHONE, NAME, NUMBER, "Amalia", "2018-03-14", "14-Mar-2018")) {
+                var first = Browser.person(port, Screen.DESKTOP, whoTheChildIs());
+                var second = Browser.person(port, Screen.PHONE, whoTheChildIs())) {
             signIn(asker, a);
             pictures.kept(a, child, LocalDate.of(2024, 5, 6), recorded(asker));
             var panel = panel(asker, name(c));
@@ -160,6 +162,10 @@ class OpinionStoryBrowserTests {
             second.page().getByText(Texts.text("opinion.not-there")).first().waitFor();
             lockedOut(second, thread);
         }
+    }
+
+    private static String[] whoTheChildIs() {
+        return new String[] {NAME, NUMBER, "Amalia", BORN.toString(), DateText.typed(BORN), DateText.of(BORN)};
     }
 
     /** A clip that the browser itself made. */

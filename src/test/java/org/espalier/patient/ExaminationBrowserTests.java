@@ -69,7 +69,7 @@ class ExaminationBrowserTests {
             var page = person.page();
             var visit = part(page, "Examination at a visit");
             button(visit, "Examine now").click();
-            assertThat(visit.getByLabel("Day of the visit")).hasValue(DateText.of(today));
+            assertThat(visit.getByLabel("Day of the visit")).hasValue(DateText.typed(today));
             person.settle().picture("visit-begun-" + screen).assertAccessible().assertFits();
             visit.getByLabel("Gap between ankles").fill("85");
             choose(page, row(visit, "Thrust"), "Right", "into valgus");

@@ -145,7 +145,7 @@ class SheetIntegrationTests {
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
         var words = words(child, SheetKind.GROWTH, Map.of());
         assertThat(words)
-                .contains("01-Dec-2026 |", "01-Jan-2027 |", "01-Feb-2027 |")
+                .contains("01‑Dec‑2026 |", "01‑Jan‑2027 |", "01‑Feb‑2027 |")
                 .contains("Growth left: By mean lengths by age")
                 .contains("By multiplier")
                 .contains("Growth needed: 15.0\u00b0")
@@ -171,18 +171,18 @@ class SheetIntegrationTests {
         assertThat(words)
                 .contains("Angle of thigh and leg: the course of the age by the chosen study")
                 .contains("By Salenius and Vankka", "from memory, not checked")
-                .contains("8.9\u00b0 varus on 03-Aug-2026, at 21m")
+                .contains("8.9\u00b0 varus on 03‑Aug‑2026, at 21m")
                 .contains("1.3 SD towards varus")
                 .contains(
                         "%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not published")
-                .contains("MDA, mid-shaft line | 12.3\u00b0 varus on 03-Aug-2026")
+                .contains("MDA, mid-shaft line | 12.3\u00b0 varus on 03‑Aug‑2026")
                 .contains("19.5 % of bows that straightened lie above it, 12.2 % of tibia vara below it")
                 .contains(
                         "MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too (1 of 56 limbs)")
                 .contains(
                         "MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so too | 0.26 |")
                 .contains("%DT, from 90\u00b0 and 90\u00b0 | no share")
-                .contains("Right HKA 10.0\u00b0 varus on 03-Aug-2026; Left HKA 10.0\u00b0 varus")
+                .contains("Right HKA 10.0\u00b0 varus on 03‑Aug‑2026; Left HKA 10.0\u00b0 varus")
                 .contains("Plate not before")
                 .contains("8 to 18 degrees at 10 to 18 months");
         assertThat(words(child, SheetKind.BOW, Map.of("norm", "mathew-2013.CLINICAL.TIBIOFEMORAL")))
@@ -215,15 +215,15 @@ class SheetIntegrationTests {
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
                 .contains(
-                        "The tibia 15.0\u00b0 varus: mMPTA 72.0\u00b0 against 87\u00b0; film from the front of 03-Aug-2026")
+                        "The tibia 15.0\u00b0 varus: mMPTA 72.0\u00b0 against 87\u00b0; film from the front of 03‑Aug‑2026")
                 .contains("No film from the side");
         var earlier = reader.film(surgeon, child, LocalDate.of(2025, 6, 2));
         reader.signedFromTheSide(surgeon, earlier, Side.RIGHT, 5);
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
-                .contains("5.0\u00b0 procurvatum: bend of the shaft 5.0\u00b0; film from the side of 02-Jun-2025")
+                .contains("5.0\u00b0 procurvatum: bend of the shaft 5.0\u00b0; film from the side of 02‑Jun‑2025")
                 .contains(
-                        "Caution: the two films are not of one day. That from the side is of 02-Jun-2025, 14m (427 days)"
-                                + " before that from the front of 03-Aug-2026");
+                        "Caution: the two films are not of one day. That from the side is of 02‑Jun‑2025, 14m (427 days)"
+                                + " before that from the front of 03‑Aug‑2026");
         var sameDay = reader.film(surgeon, child, LocalDate.of(2026, 8, 3));
         reader.signedFromTheSide(surgeon, sameDay, Side.RIGHT, 8);
         assertThat(words(
@@ -231,9 +231,9 @@ class SheetIntegrationTests {
                         SheetKind.OSTEOTOMY,
                         Map.of("varus", "15.0", "procurvatum", "8.0", "torsion", "3", "width", "40")))
                 .contains("True plane by the readings, tibia: 16.8\u00b0, in a plane 27.7\u00b0")
-                .contains("Both films are of 03-Aug-2026")
-                .contains("From the front: 15.0\u00b0 varus, as read of the tibia on 03-Aug-2026")
-                .contains("From the side: 8.0\u00b0 procurvatum, as read of the tibia on 03-Aug-2026");
+                .contains("Both films are of 03‑Aug‑2026")
+                .contains("From the front: 15.0\u00b0 varus, as read of the tibia on 03‑Aug‑2026")
+                .contains("From the side: 8.0\u00b0 procurvatum, as read of the tibia on 03‑Aug‑2026");
     }
 
     /** Both limbs, tibia and femur, straight and round: the film is on the paper as a picture, with its scale. */
@@ -307,6 +307,6 @@ class SheetIntegrationTests {
                 "%s,%s,%s,%s,%s,%s,6".formatted(start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy());
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of("cut", place)))
                 .contains(
-                        "Film of 03-Aug-2026: the tibia cut straight across, what lies below turned 6.0\u00b0 outwards");
+                        "Film of 03‑Aug‑2026: the tibia cut straight across, what lies below turned 6.0\u00b0 outwards");
     }
 }

@@ -80,7 +80,7 @@ class ComparisonBrowserTests {
     void showsBothFilmsAtOneScaleAndALandmarkOnBoth(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.open("course/" + child.value()).page();
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Beside the film of 03-Jun-2024"))
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Beside the film of 03‑Jun‑2024"))
                     .click();
             var pair = page.locator("film-pair[data-tiles=settled]");
             pair.waitFor();

@@ -57,7 +57,7 @@ class ReadersBrowserTests {
         try (var person = signedIn(colleague, Screen.DESKTOP)) {
             person.open("readers").assertAccessible().assertFits().picture("readers");
             var page = person.page();
-            page.getByText("Read blind: film of 03-Jun-2024").click();
+            page.getByText("Read blind: film of 03‑Jun‑2024").click();
             assertThat(page.getByText("Your second reading, blind to the first"))
                     .isVisible();
             assertThat(page.getByText("Signed readings")).hasCount(0);

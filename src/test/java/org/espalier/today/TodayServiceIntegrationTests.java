@@ -6,10 +6,14 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
+import org.espalier.followup.Happening;
+import org.espalier.followup.VisitService;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -28,6 +32,12 @@ class TodayServiceIntegrationTests {
 
     @Autowired
     PatientService patients;
+
+    @Autowired
+    VisitService visits;
+
+    @Autowired
+    SiteService sites;
 
     @Autowired
     Drafts drafts;
@@ -126,6 +136,24 @@ class TodayServiceIntegrationTests {
                 .extracting(
                         draft -> draft.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .containsExactlyInAnyOrderElementsOf(forms);
+    }
+
+    @Test
+    void namesAttemptsAndFormsOfTheFamilyThatWereBegunWhileTheVisitIsOpen() {
+        var child = child("Late");
+        var visit = network.as(surgeon, () -> visits.of(child)).open().orElseThrow();
+        network.as(surgeon, () -> drafts.start("attempt", visit.id().value(), "{}"));
+        network.as(surgeon, () -> drafts.start("next-visit-date", visit.id().value(), "{}"));
+        network.as(surgeon, () -> drafts.start("family", child.value(), "{}"));
+        assertThat(open(surgeon).drafts())
+                .allSatisfy(draft ->
+                        assertThat(draft.child().orElseThrow().id()).isEqualTo(child))
+                .extracting(OpenDraft::kind)
+                .containsExactly(
+                        OpenDraft.Kind.FAMILY, OpenDraft.Kind.NEXT_VISIT_DATE, OpenDraft.Kind.ATTEMPT);
+        var came = new Happening.Arrived(network.as(surgeon, () -> sites.today(site)), Optional.empty());
+        network.as(surgeon, () -> visits.record(visit, came));
+        assertThat(open(surgeon).drafts()).extracting(OpenDraft::kind).containsExactly(OpenDraft.Kind.FAMILY);
     }
 
     @Test

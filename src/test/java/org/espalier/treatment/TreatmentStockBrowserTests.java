@@ -128,8 +128,8 @@ class TreatmentStockBrowserTests {
             scan("(01)" + plateCode + "(17)360131(10)PL-1", person);
             scan(here.screw().data().reference(), person);
             scan(here.screw().data().reference(), person);
-            assertThat(page.getByText("lot PL-1, to be used until 31-Jan-2036")).isVisible();
-            assertThat(page.getByText("one of lots SC-1, SC-2, to be used until 31-Jan-2036"))
+            assertThat(page.getByText("lot PL-1, to be used until 31‑Jan‑2036")).isVisible();
+            assertThat(page.getByText("one of lots SC-1, SC-2, to be used until 31‑Jan‑2036"))
                     .hasCount(2);
             assertThat(page.getByLabel("Pieces")).hasValue("3");
             page.getByLabel("Scan what goes in").scrollIntoViewIfNeeded();
@@ -228,7 +228,7 @@ class TreatmentStockBrowserTests {
             assertThat(treatment().procedures()).isEmpty();
             open(person, "record");
             assertThat(page.getByText("Here is what you typed before.")).isVisible();
-            assertThat(page.getByText("lot PL-1, to be used until 31-Jan-2036")).isVisible();
+            assertThat(page.getByText("lot PL-1, to be used until 31‑Jan‑2036")).isVisible();
             assertThat(button(page, "Taken from no shelf here")).isVisible();
             button(page, "Record").click();
             assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("Say why the piece lay on no shelf");

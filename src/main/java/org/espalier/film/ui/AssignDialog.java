@@ -13,6 +13,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.access.SiteId;
@@ -23,7 +24,9 @@ import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
+import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
+import org.jspecify.annotations.Nullable;
 
 /** Gives a film to a child by hand: what the film says above, the children it may be of below. */
 final class AssignDialog extends Dialog {
@@ -38,6 +41,7 @@ final class AssignDialog extends Dialog {
     private final DateEntryField takenOn;
     private final UnorderedList found = new UnorderedList();
     private final Paragraph said = new Paragraph();
+    private @Nullable ChildId asked;
 
     AssignDialog(
             FilmService films, PatientService patients, SiteId site, LocalDate today, TrayItem item, Runnable done) {
@@ -84,7 +88,7 @@ final class AssignDialog extends Dialog {
         var label = item.label();
         Stream.of(
                         label.localNumber(),
-                        label.birthDate() == null ? null : DateText.of(label.birthDate()),
+                        label.birthDate() == null ? null : DateText.typed(label.birthDate()),
                         label.patientName() == null ? null : FilmTray.readable(label.patientName()))
                 .filter(Objects::nonNull)
                 .map(text -> patients.find(site, text, Texts.language()))
@@ -106,6 +110,8 @@ final class AssignDialog extends Dialog {
 
     private void show(List<Child> children, String words) {
         said.setText(Texts.text(words));
+        said.removeClassName("harm");
+        asked = null;
         found.removeAll();
         children.forEach(child -> found.add(line(child)));
     }
@@ -123,11 +129,34 @@ final class AssignDialog extends Dialog {
         return new ListItem(who, give);
     }
 
+    /** What the film says of the child and the record does not: the one before the other, in words. */
+    private Optional<String> doubt(Child child) {
+        var label = item.label();
+        return child.data().flatMap(data -> {
+            boolean number = differs(label.localNumber(), data.localNumber());
+            boolean born = label.birthDate() != null && !label.birthDate().equals(data.birthDate());
+            return number || born
+                    ? Optional.of(Texts.text("film.assign.differs", label(), IdentityBanner.name(child.who())))
+                    : Optional.empty();
+        });
+    }
+
+    private static boolean differs(@Nullable String film, @Nullable String record) {
+        return film != null && record != null && !film.strip().equalsIgnoreCase(record.strip());
+    }
+
     private void give(Child child) {
         if (takenOn.isVisible() && takenOn.getValue() == null) {
             takenOn.setErrorMessage(Texts.text("film.assign.taken-on.missing"));
             takenOn.setInvalid(true);
             takenOn.focus();
+            return;
+        }
+        var doubt = doubt(child);
+        if (doubt.isPresent() && !child.id().equals(asked)) {
+            asked = child.id();
+            said.setText(doubt.get());
+            said.addClassName("harm");
             return;
         }
         var given = films.assign(item.film(), item.version(), child.id(), takenOn.getValue(), null);

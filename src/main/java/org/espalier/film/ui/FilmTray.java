@@ -14,6 +14,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.access.Site;
 import org.espalier.film.FilmState;
@@ -87,9 +88,13 @@ final class FilmTray extends Composite<Section> {
                         "film.came-on",
                         DateText.of(item.receivedAt().atZone(site.zone()).toLocalDate())),
                 fact("film.file", item.originalName()));
-        Stream.of(label.studyDescription(), label.seriesDescription())
-                .filter(text -> text != null)
-                .forEach(text -> facts.add(fact("film.says", text)));
+        var says = Stream.of(label.studyDescription(), label.seriesDescription())
+                .flatMap(Stream::ofNullable)
+                .distinct()
+                .collect(Collectors.joining(" · "));
+        if (!says.isEmpty()) {
+            facts.add(fact("film.says", says));
+        }
         item.aside().ifPresent(reason -> facts.add(reason(Texts.of(reason))));
         return facts;
     }

@@ -50,7 +50,7 @@ final class OrderDialog extends Dialog {
         this.today = today;
         this.order = order;
         day = new DateEntryField(Texts.text("film.order.day"), () -> today);
-        day.type(DateText.of(today));
+        day.type(DateText.typed(today));
         setHeaderTitle(Texts.text("film.order.title"));
         setUpFields();
         var radiation = new Paragraph(Texts.text("film.radiation", films));

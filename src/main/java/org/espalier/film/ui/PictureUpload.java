@@ -47,7 +47,7 @@ final class PictureUpload extends Composite<Div> {
         this.today = today;
         this.changed = changed;
         takenOn = new DateEntryField(Texts.text("film.picture.day"), () -> today);
-        takenOn.type(DateText.of(today));
+        takenOn.type(DateText.typed(today));
         takenOn.addValueChangeListener(change -> settleTerms());
         consent.setLabel(Texts.text("film.picture.consent"));
         consent.setItems(Consent.By.values());

@@ -26,6 +26,7 @@ final class BookDialog extends VisitDialog {
         on = day("followup.book.on", today);
         at = field(new TimePicker(Texts.text("followup.book.at")));
         at.setHelperText(Texts.text("followup.book.at.help"));
+        at.setI18n(new TimePicker.TimePickerI18n().setBadInputErrorMessage(Texts.text("followup.book.at.unread")));
         visit.appointment().ifPresent(appointment -> {
             on.setValue(appointment.on());
             appointment.time().ifPresent(at::setValue);
@@ -36,7 +37,8 @@ final class BookDialog extends VisitDialog {
     @Override
     boolean save() {
         var day = on.getValue();
-        if (!isDay(on, day != null && !day.isBefore(today), "followup.day.to-come")) {
+        boolean dayToCome = isDay(on, day != null && !day.isBefore(today), "followup.day.to-come");
+        if (!dayToCome || at.isInvalid()) {
             return false;
         }
         return isWritten(

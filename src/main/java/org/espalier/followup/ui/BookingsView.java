@@ -45,7 +45,8 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         hospital.setItemLabelGenerator(Site::name);
         file.setHelperText(Texts.text("followup.bookings.file.help"));
         file.setWidthFull();
-        file.setMaxHeight("16rem");
+        file.setMinRows(6);
+        file.setMaxRows(14);
         file.addValueChangeListener(change -> take.setEnabled(false));
         said.getElement().setAttribute("role", "status");
         lines.addClassName("steps");
@@ -54,8 +55,12 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
             show(bookings.take(hospital.getValue().id(), file.getValue()), "followup.bookings.taken");
             take.setEnabled(false);
         });
+        var upload = new BookingUpload(text -> {
+            file.setValue(text);
+            preview();
+        });
         getContent().addClassName("screen");
-        getContent().add(new H1(Texts.text("followup.bookings")), hospital, file, actions(), said, lines);
+        getContent().add(new H1(Texts.text("followup.bookings")), hospital, upload, file, actions(), said, lines);
     }
 
     @Override
@@ -71,15 +76,17 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private Div actions() {
-        var preview = new Button(Texts.text("followup.bookings.preview"), click -> {
-            var found = bookings.preview(hospital.getValue().id(), file.getValue());
-            show(found, "followup.bookings.previewed");
-            take.setEnabled(found.stream().anyMatch(line -> line.effect() != BookingLine.Effect.NOT_TAKEN));
-        });
+        var preview = new Button(Texts.text("followup.bookings.preview"), click -> preview());
         preview.addThemeVariants(ButtonVariant.PRIMARY);
         var actions = new Div(preview, take);
         actions.addClassName("actions");
         return actions;
+    }
+
+    private void preview() {
+        var found = bookings.preview(hospital.getValue().id(), file.getValue());
+        show(found, "followup.bookings.previewed");
+        take.setEnabled(found.stream().anyMatch(line -> line.effect() != BookingLine.Effect.NOT_TAKEN));
     }
 
     private void show(List<BookingLine> found, String key) {

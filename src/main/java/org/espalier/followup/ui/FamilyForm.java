@@ -107,6 +107,7 @@ final class FamilyForm extends Composite<Section> {
 
     private void addPhone(Phone phone) {
         var number = text("followup.family.phone");
+        number.setErrorMessage(Texts.text("followup.family.phone.missing"));
         number.setValue(phone.number());
         var owner = text("followup.family.phone.owner");
         owner.setValue(phone.owner());
@@ -121,6 +122,9 @@ final class FamilyForm extends Composite<Section> {
     }
 
     private void save() {
+        if (!isEveryOwnerReached()) {
+            return;
+        }
         var numbers = phoneFields.stream()
                 .filter(fields -> !fields.number().getValue().isBlank())
                 .map(fields -> new Phone(
@@ -147,6 +151,14 @@ final class FamilyForm extends Composite<Section> {
         }
         answer.setText(Texts.text(saved ? "followup.kept" : "followup.family.changed-meanwhile", theirs()));
         answer.setClassName(saved ? "" : "soon");
+    }
+
+    /** A row without number and owner goes; an owner without a number is asked about. */
+    private boolean isEveryOwnerReached() {
+        phoneFields.forEach(fields -> fields.number()
+                .setInvalid(fields.number().getValue().isBlank()
+                        && !fields.owner().getValue().isBlank()));
+        return phoneFields.stream().noneMatch(fields -> fields.number().isInvalid());
     }
 
     /** What stands on record now, to be held beside what is typed. */

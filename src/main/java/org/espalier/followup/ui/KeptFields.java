@@ -96,11 +96,12 @@ final class KeptFields {
         return place(name, () -> field.getValue() == null ? "" : field.getValue(), field::setValue);
     }
 
+    /** What may be chosen no more is not brought back. */
     <E extends Enum<E>> KeptFields choice(String name, Select<E> field, Class<E> type) {
         field.addValueChangeListener(this::keepTyped);
         return place(
                 name, () -> field.getValue() == null ? "" : field.getValue().name(), text -> {
-                    if (!text.isEmpty()) {
+                    if (!text.isEmpty() && field.getListDataView().contains(Enum.valueOf(type, text))) {
                         field.setValue(Enum.valueOf(type, text));
                     }
                 });

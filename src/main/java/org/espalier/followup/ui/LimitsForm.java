@@ -38,7 +38,7 @@ final class LimitsForm extends Composite<Section> {
         reason.setErrorMessage(Texts.text("followup.ask.why.missing"));
         reason.setMaxLength(400);
         var grid = new Div();
-        grid.addClassName("form-fields");
+        grid.addClassNames("form-fields", "limit-fields");
         for (var component : Limits.class.getRecordComponents()) {
             var field = new NumberField(Texts.text("followup.limit." + component.getName()));
             field.setReadOnly(!signs);

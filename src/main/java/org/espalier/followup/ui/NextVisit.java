@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.espalier.followup.Appointment;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.Due;
@@ -35,17 +36,26 @@ final class NextVisit extends Composite<Section> {
     private final transient Drafts drafts;
     private final Limits limits;
     private final LocalDate today;
-    private final VisitHistory history;
+    private final transient Consumer<Visits> changed;
     private final Div answer = new Div();
     private final Div body = new Div();
 
-    NextVisit(Child child, VisitService service, Drafts drafts, Limits limits, LocalDate today, VisitHistory history) {
+    /**
+     * @param changed hears of the visits as they stand, at first and after each change
+     */
+    NextVisit(
+            Child child,
+            VisitService service,
+            Drafts drafts,
+            Limits limits,
+            LocalDate today,
+            Consumer<Visits> changed) {
         this.child = child;
         this.service = service;
         this.drafts = drafts;
         this.limits = limits;
         this.today = today;
-        this.history = history;
+        this.changed = changed;
         answer.getElement().setAttribute("role", "status");
         getContent().addClassNames("sheet", "next-visit");
         getContent().add(new H2(Texts.text("followup.next")), answer, body);
@@ -54,7 +64,7 @@ final class NextVisit extends Composite<Section> {
 
     private void refresh() {
         var visits = service.of(child.id());
-        history.show(visits.steps());
+        changed.accept(visits);
         body.removeAll();
         visits.open().ifPresent(visit -> show(visit, visits));
         visits.end().ifPresent(this::show);
@@ -180,6 +190,7 @@ final class NextVisit extends Composite<Section> {
     private KeptFields kept(String what, UUID subject) {
         return new KeptFields(drafts, DRAFT + what, subject);
     }
+
     /** Why it was not written down, in words; empty when it was. */
     private Optional<String> happens(Visit visit, Happening happening) {
         return switch (service.record(visit, happening)) {

@@ -58,8 +58,20 @@ final class RecallList extends Composite<Div> {
         empty.setVisible(rows.isEmpty());
     }
 
+    /** Puts the keyboard where it was before something was written down: the next child came up when one left. */
+    void goOn(int place) {
+        if (!rows.isEmpty()) {
+            current = Math.clamp(place, 0, rows.size() - 1);
+            rows.get(current).focus();
+        }
+    }
+
+    /** The place of the child last looked at. */
+    int place() {
+        return current;
+    }
+
     private void move(int by) {
-        current = Math.clamp(current + by, 0, rows.size() - 1);
-        rows.get(current).focus();
+        goOn(current + by);
     }
 }

@@ -1,5 +1,7 @@
 package org.espalier.followup.ui;
 
+import com.vaadin.flow.component.ClickEvent;
+import com.vaadin.flow.component.ComponentEventListener;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Anchor;
@@ -42,30 +44,40 @@ final class RecallRow extends Composite<ListItem> {
         if (site != null) {
             link.add(span("label", site.name()));
         }
-        var tryNow = new Button(Texts.text("followup.try." + line.proposed().name()), click -> new AttemptDialog(
-                        line.proposed(),
-                        line.family(),
-                        line.today(),
-                        new KeptFields(
-                                drafts, AttemptDialog.DRAFT, line.visit().id().value()),
-                        attempt -> deeds.tried().accept(line.visit(), attempt))
-                .about(child.who(), line.today())
-                .open());
-        tryNow.setAriaLabel(Texts.text("followup.of-child", tryNow.getText(), name.getText()));
-        var date = new Button(Texts.text("followup.give-date"), click -> new BookDialog(
-                        line.visit(),
-                        line.today(),
-                        new KeptFields(
-                                drafts,
-                                NextVisit.DRAFT + "date",
-                                line.visit().id().value()),
-                        happening -> deeds.happens().apply(line.visit(), happening))
-                .about(child.who(), line.today())
-                .open());
-        date.setAriaLabel(Texts.text("followup.of-child", date.getText(), name.getText()));
+        var tryNow = deed("followup.try." + line.proposed().name(), name.getText(), click -> {
+            onFocus.run();
+            attempt(line, drafts, deeds).about(child.who(), line.today()).open();
+        });
+        var date = deed("followup.give-date", name.getText(), click -> {
+            onFocus.run();
+            date(line, drafts, deeds).about(child.who(), line.today()).open();
+        });
         var deedsHere = new Div(tryNow, date);
         deedsHere.addClassNames("row-deeds", "no-print");
         getContent().add(link, why(line), tried(line), new Reach(line.family()), deedsHere);
+    }
+
+    private static Button deed(String key, String name, ComponentEventListener<ClickEvent<Button>> then) {
+        var deed = new Button(Texts.text(key), then);
+        deed.setAriaLabel(Texts.text("followup.of-child", deed.getText(), name));
+        return deed;
+    }
+
+    private static VisitDialog attempt(RecallLine line, Drafts drafts, Deeds deeds) {
+        return new AttemptDialog(
+                line.proposed(),
+                line.family(),
+                line.today(),
+                new KeptFields(drafts, AttemptDialog.DRAFT, line.visit().id().value()),
+                attempt -> deeds.tried().accept(line.visit(), attempt));
+    }
+
+    private static VisitDialog date(RecallLine line, Drafts drafts, Deeds deeds) {
+        return new BookDialog(
+                line.visit(),
+                line.today(),
+                new KeptFields(drafts, NextVisit.DRAFT + "date", line.visit().id().value()),
+                happening -> deeds.happens().apply(line.visit(), happening));
     }
 
     private static String number(@Nullable String local) {
@@ -100,9 +112,13 @@ final class RecallRow extends Composite<ListItem> {
                 .ifPresentOrElse(
                         last -> {
                             tried.add(span("", attempt(last)));
+                            last.note().ifPresent(note -> tried.add(span("label", note)));
                             last.next().ifPresent(next -> tried.add(span("next", next(next))));
                         },
                         () -> tried.add(span("label", Texts.text("followup.nothing-tried"))));
+        if (line.tried() > 1) {
+            tried.add(span("label", Texts.text("followup.tried.times", line.tried())));
+        }
         return tried;
     }
 
@@ -111,7 +127,8 @@ final class RecallRow extends Composite<ListItem> {
                 "followup.attempt.short", DateText.of(last.on()), Texts.of(last.channel()), Texts.of(last.outcome()));
     }
 
-    private static String next(Attempt.Next next) {
+    /** What is to be done next, and when. */
+    static String next(Attempt.Next next) {
         return next.on()
                 .map(on -> Texts.text("followup.next-step-on", next.step(), DateText.of(on)))
                 .orElseGet(() -> Texts.text("followup.next-step", next.step()));

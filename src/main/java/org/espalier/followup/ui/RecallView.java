@@ -110,6 +110,7 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     public String getPageTitle() {
         return Texts.page("followup.recall.title");
     }
+
     /** On paper stand all of them, not only those shown so far. */
     private Component print() {
         var print = new Button(Texts.text("followup.print"));
@@ -124,14 +125,14 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     private void tried(Visit visit, Attempt attempt) {
         recall.tried(visit, attempt);
-        show();
+        goOn();
     }
 
     /** Why it was not written down, in words; empty when it was. */
     private Optional<String> happens(Visit visit, Happening happening) {
         boolean done = visits.record(visit, happening) instanceof VisitOutcome.Done;
         if (done) {
-            show();
+            goOn();
         }
         return done ? Optional.empty() : Optional.of(Texts.text("followup.changed-meanwhile"));
     }
@@ -163,6 +164,13 @@ class RecallView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         keys.setVisible(shown > 1);
         var day = shownSites.isEmpty() ? "" : DateText.inWords(siteService.today(ids.getFirst()));
         said.setText(Texts.text("followup.recall.said", page.all(), day));
+    }
+
+    /** Shows what changed and leaves the keyboard in its place. */
+    private void goOn() {
+        int place = list.place();
+        show();
+        list.goOn(place);
     }
 
     private void showMore() {

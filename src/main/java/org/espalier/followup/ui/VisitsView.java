@@ -11,6 +11,8 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.SiteService;
 import org.espalier.followup.DueByService;
 import org.espalier.followup.FamilyService;
+import org.espalier.followup.LetterService;
+import org.espalier.followup.RecallService;
 import org.espalier.followup.SharedCareService;
 import org.espalier.followup.TransferService;
 import org.espalier.followup.VisitService;
@@ -30,6 +32,8 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private final VisitService visits;
     private final DueByService dueBy;
     private final FamilyService families;
+    private final RecallService recall;
+    private final LetterService letters;
     private final TransferService transfers;
     private final SharedCareService sharedCare;
     private final SiteService sites;
@@ -41,6 +45,8 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             VisitService visits,
             DueByService dueBy,
             FamilyService families,
+            RecallService recall,
+            LetterService letters,
             TransferService transfers,
             SharedCareService sharedCare,
             SiteService sites,
@@ -50,6 +56,8 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         this.visits = visits;
         this.dueBy = dueBy;
         this.families = families;
+        this.recall = recall;
+        this.letters = letters;
         this.transfers = transfers;
         this.sharedCare = sharedCare;
         this.sites = sites;
@@ -72,15 +80,26 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var today = sites.today(child.site());
         var limits = dueBy.limits(child.site());
         var history = new VisitHistory();
-        var next = new NextVisit(child, visits, drafts, limits, today, history);
-        var parts = new Div(next, history);
+        var parts = new Div();
         parts.addClassName("parts");
         if (careSites.all().stream().anyMatch(site -> site.id().equals(child.site()))) {
+            var attempts = new AttemptsPanel(child, recall, families, today, drafts);
+            var written = new LetterPanel(child, letters, families.of(child.id()).language());
             parts.add(
+                    new NextVisit(child, visits, drafts, limits, today, now -> {
+                        history.show(now.steps());
+                        attempts.show(now.open());
+                        written.show();
+                    }),
+                    history,
+                    attempts,
                     new FamilyForm(child, families, drafts),
-                    new LetterPanel(child, families.of(child.id()).language()),
+                    written,
                     new SharedCarePanel(child, sharedCare, sites, drafts),
                     new TransferPanel(child, transfers, sites, drafts));
+        } else {
+            parts.add(
+                    new NextVisit(child, visits, drafts, limits, today, now -> history.show(now.steps())), history);
         }
         var body = new Div(new H1(Texts.text("followup.visits")), parts);
         body.addClassName("screen");

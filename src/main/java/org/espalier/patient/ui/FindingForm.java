@@ -177,7 +177,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
             clear();
             setCorrecting(fact.id());
             begin(true);
-            on.type(DateText.of(fact.on()));
+            on.type(DateText.typed(fact.on()));
             fill(fact.finding());
             say(Texts.text("patient.correcting"), "soon");
             reason.focus();

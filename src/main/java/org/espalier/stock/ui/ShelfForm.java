@@ -51,7 +51,7 @@ final class ShelfForm extends Composite<Div> {
         owner.setValue(shelf.owner() == null ? "" : shelf.owner());
         var day = shelf.backBy();
         if (day != null) {
-            back.type(DateText.of(day));
+            back.type(DateText.typed(day));
         }
     }
 

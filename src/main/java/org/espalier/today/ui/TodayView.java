@@ -149,13 +149,22 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
     }
 
     private static String url(OpenDraft draft) {
+        var of = draft.child().map(child -> child.id().value()).orElse(draft.subject());
         return switch (draft.kind()) {
             case READING -> Urls.film(draft.subject());
-            case CHILD_NEW -> Urls.NEW_CHILD + "?child=" + draft.subject();
-            case CHILD_EDIT -> Urls.editChild(draft.subject());
-            case DIAGNOSIS, BODY_SIZE, BONE_AGE, VISIT, STAGE, LAB, BONE_DISEASE, IMAGING ->
-                Urls.examination(draft.subject());
-            case PROCEDURE -> Urls.recordProcedure(draft.subject());
+            case CHILD_NEW -> Urls.NEW_CHILD + "?child=" + of;
+            case CHILD_EDIT -> Urls.editChild(of);
+            case DIAGNOSIS, BODY_SIZE, BONE_AGE, VISIT, STAGE, LAB, BONE_DISEASE, IMAGING -> Urls.examination(of);
+            case PROCEDURE -> Urls.recordProcedure(of);
+            case ATTEMPT,
+                    FAMILY,
+                    NEXT_VISIT_DATE,
+                    NEXT_VISIT_NOT_BROUGHT,
+                    NEXT_VISIT_GIVEN_UP,
+                    NEXT_VISIT_END,
+                    NEXT_VISIT_RESUME,
+                    SHARED_CARE,
+                    TRANSFER -> Urls.visits(of);
         };
     }
 

@@ -26,7 +26,7 @@ final class CareDialog extends FactDialog {
     CareDialog(Desk desk, Treatment treatment, Runnable done) {
         super("treatment.care.new", "treatment.care.save", desk, treatment, done);
         on = new DateEntryField(Texts.text("treatment.care.on"), treatment::today);
-        on.type(DateText.of(treatment.today()));
+        on.type(DateText.typed(treatment.today()));
         side.setEmptySelectionAllowed(true);
         side.setEmptySelectionCaption(Texts.text("treatment.care.both"));
         side.setItemLabelGenerator(one -> one == null ? Texts.text("treatment.care.both") : Texts.of(one));

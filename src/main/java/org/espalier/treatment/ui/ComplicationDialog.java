@@ -26,7 +26,7 @@ final class ComplicationDialog extends FactDialog {
     ComplicationDialog(Desk desk, Treatment treatment, Runnable done) {
         super("treatment.complication.new", "treatment.complication.save", desk, treatment, done);
         on = new DateEntryField(Texts.text("treatment.seen.on"), treatment::today);
-        on.type(DateText.of(treatment.today()));
+        on.type(DateText.typed(treatment.today()));
         ask(on, kind, grade, side, note);
     }
 

@@ -27,7 +27,7 @@ final class FindingDialog extends FactDialog {
         super("treatment.seen.new", "treatment.seen.save", desk, treatment, done);
         this.implant = implant;
         on = new DateEntryField(Texts.text("treatment.seen.on"), treatment::today);
-        on.type(DateText.of(treatment.today()));
+        on.type(DateText.typed(treatment.today()));
         toldOn = new DateEntryField(Texts.text("treatment.told-on"), treatment::today);
         toldOn.setVisible(false);
         seen.addValueChangeListener(

@@ -71,7 +71,7 @@ final class NextVisitFields extends Composite<Div> {
 
     private void take(NextPick pick, @Nullable LocalDate done) {
         if (done != null) {
-            type(DateText.of(pick.after(done)), pick.why());
+            type(DateText.typed(pick.after(done)), pick.why());
             changed.run();
         }
     }

@@ -144,7 +144,7 @@ final class PlanDialog extends FactDialog {
         List.of(askedOn, theatreOn).forEach(field -> {
             var day = field == askedOn ? plan.askedOn() : plan.theatreOn();
             if (day != null) {
-                field.type(DateText.of(day));
+                field.type(DateText.typed(day));
             }
         });
     }

@@ -89,7 +89,7 @@ final class ProcedureForm extends Composite<Div> {
                         summary,
                         stops,
                         actions());
-        on.type(DateText.of(today));
+        on.type(DateText.typed(today));
         corrected.flatMap(Procedure::data).ifPresent(this::fill);
         draft.typed().ifPresent(this::goOn);
         listen();
@@ -183,12 +183,12 @@ final class ProcedureForm extends Composite<Div> {
     }
 
     private void fill(ProcedureData data) {
-        on.type(DateText.of(data.on()));
+        on.type(DateText.typed(data.on()));
         elsewhere.setValue(data.elsewhere());
         surgeon.setValue(Optional.ofNullable(data.surgeon()).orElse(""));
         note.setValue(Optional.ofNullable(data.note()).orElse(""));
         minutes.fill(data.measured().theatre(), data.measured().anaesthesia());
-        next.type(DateText.of(data.next().date()), data.next().why());
+        next.type(DateText.typed(data.next().date()), data.next().why());
         acts.fill(data.acts().stream().map(QuickPicks::typed).toList());
     }
 

@@ -43,6 +43,6 @@ class ChildMergeTests {
         var unknown = new ChildData("Silva", null, BORN, null, null);
         assertThat(Field.GIVEN_NAME.text(unknown)).isEqualTo("not known");
         assertThat(Field.SEX.text(unknown)).isEqualTo("not known");
-        assertThat(Field.BIRTH_DATE.text(unknown)).isEqualTo("14-Jul-2019");
+        assertThat(Field.BIRTH_DATE.text(unknown)).isEqualTo("14\u2011Jul\u20112019");
     }
 }
