@@ -55,6 +55,16 @@ public final class DueText {
                 : Texts.text("followup.in", DateText.of(Age.between(today, day)));
     }
 
+    /** A date that was given, with its time where one is known, and how far off it is. */
+    public static String date(Appointment appointment, LocalDate today) {
+        var day = DateText.inWords(appointment.on());
+        var far = away(appointment.on(), today);
+        return appointment
+                .time()
+                .map(time -> Texts.text("followup.date-at", day, time.toString(), far))
+                .orElseGet(() -> Texts.text("followup.date", day, far));
+    }
+
     private static String risk(Risk risk) {
         return switch (risk) {
             case Risk.PastTarget(double inTime, double monthLater) ->

@@ -35,6 +35,7 @@ final class BookingUpload extends Composite<Div> {
             }
             upload.clearFileList();
         });
+        getContent().addClassName("booking-upload");
         getContent().add(upload);
     }
 

@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
-import org.espalier.followup.Appointment;
 import org.espalier.followup.CareEnd;
 import org.espalier.followup.Due;
 import org.espalier.followup.DueText;
@@ -112,22 +111,13 @@ final class NextVisit extends Composite<Section> {
     }
 
     private Paragraph date(Visit visit) {
-        var text = visit.appointment().map(this::dateText).orElseGet(() -> Texts.text("followup.no-date"));
+        var text = visit.appointment().map(appointment -> DueText.date(appointment, today)).orElseGet(() -> Texts.text("followup.no-date"));
         var date = new Paragraph(text);
         boolean inTime = visit.appointment()
                 .filter(appointment -> !appointment.on().isAfter(visit.due().lookBy()))
                 .isPresent();
         date.addClassName(inTime ? "appointment" : "soon");
         return date;
-    }
-
-    private String dateText(Appointment appointment) {
-        var day = DateText.inWords(appointment.on());
-        var far = DueText.away(appointment.on(), today);
-        return appointment
-                .time()
-                .map(time -> Texts.text("followup.date-at", day, time.toString(), far))
-                .orElseGet(() -> Texts.text("followup.date", day, far));
     }
 
     /** A day with what comes of letting it pass. */

@@ -9,6 +9,8 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.followup.Attempt;
@@ -17,7 +19,6 @@ import org.espalier.followup.Channel;
 import org.espalier.followup.DueText;
 import org.espalier.followup.RecallService;
 import org.espalier.followup.Reminder;
-import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -29,6 +30,7 @@ final class ReminderList extends Composite<Section> {
     private final Site site;
     private final LocalDate today;
     private final UnorderedList list = new UnorderedList();
+    private final List<Button> deeds = new ArrayList<>();
 
     ReminderList(RecallService recall, Site site, LocalDate today) {
         this.recall = recall;
@@ -42,9 +44,17 @@ final class ReminderList extends Composite<Section> {
 
     private void show() {
         list.removeAll();
+        deeds.clear();
         var reminders = recall.reminders(site.id());
         reminders.forEach(reminder -> list.add(item(reminder)));
         setVisible(!reminders.isEmpty());
+    }
+
+    /** The keyboard goes on with the family that came up. */
+    private void goOn(int place) {
+        if (!deeds.isEmpty()) {
+            deeds.get(Math.clamp(place, 0, deeds.size() - 1)).focus();
+        }
     }
 
     private ListItem item(Reminder reminder) {
@@ -52,7 +62,7 @@ final class ReminderList extends Composite<Section> {
         var name = new Span(IdentityBanner.name(reminder.child().who()));
         name.addClassName("name");
         var link = new Anchor(Urls.visits(reminder.child().id().value()), name);
-        var when = new Span(DateText.of(appointment.on()) + " (" + DueText.away(appointment.on(), today) + ")");
+        var when = new Span(DueText.date(appointment, today));
         var done = new Button(Texts.text("followup.reminded"), click -> {
             recall.tried(
                     reminder.visit(),
@@ -63,10 +73,15 @@ final class ReminderList extends Composite<Section> {
                             Optional.empty(),
                             Optional.empty(),
                             Optional.empty()));
+            int place = deeds.indexOf(click.getSource());
             show();
+            goOn(place);
         });
         done.addClassName("no-print");
         done.setVisible(reminder.family().mayBeContacted());
+        if (done.isVisible()) {
+            deeds.add(done);
+        }
         done.setAriaLabel(Texts.text("followup.of-child", done.getText(), name.getText()));
         return new ListItem(link, when, new Reach(reminder.family()), done);
     }
