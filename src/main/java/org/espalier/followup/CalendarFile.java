@@ -35,7 +35,8 @@ final class CalendarFile {
         event.add(new Uid(visit.id().value() + "@espalier"));
         event.add(new Sequence((int) visit.version()));
         event.add(new Location(letter.hospital() + ", " + letter.letterhead().address()));
-        event.add(new Description(text.text("call.text", LEFT_TO_RIGHT + letter.letterhead().phone() + END)));
+        event.add(new Description(
+                text.text("call.text", LEFT_TO_RIGHT + letter.letterhead().phone() + END)));
         event.add(alarm(text));
         return new Calendar()
                 .withProdId("-//Espalier//visits//EN")

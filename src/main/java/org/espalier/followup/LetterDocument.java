@@ -100,8 +100,7 @@ final class LetterDocument {
         box.setAttribute("space-after", "8pt");
         box.setAttribute("font-weight", "bold");
         var date = letter.appointment().filter(one -> letter.kind().needsDate());
-        date.ifPresentOrElse(
-                one -> labelled(box, "when", when(one)), () -> labelled(box, "by", text.day(letter.by())));
+        date.ifPresentOrElse(one -> labelled(box, "when", when(one)), () -> labelled(box, "by", text.day(letter.by())));
         labelled(box, "where", letter.hospital() + ", " + letter.letterhead().address());
     }
 

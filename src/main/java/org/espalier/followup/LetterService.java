@@ -82,8 +82,8 @@ public class LetterService {
 
     /** Each kind of letter and whether it can be written; none for a child of whom the caller may know nothing. */
     public List<LetterOffer> offers(Child child) {
-        boolean known = visits.findOpen(child.id()).isPresent()
-                || steps.end(child.id()).isPresent();
+        boolean known =
+                visits.findOpen(child.id()).isPresent() || steps.end(child.id()).isPresent();
         return Stream.of(LetterKind.values())
                 .filter(kind -> known)
                 .map(kind -> new LetterOffer(kind, refusal(child, kind)))

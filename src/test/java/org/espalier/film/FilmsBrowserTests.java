@@ -97,7 +97,8 @@ class FilmsBrowserTests {
             assertThat(give).isVisible();
             person.settle().picture("films-assign-" + screen).assertAccessible();
             give.click();
-            assertThat(page.getByText("Number or birth date differ: the film says")).isVisible();
+            assertThat(page.getByText("Number or birth date differ: the film says"))
+                    .isVisible();
             person.settle().picture("films-doubted-" + screen).assertAccessible();
             give.click();
             assertThat(page.getByText("QUILLFEATHER")).hasCount(0);

@@ -29,8 +29,8 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 @IntegrationTest
 class RecallBrowserTests {
 
-    private static final String PRINTED = "window.print = () => window.onPaper = "
-            + "document.querySelectorAll('.recall-lines > li').length";
+    private static final String PRINTED =
+            "window.print = () => window.onPaper = " + "document.querySelectorAll('.recall-lines > li').length";
 
     /** What has the focus, in the words a screen reader would say. */
     private static final String FOCUSED = """
@@ -114,9 +114,7 @@ class RecallBrowserTests {
     @Test
     void takesTheFileOfTheBookingSystemAfterALookAtIt() {
         child();
-        var file = "number,booking,date,time,outcome\n"
-                + "R-1,B-1,2030-01-07,09:30,\n"
-                + "R-2,B-2,7/1/2030,,\n";
+        var file = "number,booking,date,time,outcome\n" + "R-1,B-1,2030-01-07,09:30,\n" + "R-2,B-2,7/1/2030,,\n";
         try (var person = signedIn()) {
             var page = person.page();
             person.open("bookings");
@@ -151,7 +149,8 @@ class RecallBrowserTests {
             person.open("child/" + child.value() + "/visits");
             page.getByLabel("Whose").fill("the aunt");
             button(page, "Save").click();
-            assertThat(page.getByText("Type the number, or take away whose it is.")).isVisible();
+            assertThat(page.getByText("Type the number, or take away whose it is."))
+                    .isVisible();
             assertThat(page.getByLabel("Whose")).hasValue("the aunt");
         }
     }

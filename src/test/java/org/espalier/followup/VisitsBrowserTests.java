@@ -257,7 +257,8 @@ class VisitsBrowserTests {
             Assertions.assertThat(early.status()).isEqualTo(409);
             Assertions.assertThat(early.text()).contains("whom to call");
             person.open(visits());
-            assertThat(page.getByText("No letter can say yet where your hospital is").first())
+            assertThat(page.getByText("No letter can say yet where your hospital is")
+                            .first())
                     .isVisible();
 
             person.open("limits");

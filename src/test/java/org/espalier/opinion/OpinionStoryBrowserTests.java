@@ -99,8 +99,8 @@ class OpinionStoryBrowserTests {
 
     private ChildId child(Sender surgeon) {
         var child = new ChildId(ids.next());
-        surgeon.does(() -> patients.register(
-                surgeon.site(), child, new ChildData(NAME, "Amalia", BORN, Sex.FEMALE, NUMBER)));
+        surgeon.does(() ->
+                patients.register(surgeon.site(), child, new ChildData(NAME, "Amalia", BORN, Sex.FEMALE, NUMBER)));
         return child;
     }
 

@@ -146,11 +146,10 @@ class TodayServiceIntegrationTests {
         network.as(surgeon, () -> drafts.start("next-visit-date", visit.id().value(), "{}"));
         network.as(surgeon, () -> drafts.start("family", child.value(), "{}"));
         assertThat(open(surgeon).drafts())
-                .allSatisfy(draft ->
-                        assertThat(draft.child().orElseThrow().id()).isEqualTo(child))
+                .allSatisfy(
+                        draft -> assertThat(draft.child().orElseThrow().id()).isEqualTo(child))
                 .extracting(OpenDraft::kind)
-                .containsExactly(
-                        OpenDraft.Kind.FAMILY, OpenDraft.Kind.NEXT_VISIT_DATE, OpenDraft.Kind.ATTEMPT);
+                .containsExactly(OpenDraft.Kind.FAMILY, OpenDraft.Kind.NEXT_VISIT_DATE, OpenDraft.Kind.ATTEMPT);
         var came = new Happening.Arrived(network.as(surgeon, () -> sites.today(site)), Optional.empty());
         network.as(surgeon, () -> visits.record(visit, came));
         assertThat(open(surgeon).drafts()).extracting(OpenDraft::kind).containsExactly(OpenDraft.Kind.FAMILY);

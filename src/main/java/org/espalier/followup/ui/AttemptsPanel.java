@@ -75,8 +75,7 @@ final class AttemptsPanel extends Composite<Section> {
     private static ListItem item(Attempt attempt) {
         var day = new Span(DateText.of(attempt.on()));
         day.addClassName("day");
-        var what =
-                new Span(Texts.text("followup.attempt", Texts.of(attempt.channel()), Texts.of(attempt.outcome())));
+        var what = new Span(Texts.text("followup.attempt", Texts.of(attempt.channel()), Texts.of(attempt.outcome())));
         what.addClassName("what");
         var more = Stream.of(
                         attempt.note(),

@@ -50,8 +50,8 @@ final class LetterPanel extends Composite<Section> {
         links.removeAll();
         var spoken = "language=" + language.getValue().name();
         var offers = letters.offers(child);
-        offers.forEach(offer -> links.add(
-                entry(offer, "letter?kind=" + offer.kind().name() + "&" + spoken, Texts.of(offer.kind()))));
+        offers.forEach(offer ->
+                links.add(entry(offer, "letter?kind=" + offer.kind().name() + "&" + spoken, Texts.of(offer.kind()))));
         links.add(new ListItem(link("plate-card?" + spoken, Texts.text("followup.plate-card"))));
         offers.stream()
                 .filter(offer -> offer.kind() == LetterKind.INVITATION)

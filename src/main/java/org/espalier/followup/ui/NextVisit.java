@@ -111,7 +111,9 @@ final class NextVisit extends Composite<Section> {
     }
 
     private Paragraph date(Visit visit) {
-        var text = visit.appointment().map(appointment -> DueText.date(appointment, today)).orElseGet(() -> Texts.text("followup.no-date"));
+        var text = visit.appointment()
+                .map(appointment -> DueText.date(appointment, today))
+                .orElseGet(() -> Texts.text("followup.no-date"));
         var date = new Paragraph(text);
         boolean inTime = visit.appointment()
                 .filter(appointment -> !appointment.on().isAfter(visit.due().lookBy()))

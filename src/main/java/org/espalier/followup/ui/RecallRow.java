@@ -76,7 +76,8 @@ final class RecallRow extends Composite<ListItem> {
         return new BookDialog(
                 line.visit(),
                 line.today(),
-                new KeptFields(drafts, NextVisit.DRAFT + "date", line.visit().id().value()),
+                new KeptFields(
+                        drafts, NextVisit.DRAFT + "date", line.visit().id().value()),
                 happening -> deeds.happens().apply(line.visit(), happening));
     }
 

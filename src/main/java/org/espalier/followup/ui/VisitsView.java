@@ -84,7 +84,8 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         parts.addClassName("parts");
         if (careSites.all().stream().anyMatch(site -> site.id().equals(child.site()))) {
             var attempts = new AttemptsPanel(child, recall, families, today, drafts);
-            var written = new LetterPanel(child, letters, families.of(child.id()).language());
+            var written =
+                    new LetterPanel(child, letters, families.of(child.id()).language());
             parts.add(
                     new NextVisit(child, visits, drafts, limits, today, now -> {
                         history.show(now.steps());
@@ -98,8 +99,7 @@ class VisitsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                     new SharedCarePanel(child, sharedCare, sites, drafts),
                     new TransferPanel(child, transfers, sites, drafts));
         } else {
-            parts.add(
-                    new NextVisit(child, visits, drafts, limits, today, now -> history.show(now.steps())), history);
+            parts.add(new NextVisit(child, visits, drafts, limits, today, now -> history.show(now.steps())), history);
         }
         var body = new Div(new H1(Texts.text("followup.visits")), parts);
         body.addClassName("screen");
