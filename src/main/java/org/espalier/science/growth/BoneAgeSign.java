@@ -52,6 +52,8 @@ public enum BoneAgeSign {
         HAND
     }
 
+    private static final String NOT_PRINTED = "-";
+
     private final Part part;
     private final BySex<Optional<Age>> ages;
 
@@ -63,7 +65,7 @@ public enum BoneAgeSign {
         part = Part.valueOf(row.text("part"));
         ages = BySex.of(sex -> {
             var column = sex == Sex.FEMALE ? "girls" : "boys";
-            return row.text(column).isEmpty() ? Optional.empty() : Optional.of(Age.ofDecimalYears(row.number(column)));
+            return row.text(column).equals(NOT_PRINTED) ? Optional.empty() : Optional.of(Age.ofDecimalYears(row.number(column)));
         });
     }
 
