@@ -65,7 +65,9 @@ public enum BoneAgeSign {
         part = Part.valueOf(row.text("part"));
         ages = BySex.of(sex -> {
             var column = sex == Sex.FEMALE ? "girls" : "boys";
-            return row.text(column).equals(NOT_PRINTED) ? Optional.empty() : Optional.of(Age.ofDecimalYears(row.number(column)));
+            return row.text(column).equals(NOT_PRINTED)
+                    ? Optional.empty()
+                    : Optional.of(Age.ofDecimalYears(row.number(column)));
         });
     }
 
