@@ -1,13 +1,13 @@
 /**
- * What the course chart is given. Element `<course-chart>`, one property:
+ * What the course chart is given. Element `<course-chart>`, two properties:
  *
  * | property | type               | meaning                                                       |
  * |----------|--------------------|---------------------------------------------------------------|
  * | `model`  | CourseModel        | everything drawn, values and texts ready (`CourseModel.java`)  |
- * | `texts`  | Partial<Texts>     | the words of the chart in the reader's language               |
+ * | `texts`  | Texts              | the words of the chart in the reader's language (`texts.ts`)  |
  *
- * Events: `point-chosen` {track, date, film} when a point is pressed and has no `href`; a point or film with `href` is a
- * link. Which limb and which quantity is shown stays in the browser, at first the first four quantities of the list;
+ * Events: `point-chosen` {track, date, film} when a point is pressed and has no `href`; a point or film with `href` is
+ * a link. Which limb and which quantity is shown stays in the browser, at first the first four quantities of the list;
  * `shown-changed` {sides, quantities} says so.
  *
  * The chart places values on a scale and nothing more: directions, changes, bands and all texts are the server's.

@@ -12,7 +12,7 @@ import { filmStrip } from './films.js';
 import { foot, footHeight } from './foot.js';
 import { ground, lastValues, line, pointKey, type Pointing } from './lane.js';
 import { TimeScale, ValueScale } from './scale.js';
-import { ENGLISH, type Texts } from './texts.js';
+import type { Texts } from './texts.js';
 import { Shown, toggles } from './toggles.js';
 
 const AGE_AXIS = 26;
@@ -29,7 +29,7 @@ export class CourseChart extends LitElement {
   static override styles = styles;
 
   @property({ attribute: false }) model?: CourseModel;
-  @property({ attribute: false }) texts: Partial<Texts> = {};
+  @property({ attribute: false }) texts!: Texts;
 
   @state() private width = 0;
   @state() private shown = Shown.of([]);
@@ -46,10 +46,6 @@ export class CourseChart extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.sizes.disconnect();
-  }
-
-  private get words(): Texts {
-    return { ...ENGLISH, ...this.texts };
   }
 
   /** Tracks shown, lane by lane, right before left. */
@@ -73,29 +69,29 @@ export class CourseChart extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { model, words } = this;
+    const { model, texts } = this;
     if (!model) return html`${nothing}`;
-    if (!model.tracks.some(track => track.points.length > 0)) return html`<p class="empty">${words.empty}</p>`;
+    if (!model.tracks.some(track => track.points.length > 0)) return html`<p class="empty">${texts.empty}</p>`;
     const { tracks, shown } = this;
-    return html`${toggles(shown, words, next => this.choose(next))}
+    return html`${toggles(shown, texts, next => this.choose(next))}
       ${tracks.length && this.width ? this.chart(model, shown.lanes, tracks) : nothing}
-      ${tracks.length ? this.keys(model) : html`<p class="empty">${words.nothing}</p>`}`;
+      ${tracks.length ? this.keys(model) : html`<p class="empty">${texts.nothing}</p>`}`;
   }
 
   private keys(model: CourseModel): TemplateResult {
-    const { words } = this;
-    const band = model.quantities.find(quantity => quantity.bandLabel)?.bandLabel ?? words.normal;
+    const { texts } = this;
+    const band = model.quantities.find(quantity => quantity.bandLabel)?.bandLabel ?? texts.normal;
     return html`
       <p class="keys">
         <span class="key"><i class="band"></i>${band}</span>
-        <span class="key">${words.unchanged}</span>
-        <span class="key"><i class="bar"></i>${words.error}</span>
-        ${model.fans.length ? html`<span class="key"><i class="fan"></i>${words.forecast}</span>` : nothing}
+        <span class="key">${texts.unchanged}</span>
+        <span class="key"><i class="bar"></i>${texts.error}</span>
+        ${model.fans.length ? html`<span class="key"><i class="fan"></i>${texts.forecast}</span>` : nothing}
       </p>`;
   }
 
   private chart(model: CourseModel, quantities: Quantity[], tracks: Track[]): TemplateResult {
-    const { words, width } = this;
+    const { texts, width } = this;
     const narrow = width < NARROW_BELOW;
     const { gutter, lastValue, between, lanes: heights } = narrow ? NARROW : WIDE;
     const laneHeight = heights[Math.min(quantities.length, heights.length) - 1];
@@ -112,11 +108,11 @@ export class CourseChart extends LitElement {
     const height = feet + footHeight(rows, narrow);
     const pointing = this.pointing(tracks);
     return html`
-      <div class="chart" role="group" aria-label=${words.chart}>
+      <div class="chart" role="group" aria-label=${texts.chart}>
         <svg width=${width} height=${height} viewBox="0 0 ${width} ${height}">
           <g aria-hidden="true">
-            ${lanes.map(({ quantity, values }) => ground(quantity, time, values, words))}
-            ${timeAxes(model, time, AGE_AXIS, bottom, words)}
+            ${lanes.map(({ quantity, values }) => ground(quantity, time, values, texts))}
+            ${timeAxes(model, time, AGE_AXIS, bottom, texts)}
           </g>
           ${lanes.map(({ own, values }) =>
             own.map(track =>
@@ -126,7 +122,7 @@ export class CourseChart extends LitElement {
           <g aria-hidden="true">
             ${lanes.map(({ own, values }) => {
               const fans = model.fans.filter(one => own.some(track => track.id === one.track));
-              return lastValues(own, fans, time, values, words);
+              return lastValues(own, fans, time, values, texts);
             })}
           </g>
           ${lanes.map(({ own, values }) => own.map(track => line(track, time, values, pointing)))}
@@ -135,7 +131,7 @@ export class CourseChart extends LitElement {
             hide: () => (this.tip = undefined),
           })}
         </svg>
-        <div class="films" role="group" aria-label=${words.films}>${filmStrip(model.films, time)}</div>
+        <div class="films" role="group" aria-label=${texts.films}>${filmStrip(model.films, time)}</div>
         ${this.tip ? this.tipTemplate(this.tip) : nothing}
       </div>`;
   }

@@ -24,7 +24,8 @@ export function fan(forecast: Fan, side: Side, time: TimeScale, values: ValueSca
   const { days } = forecast;
   const along = (pick: 'low90' | 'low50' | 'middle' | 'high50' | 'high90') =>
     days.map(day => `${time.x(day.date)},${values.y(day[pick])}`);
-  const area = (low: 'low90' | 'low50', high: 'high90' | 'high50') => [...along(low), ...along(high).reverse()].join(' ');
+  const area = (low: 'low90' | 'low50', high: 'high90' | 'high50') =>
+    [...along(low), ...along(high).reverse()].join(' ');
   return svg`
     <g class="fan ${side.toLowerCase()}" role="img" aria-label=${forecast.text}>
       <title>${forecast.text}</title>

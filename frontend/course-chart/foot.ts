@@ -69,15 +69,19 @@ function drawn(mark: RowMark, x: number, end: number, y: number): SVGTemplateRes
     case 'PLATE_PARKED':
       return svg`
         <rect class="bar" x=${x} y=${y - BAR / 2} width=${Math.max(2, end - x)} height=${BAR}></rect>
-        ${mark.to ? nothing : svg`<path class="on" d="M${end} ${y - BAR / 2 - 2}l6 ${BAR / 2 + 2}l-6 ${BAR / 2 + 2}z"></path>`}`;
+        ${mark.to
+          ? nothing
+          : svg`<path class="on" d="M${end} ${y - BAR / 2 - 2}l6 ${BAR / 2 + 2}l-6 ${BAR / 2 + 2}z"></path>`}`;
     case 'VISIT_MISSED':
       return svg`<rect class="missed" x=${x - 6} y=${y - 6} width="12" height="12"></rect>
         <path class="cross" d="M${x - 3} ${y - 3}l6 6m0 -6l-6 6"></path>`;
     case 'VISIT':
       return svg`<rect class="touch" x=${x - 6} y=${y - 9} width="12" height="18"></rect>
         <line x1=${x} x2=${x} y1=${y - 7} y2=${y + 7}></line>`;
-    case 'PROCEDURE':
-      return svg`<path class="deed" d="M${x} ${y - DIAMOND - 1}l${DIAMOND + 1} ${DIAMOND + 1}l${-DIAMOND - 1} ${DIAMOND + 1}l${-DIAMOND - 1} ${-DIAMOND - 1}z"></path>`;
+    case 'PROCEDURE': {
+      const half = DIAMOND + 1;
+      return svg`<path class="deed" d="M${x} ${y - half}l${half} ${half}l${-half} ${half}l${-half} ${-half}z"></path>`;
+    }
     default:
       return svg`<rect class="touch" x=${x - 9} y=${y - 9} width="18" height="18"></rect>
         <circle cx=${x} cy=${y} r="4"></circle>`;

@@ -31,11 +31,23 @@ export const pointKey = (track: Track, point: TrackPoint): string => `${track.id
 export function ground(quantity: Quantity, time: TimeScale, values: ValueScale, texts: Texts): SVGTemplateResult {
   const edge = time.left - 8;
   return svg`
-    <rect class="lane" x=${time.left} y=${values.top} width=${time.right - time.left} height=${values.bottom - values.top}></rect>
+    <rect
+      class="lane"
+      x=${time.left}
+      y=${values.top}
+      width=${time.right - time.left}
+      height=${values.bottom - values.top}
+    ></rect>
     ${quantity.bands.map(normal => svg`<polygon class="band" points=${outline(normal, time, values)}></polygon>`)}
     ${values.ticks().map(
       tick => svg`
-        <line class=${tick.strong ? 'zero' : 'grid'} x1=${time.left} x2=${time.right} y1=${tick.at} y2=${tick.at}></line>
+        <line
+          class=${tick.strong ? 'zero' : 'grid'}
+          x1=${time.left}
+          x2=${time.right}
+          y1=${tick.at}
+          y2=${tick.at}
+        ></line>
         <text class="value" x=${edge} y=${tick.at + 4}>${tick.label}</text>`,
     )}
     ${time.narrow ? namesInside(quantity, time, values, texts) : namesBeside(quantity, values, texts)}`;
@@ -88,7 +100,11 @@ export function line(track: Track, time: TimeScale, values: ValueScale, pointing
       )}
       ${track.points.map((point, i) =>
         i > 0 && point.unchanged
-          ? svg`<text class="unchanged" x=${(at[i - 1][0] + at[i][0]) / 2} y=${(at[i - 1][1] + at[i][1]) / 2 - 5}>≈</text>`
+          ? svg`<text
+              class="unchanged"
+              x=${(at[i - 1][0] + at[i][0]) / 2}
+              y=${(at[i - 1][1] + at[i][1]) / 2 - 5}
+            >≈</text>`
           : nothing,
       )}
       ${track.points.map((point, i) => mark(track, point, i, at[i], crowded ? SMALL_DOT : DOT, values, pointing))}

@@ -84,7 +84,8 @@ export class ValueScale {
   y(value: number): number {
     const { min, max, varus } = this.quantity;
     const share = (value - min) / (max - min);
-    return varus === 'HIGHER' ? this.bottom - share * (this.bottom - this.top) : this.top + share * (this.bottom - this.top);
+    const way = share * (this.bottom - this.top);
+    return varus === 'HIGHER' ? this.bottom - way : this.top + way;
   }
 
   ticks(): Tick[] {

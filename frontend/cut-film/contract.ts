@@ -1,7 +1,7 @@
 /**
- * What the cut film is given by the server (`CutFilmElement.java`) and what it asks it (`POST /api/films/{film}/cut`). The server
- * computes every number, line and turn; the browser moves handles, asks, and draws the answer. Coordinates are film pixels as
- * stored.
+ * What the cut film is given by the server (`CutFilmElement.java`) and what it asks it
+ * (`POST /api/films/{film}/cut`). The server computes every number, line and turn; the browser moves handles, asks, and
+ * draws the answer. Coordinates are film pixels as stored.
  */
 
 export type Place = [x: number, y: number];
@@ -45,18 +45,19 @@ export interface Answer {
 
 export type Handle = 'start' | 'end' | 'hinge';
 
-export type Texts = Record<
-  | Handle
-  | 'film'
-  | 'kind'
-  | 'turn'
-  | 'turn-help'
-  | 'number'
-  | 'before'
-  | 'after'
-  | 'failed'
-  | 'closer'
-  | 'farther'
-  | 'help',
-  string
->;
+export interface Texts {
+  film: string;
+  start: string;
+  end: string;
+  hinge: string;
+  kind: string;
+  turn: string;
+  'turn-help': string;
+  number: string;
+  before: string;
+  after: string;
+  failed: string;
+  closer: string;
+  farther: string;
+  help: string;
+}

@@ -1,6 +1,6 @@
 /**
- * `<cut-film>`: a film of one limb, cut across a bone and its lower part turned about a hinge, the axes drawn as they were and as
- * they would be.
+ * `<cut-film>`: a film of one limb, cut across a bone and its lower part turned about a hinge, the axes drawn as they
+ * were and as they would be.
  *
  * | property | type   | meaning                                       |
  * |----------|--------|-----------------------------------------------|
@@ -251,7 +251,9 @@ export class CutFilm extends LitElement {
         line => svg`<polyline class=${line.kind} data-kind=${line.kind}
           points=${line.points.map(point => point.join(',')).join(' ')}></polyline>`,
       )}
-      ${answer.centre ? svg`<circle class="centre" cx=${answer.centre[0]} cy=${answer.centre[1]} r=${box.height / 55}></circle>` : nothing}`;
+      ${answer.centre
+        ? svg`<circle class="centre" cx=${answer.centre[0]} cy=${answer.centre[1]} r=${box.height / 55}></circle>`
+        : nothing}`;
   }
 
   private handle(handle: Handle, box: Box): TemplateResult {

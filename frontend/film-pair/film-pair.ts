@@ -1,13 +1,14 @@
 /**
- * `<film-pair>`: two films of one child side by side at one scale. Bringing one closer brings the other closer too, and a
- * landmark chosen anywhere is brought to the middle of both.
+ * `<film-pair>`: two films of one child side by side at one scale. Bringing one closer brings the other closer too, and
+ * a landmark chosen anywhere is brought to the middle of both.
  *
  * | property | type          | meaning                                                              |
  * |----------|---------------|----------------------------------------------------------------------|
  * | `films`  | PairedFilm[]  | both films, the earlier first, with the landmarks read on each        |
  * | `texts`  | Texts         | the words in the reader's language                                   |
  *
- * For tests: `data-tiles` is `settled` when both films stand still and whole, `data-chosen` the key of the landmark chosen.
+ * For tests: `data-tiles` is `settled` when both films stand still and whole, `data-chosen` the key of the landmark
+ * chosen.
  */
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';

@@ -8,7 +8,7 @@ interface Watching {
   settled: () => void;
 }
 
-/** One film of the pair. Its scale is told in screen pixels to a millimetre, or to the film's height where it has none. */
+/** One film of the pair. Its scale is screen pixels to a millimetre, or to the film's height where it has none. */
 export class Pane {
   /** Whether the reader moves this one, so that the other follows. */
   leads = false;

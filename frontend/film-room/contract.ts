@@ -16,7 +16,7 @@
  * | `caption`  | string[]                 | lines written over the film: who this is, when and how it was taken       |
  * | `fixed`    | boolean                  | a signed reading: shown, never edited; `answer` is drawn as given         |
  * | `answer`   | Measured                 | numbers and lines to show before the first answer, or of a signed reading |
- * | `texts`    | Partial<Texts>           | the words of the room in the reader's language (`texts.ts` has English)   |
+ * | `texts`    | Texts                    | the words of the room in the reader's language (`texts.ts`)              |
  *
  * Another `draft` or `fixed` starts the room over. Other `points` or `edges` of the same draft are taken when everything
  * here is saved, else what is here stays. Another `guide`, `revision` or `answer` changes nothing that is placed.

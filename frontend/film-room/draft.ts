@@ -17,7 +17,7 @@ export interface Given {
   guide: Step[];
   fixed: boolean;
   answer?: Measured;
-  words: Texts;
+  texts: Texts;
 }
 
 /** The reading in hand: what is placed, what the server says to it, and whether it is kept. */
@@ -90,14 +90,14 @@ export class Draft implements ReactiveController {
 
   /** Takes the server's draft; points of this tab that were never saved come first. */
   adopt(): void {
-    const { draft, revision, points, edges, guide, fixed, answer, words } = this.room.given;
+    const { draft, revision, points, edges, guide, fixed, answer, texts } = this.room.given;
     const unsaved = fixed || !draft ? undefined : kept(draft);
     this.placed.guide = guide;
     this.placed.adopt(unsaved ?? { points, edges });
     this.measuring.start(revision);
     this.measured = answer;
     if (unsaved) {
-      this.said = words.restored;
+      this.said = texts.restored;
       this.measuring.revision = unsaved.revision;
       this.measuring.change(true);
     } else if (!answer && draft && this.placed.handles.length) {
@@ -122,11 +122,11 @@ export class Draft implements ReactiveController {
 
   place(point: Point): Handle | undefined {
     if (this.room.given.fixed) return undefined;
-    const { words } = this.room.given;
+    const { texts } = this.room.given;
     const handle = this.placed.place(point);
     if (!handle) return undefined;
     this.held = handle.key;
-    this.said = fill(words.placed, this.label(handle));
+    this.said = fill(texts.placed, this.label(handle));
     if (handle.edge === undefined) this.sayNext();
     this.change(true);
     return handle;
@@ -153,7 +153,7 @@ export class Draft implements ReactiveController {
 
   remove(handle: Handle): void {
     this.placed.remove(handle);
-    this.said = fill(this.room.given.words.removed, this.label(handle));
+    this.said = fill(this.room.given.texts.removed, this.label(handle));
     this.change(true);
   }
 
@@ -202,13 +202,13 @@ export class Draft implements ReactiveController {
   readonly label = (handle: Handle): string => {
     const key = keyOf(handle.side, handle.landmark);
     const step = this.placed.guide.find(one => keyOf(one.side, one.landmark) === key);
-    return handleLabel(handle, step?.label ?? handle.landmark, this.room.given.words);
+    return handleLabel(handle, step?.label ?? handle.landmark, this.room.given.texts);
   };
 
   private sayNext(): void {
-    const { words } = this.room.given;
+    const { texts } = this.room.given;
     const { step } = this.placed;
-    this.said += ` ${step ? fill(words.nextIs, sideText(words, step.side, step.label)) : words.allPlaced}`;
+    this.said += ` ${step ? fill(texts.nextIs, sideText(texts, step.side, step.label)) : texts.allPlaced}`;
   }
 
   private change(commit: boolean): void {

@@ -12,7 +12,7 @@ import { isOfAnyFocus, stageKey } from './keys.js';
 import { Looking } from './looking.js';
 import { drawn, marks } from './overlay.js';
 import { below, landmarkTable, numbers, savingState, stepCard, warnings } from './panel.js';
-import { ENGLISH, type Texts } from './texts.js';
+import type { Texts } from './texts.js';
 import { failure, toolbar, windowBox } from './tools.js';
 
 const TELL_AFTER_MS = 500;
@@ -30,7 +30,7 @@ export class FilmRoom extends LitElement {
   @property({ attribute: false }) caption: string[] = [];
   @property({ type: Boolean }) fixed = false;
   @property({ attribute: false }) answer?: Measured;
-  @property({ attribute: false }) texts: Partial<Texts> = {};
+  @property({ attribute: false }) texts!: Texts;
 
   @query('.stage') private stageElement!: HTMLElement;
   @query('.film') filmElement!: HTMLElement;
@@ -52,12 +52,8 @@ export class FilmRoom extends LitElement {
   private telling?: ReturnType<typeof setTimeout>;
 
   get given(): Given {
-    const { draft, revision, points, edges, guide, fixed, answer, words } = this;
-    return { draft, revision, points, edges, guide, fixed, answer, words };
-  }
-
-  private get words(): Texts {
-    return { ...ENGLISH, ...this.texts };
+    const { draft, revision, points, edges, guide, fixed, answer, texts } = this;
+    return { draft, revision, points, edges, guide, fixed, answer, texts };
   }
 
   override disconnectedCallback(): void {
@@ -121,7 +117,7 @@ export class FilmRoom extends LitElement {
 
   private drawOverlay(): void {
     const placing = this.looking.stage?.placing;
-    const { reading, words: texts, fixed, hand } = this;
+    const { reading, texts, fixed, hand } = this;
     const { label, held, measured, placed, waiting } = reading;
     const { reached, grab, key, released } = hand;
     const holding = { texts, label, held, fixed, reached, grab, key, released };
@@ -138,10 +134,10 @@ export class FilmRoom extends LitElement {
   }
 
   private stageTemplate(): TemplateResult {
-    const { words, looking } = this;
+    const { texts, looking } = this;
     const { facts, window, windowing } = looking;
     return html`
-      <div class="stage" tabindex="0" role="group" aria-label=${words.stage} @keydown=${this.stageKey}>
+      <div class="stage" tabindex="0" role="group" aria-label=${texts.stage} @keydown=${this.stageKey}>
         <div
           class="film ${windowing ? 'windowing' : ''}"
           @pointerdown=${{ handleEvent: looking.byDrag, capture: true }}
@@ -153,30 +149,30 @@ export class FilmRoom extends LitElement {
         <canvas class="loupe" width="150" height="150" hidden aria-hidden="true"></canvas>
         <div class="caption">
           ${[...this.caption, facts?.calibration].map(line => (line ? html`<p>${line}</p>` : nothing))}
-          <p class=${looking.flipped || looking.turned ? 'soon' : ''}>${looking.facing(words)}</p>
+          <p class=${looking.flipped || looking.turned ? 'soon' : ''}>${looking.facing(texts)}</p>
         </div>
-        ${toolbar(words, looking, this.fixed ? undefined : () => this.reading.undo())}
-        ${windowing && facts && window ? windowBox(words, facts, window, looking.show) : nothing}
-        ${looking.failed ? failure(words, looking.open) : nothing}
+        ${toolbar(texts, looking, this.fixed ? undefined : () => this.reading.undo())}
+        ${windowing && facts && window ? windowBox(texts, facts, window, looking.show) : nothing}
+        ${looking.failed ? failure(texts, looking.open) : nothing}
       </div>`;
   }
 
   private panelTemplate(): TemplateResult {
-    const { words, reading, fixed } = this;
+    const { texts, reading, fixed } = this;
     return html`
       <div class="panel">
         ${fixed
           ? nothing
-          : stepCard(reading.placed, words, {
+          : stepCard(reading.placed, texts, {
               back: () => reading.go(-1),
               next: () => reading.go(1),
               placeAtCross: this.placeAtCross,
             })}
         <section class="facts">
-          ${warnings(reading.measured, ['harm'], words)} ${numbers(reading.measured, reading.waiting, words)}
-          ${below(reading.measured, words)}
-          ${warnings(reading.measured, ['soon', 'note'], words)}
-          ${landmarkTable(fixed ? reading.placed.handles : reading.placed.rows, words, {
+          ${warnings(reading.measured, ['harm'], texts)} ${numbers(reading.measured, reading.waiting, texts)}
+          ${below(reading.measured, texts)}
+          ${warnings(reading.measured, ['soon', 'note'], texts)}
+          ${landmarkTable(fixed ? reading.placed.handles : reading.placed.rows, texts, {
             label: reading.label,
             fixed,
             typed: (handle, x, y) => reading.typed(handle, x, y),
@@ -189,19 +185,19 @@ export class FilmRoom extends LitElement {
   }
 
   private footTemplate(): TemplateResult {
-    const { words, reading } = this;
+    const { texts, reading } = this;
     const ready = reading.settled && reading.placed.handles.length > 0;
     const { again, keepMine: mine, takeTheirs: theirs } = reading;
     return html`
       <footer>
-        ${savingState(reading.saving, words, { again, mine, theirs })}
+        ${savingState(reading.saving, texts, { again, mine, theirs })}
         <button
           class="strong"
           aria-disabled=${!ready}
-          title=${ready ? nothing : words.signWait}
+          title=${ready ? nothing : texts.signWait}
           @click=${() => ready && this.tell('sign-requested', { revision: reading.revision })}
         >
-          ${words.sign}
+          ${texts.sign}
         </button>
       </footer>`;
   }

@@ -24,7 +24,8 @@ export function drawn(
       <g transform=${placing.toString()}>${lines.map(polyline)}${circles.map(ellipse)}</g>
       ${lines.filter(line => line.label).map(line => lineLabel(line, placing))}
       ${circles.map(circle => centreCross(circle, placing))}
-      ${sideLetter(handles, 'RIGHT', texts.rightLetter, placing)} ${sideLetter(handles, 'LEFT', texts.leftLetter, placing)}
+      ${sideLetter(handles, 'RIGHT', texts.rightLetter, placing)}
+      ${sideLetter(handles, 'LEFT', texts.leftLetter, placing)}
     </svg>`;
 }
 

@@ -83,8 +83,12 @@ export function windowBox(
           </button>`,
         )}
       </div>
-      ${slider(texts.centre, facts.maxValue - window.c, 0, range, value => show({ ...window, c: facts.maxValue - value }))}
-      ${slider(texts.width, range * 2 - window.w, 0, range * 2 - range / 200, value => show({ ...window, w: range * 2 - value }))}
+      ${slider(texts.centre, facts.maxValue - window.c, 0, range, value =>
+        show({ ...window, c: facts.maxValue - value }),
+      )}
+      ${slider(texts.width, range * 2 - window.w, 0, range * 2 - range / 200, value =>
+        show({ ...window, w: range * 2 - value }),
+      )}
       <p>${texts.windowHelp}</p>
     </div>`;
 }

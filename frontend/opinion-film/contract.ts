@@ -1,6 +1,6 @@
 /**
- * `<opinion-film>`: one film that is covered before it is shown, or drawn on by several people. Every number comes from the
- * server as text; coordinates are film pixels.
+ * `<opinion-film>`: one film that is covered before it is shown, or drawn on by several people. Every number comes from
+ * the server as text; coordinates are film pixels.
  *
  * | property  | type      | meaning                                                                        |
  * |-----------|-----------|--------------------------------------------------------------------------------|

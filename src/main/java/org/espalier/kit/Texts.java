@@ -6,7 +6,9 @@ import java.awt.ComponentOrientation;
 import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -45,6 +47,13 @@ public class Texts implements I18NProvider {
         return text(key(constant), arguments);
     }
 
+    /** The words an element of the page draws with: all whose key begins so, by the rest of the key. */
+    public static Map<String, String> under(String beginning) {
+        return bundle(beginning, language()).keySet().stream()
+                .filter(key -> key.startsWith(beginning))
+                .collect(Collectors.toMap(key -> key.substring(beginning.length()), key -> text(key)));
+    }
+
     /** The language the reader asked for, among those there are. */
     public static Locale language() {
         var ui = UI.getCurrent();
@@ -77,9 +86,11 @@ public class Texts implements I18NProvider {
     }
 
     private static String lookUp(String key, Locale locale, Object... arguments) {
+        return new MessageFormat(bundle(key, locale).getString(key), locale).format(arguments);
+    }
+
+    private static ResourceBundle bundle(String key, Locale locale) {
         var module = key.substring(0, key.indexOf('.'));
-        var pattern = ResourceBundle.getBundle("org.espalier." + module + ".messages", locale)
-                .getString(key);
-        return new MessageFormat(pattern, locale).format(arguments);
+        return ResourceBundle.getBundle("org.espalier." + module + ".messages", locale);
     }
 }

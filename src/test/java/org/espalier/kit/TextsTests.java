@@ -19,14 +19,18 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** Every text that a screen asks for is there, and every text that is there is asked for. */
+/** Every text that a screen or an element of it asks for is there, and every text that is there is asked for. */
 class TextsTests {
 
     private static final Path SOURCES = Path.of("src/main/java/org/espalier");
     private static final Path CLASSES = Path.of("target/classes");
     private static final Path BUNDLES = Path.of("src/main/resources/org/espalier");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z]+\\.[A-Za-z][A-Za-z0-9_.-]*)\"");
+    private static final Pattern ELEMENT_TEXTS = Pattern.compile("interface Texts \\{([^}]*)}");
+    private static final Pattern ELEMENT_WORD = Pattern.compile("([\\w-]+)'?: string;");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
     private final Map<String, Properties> bundles = bundles();
@@ -76,6 +80,20 @@ class TextsTests {
         }));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "course-chart, kit.chart.",
+        "film-room, reading.room.",
+        "film-pair, reading.pair.",
+        "cut-film, plan.film.",
+        "opinion-film, opinion.film.",
+    })
+    void hasEveryWordThatAnElementOfThePageDrawsWith(String element, String beginning) {
+        var words = wordsOf(element);
+        assertThat(words).isNotEmpty();
+        assertThat(Texts.under(beginning)).containsKeys(words.toArray(String[]::new));
+    }
+
     @Test
     void refusesAKeyThatIsNotThere() {
         assertThatThrownBy(() -> Texts.text("kit.no-such-text")).isInstanceOf(MissingResourceException.class);
@@ -84,6 +102,19 @@ class TextsTests {
     @Test
     void showsArgumentsWhereTheTextWantsThem() {
         assertThat(Texts.text("kit.age.years", 6, 4)).isEqualTo("6y 4m");
+    }
+
+    /** The words that the sources of an element name as its own. */
+    private static Set<String> wordsOf(String element) {
+        try (var files = Files.list(Path.of("frontend", element))) {
+            return files.map(TextsTests::read)
+                    .flatMap(source -> ELEMENT_TEXTS.matcher(source).results())
+                    .flatMap(found -> ELEMENT_WORD.matcher(found.group(1)).results())
+                    .map(found -> found.group(1))
+                    .collect(Collectors.toSet());
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private boolean isOfABundle(String key) {

@@ -261,11 +261,14 @@ class OpinionServiceIntegrationTests {
     }
 
     @Test
-    void asksAWholePanel() {
+    void asksAWholePanelWithWhoCameToItLater() {
         var other = reader.surgeon();
         var panel = ids.next();
-        asker.does(() -> panels.make(
-                panel, "Rickets " + panel, List.of(new StaffId(colleague.staff()), new StaffId(other.staff()))));
+        asker.does(() -> panels.make(panel, "Rickets " + panel, List.of(new StaffId(colleague.staff()))));
+        asker.does(() -> {
+            panels.add(panel, new StaffId(other.staff()));
+            return panel;
+        });
         var ask = world.everything(asker, child, List.of(film));
         asker.does(() -> asks.ask(new Ask(
                 ask.id(),

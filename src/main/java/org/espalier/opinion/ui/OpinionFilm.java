@@ -7,7 +7,6 @@ import com.vaadin.flow.component.dependency.NpmPackage;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.espalier.film.Cover;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Drawing;
@@ -26,18 +25,9 @@ class OpinionFilm extends Component {
     private static final TypeReference<List<Cover>> COVERS = new TypeReference<>() {};
     private static final TypeReference<List<Drawing>> DRAWINGS = new TypeReference<>() {};
 
-    private static final List<String> WORDS = List.of(
-            "film", "closer", "farther", "whole", "failed", "cover", "move", "point", "line", "angle", "label",
-            "remove", "place", "covered", "next");
-
     private OpinionFilm(String film, String mode) {
         getElement().setProperty("mode", mode);
-        getElement()
-                .setPropertyMap(
-                        "texts",
-                        WORDS.stream()
-                                .collect(Collectors.<String, String, Object>toMap(
-                                        word -> word, word -> Texts.text("opinion.film." + word))));
+        getElement().setPropertyMap("texts", Texts.under("opinion.film."));
         getElement().setProperty("film", film);
     }
 

@@ -14,7 +14,6 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import java.util.UUID;
 import org.espalier.access.CurrentStaff;
-import org.espalier.access.StaffId;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.AskService;
@@ -70,23 +69,37 @@ class PanelsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             }
             sheet.add(line);
         });
+        if (panel.mine()) {
+            sheet.add(joining(panel));
+        }
         return sheet;
+    }
+
+    private Div joining(Panel panel) {
+        var who = colleagues(Texts.text("opinion.panel.for", panel.name()));
+        var join = new Button(Texts.text("opinion.panel.join"), click -> {
+            who.getValue().forEach(one -> panels.add(panel.id(), one.id()));
+            refresh();
+        });
+        return new Div(who, Parts.actions(join));
+    }
+
+    private MultiSelectComboBox<Colleague> colleagues(String label) {
+        var who = new MultiSelectComboBox<Colleague>(label);
+        who.setItems(asks.colleagues());
+        who.setItemLabelGenerator(one -> Texts.text("opinion.colleague", one.name(), one.hospital()));
+        return who;
     }
 
     private Section making() {
         var name = new TextField(Texts.text("opinion.panel.name"));
         name.setMaxLength(80);
-        var who = new MultiSelectComboBox<Colleague>(Texts.text("opinion.colleagues"));
-        who.setItems(asks.colleagues());
-        who.setItemLabelGenerator(one -> Texts.text("opinion.colleague", one.name(), one.hospital()));
+        var who = colleagues(Texts.text("opinion.colleagues"));
         var make = new Button(Texts.text("opinion.panel.make"), click -> {
             name.setErrorMessage(Texts.text("opinion.panel.name.missing"));
             name.setInvalid(name.getValue().strip().length() < 2);
             if (!name.isInvalid()) {
-                var chosen = who.getValue().stream()
-                        .map(Colleague::id)
-                        .map(id -> new StaffId(id.value()))
-                        .toList();
+                var chosen = who.getValue().stream().map(Colleague::id).toList();
                 if (panels.make(UUID.randomUUID(), name.getValue(), chosen)) {
                     refresh();
                 } else {

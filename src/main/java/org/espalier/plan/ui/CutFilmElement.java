@@ -7,8 +7,6 @@ import com.vaadin.flow.component.DomEvent;
 import com.vaadin.flow.component.EventData;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
-import java.util.List;
-import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.plan.CutFilm;
@@ -22,22 +20,6 @@ import org.espalier.plan.CutRequest;
 @JsModule("./cut-film/cut-film.ts")
 class CutFilmElement extends Component {
 
-    private static final List<String> WORDS = List.of(
-            "film",
-            "start",
-            "end",
-            "hinge",
-            "turn",
-            "turn-help",
-            "number",
-            "before",
-            "after",
-            "failed",
-            "closer",
-            "farther",
-            "kind",
-            "help");
-
     /** A cut to start from, with its name. */
     public record Start(String bone, String kind, String name, CutRequest cut) {}
 
@@ -49,12 +31,7 @@ class CutFilmElement extends Component {
                 .setPropertyList(
                         "starts",
                         film.starts().stream().map(CutFilmElement::named).toList());
-        getElement()
-                .setPropertyMap(
-                        "texts",
-                        WORDS.stream()
-                                .collect(Collectors.<String, String, Object>toMap(
-                                        word -> word, word -> Texts.text("plan.film." + word))));
+        getElement().setPropertyMap("texts", Texts.under("plan.film."));
     }
 
     private static Start named(CutFilm.Start start) {

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Side;
 import org.jspecify.annotations.Nullable;
@@ -13,9 +12,6 @@ import org.jspecify.annotations.Nullable;
 @Tag("film-pair")
 @JsModule("./film-pair/film-pair.ts")
 class FilmPair extends Component {
-
-    private static final List<String> WORDS =
-            List.of("landmarks", "film", "closer", "farther", "whole", "absent", "failed");
 
     /**
      * One film of the pair.
@@ -29,11 +25,6 @@ class FilmPair extends Component {
 
     FilmPair(List<Film> films) {
         getElement().setPropertyList("films", films);
-        getElement()
-                .setPropertyMap(
-                        "texts",
-                        WORDS.stream()
-                                .collect(Collectors.<String, String, Object>toMap(
-                                        word -> word, word -> Texts.text("reading.pair." + word))));
+        getElement().setPropertyMap("texts", Texts.under("reading.pair."));
     }
 }

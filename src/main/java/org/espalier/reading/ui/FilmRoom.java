@@ -9,6 +9,7 @@ import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.dependency.NpmPackage;
 import java.util.List;
 import org.espalier.film.FilmId;
+import org.espalier.kit.Texts;
 import org.espalier.reading.GuideStep;
 import org.espalier.reading.Marks;
 import org.espalier.reading.MeasureAnswer;
@@ -22,6 +23,10 @@ import org.espalier.reading.ReadingDraft;
 @NpmPackage(value = "openseadragon", version = "6.1.1")
 @JsModule("./film-room/film-room.ts")
 class FilmRoom extends Component {
+
+    FilmRoom() {
+        getElement().setPropertyMap("texts", Texts.under("reading.room."));
+    }
 
     /** Shows a film without landmarks: one that the reader may look at but not read. */
     void show(FilmId film, List<String> caption) {
