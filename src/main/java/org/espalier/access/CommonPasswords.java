@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.ClassPathResource;
@@ -40,7 +41,7 @@ class CommonPasswords implements CompromisedPasswordChecker {
 
     /** Whether the text is one of the list, or a few letters, over and over. */
     private boolean isRepeated(String text) {
-        var matcher = java.util.regex.Pattern.compile("(.+?)\\1+").matcher(text);
+        var matcher = Pattern.compile("(.+?)\\1+").matcher(text);
         return matcher.matches() && (matcher.group(1).length() < 5 || list.contains(matcher.group(1)));
     }
 }

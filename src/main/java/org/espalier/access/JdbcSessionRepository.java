@@ -1,6 +1,7 @@
 package org.espalier.access;
 
 import java.sql.Timestamp;
+import java.sql.Types;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -53,7 +54,7 @@ class JdbcSessionRepository {
     void endAll(StaffId staff, @Nullable UUID but, Instant at) {
         jdbc.sql(END_ALL)
                 .param("staff", staff.value())
-                .param("but", but, java.sql.Types.OTHER)
+                .param("but", but, Types.OTHER)
                 .param("at", Timestamp.from(at))
                 .query((row, number) -> number)
                 .single();

@@ -3,6 +3,7 @@ package org.espalier.access;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ class JdbcStaffRepository {
     }
 
     List<StaffMember> all() {
-        return jdbc.sql(PEOPLE).param("staff", null, java.sql.Types.OTHER).query(toPeople());
+        return jdbc.sql(PEOPLE).param("staff", null, Types.OTHER).query(toPeople());
     }
 
     StaffMember of(StaffId staff) {
@@ -71,7 +72,7 @@ class JdbcStaffRepository {
 
     void give(StaffId staff, Membership membership) {
         bind(GIVE, staff, membership)
-                .param("ends", membership.until(), java.sql.Types.DATE)
+                .param("ends", membership.until(), Types.DATE)
                 .update();
     }
 

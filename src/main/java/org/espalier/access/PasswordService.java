@@ -1,6 +1,7 @@
 package org.espalier.access;
 
 import java.time.Clock;
+import java.util.Objects;
 import java.util.Optional;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
@@ -53,6 +54,6 @@ public class PasswordService {
 
     /** The hash of a password that is there. */
     static String hash(PasswordEncoder encoder, String password) {
-        return java.util.Objects.requireNonNull(encoder.encode(password));
+        return Objects.requireNonNull(encoder.encode(password));
     }
 }

@@ -2,6 +2,7 @@ package org.espalier.access;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -54,7 +55,7 @@ record Permission(Kind kind, String name, Set<String> keys) {
 
     static Permission of(String kind, String name, String keys) {
         return new Permission(
-                Kind.valueOf(kind.toUpperCase(java.util.Locale.ROOT)),
+                Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
                 name,
                 Set.copyOf(Arrays.asList(keys.split(" "))));
     }

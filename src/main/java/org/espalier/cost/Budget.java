@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -160,7 +161,7 @@ public record Budget(
                 .filter(charge -> charge.stands()
                         && charge.line().item() == TariffItem.IMPLANT
                         && charge.line().source() == ChargeSource.PROCEDURE)
-                .collect(java.util.stream.Collectors.groupingBy(
+                .collect(Collectors.groupingBy(
                         charge -> charge.line().fact()))
                 .values()
                 .stream()

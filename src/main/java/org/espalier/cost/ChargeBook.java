@@ -1,9 +1,11 @@
 package org.espalier.cost;
 
 import java.time.Clock;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -84,7 +86,7 @@ class ChargeBook {
     }
 
     void add(NewCharge charge) {
-        charges.add(charge, currentStaff.find(), clock.instant().truncatedTo(java.time.temporal.ChronoUnit.MICROS));
+        charges.add(charge, currentStaff.find(), clock.instant().truncatedTo(ChronoUnit.MICROS));
     }
 
     private int reverse(List<Charge> own, List<Claim> claims, Map<ChargeLine.Subject, ChargeLine> due) {
@@ -96,7 +98,7 @@ class ChargeBook {
         return wrong.size();
     }
 
-    private static boolean holds(Charge charge, java.util.Set<FactKey> facts, Map<ChargeLine.Subject, ChargeLine> due) {
+    private static boolean holds(Charge charge, Set<FactKey> facts, Map<ChargeLine.Subject, ChargeLine> due) {
         return charge.isAdjusted()
                 ? facts.contains(FactKey.of(charge.line()))
                 : Optional.ofNullable(due.get(charge.line().subject()))

@@ -1,6 +1,7 @@
 package org.espalier.cost;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
@@ -32,7 +33,7 @@ public record ChargeLine(
         Optional<UUID> movement) {
 
     public ChargeLine {
-        quantity = quantity.setScale(2, java.math.RoundingMode.HALF_UP);
+        quantity = quantity.setScale(2, RoundingMode.HALF_UP);
     }
 
     /** What it is about: two lines about the same do not stand beside each other. */

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.film.Film;
@@ -67,7 +68,7 @@ final class ClinicRules {
     static List<Claim> letters(ChildId child, List<Attempt> attempts) {
         Map<LocalDate, Long> byDay = attempts.stream()
                 .filter(attempt -> attempt.channel() == Channel.LETTER)
-                .collect(Collectors.groupingBy(Attempt::on, java.util.TreeMap::new, Collectors.counting()));
+                .collect(Collectors.groupingBy(Attempt::on, TreeMap::new, Collectors.counting()));
         return byDay.entrySet().stream()
                 .map(day -> Claim.of(
                         ChargeSource.LETTER,

@@ -2,12 +2,14 @@ package org.espalier.cost;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
  * What a list of items would cost at one hospital by its tariffs of a day. What has no tariff is named and not counted.
@@ -43,7 +45,7 @@ public record CostEstimate(
     static CostEstimate of(TariffBook book, LocalDate on, Map<TariffItem, BigDecimal> quantities) {
         var missing = new TreeSet<TariffItem>();
         var taxes = new TreeSet<Tax>();
-        var lines = new java.util.ArrayList<Line>();
+        var lines = new ArrayList<Line>();
         new TreeMap<>(quantities).forEach((item, quantity) -> book.find(item, "", on)
                 .ifPresentOrElse(
                         tariff -> {
@@ -69,7 +71,7 @@ public record CostEstimate(
         return new Line(item, quantity, priced.amount(), priced.overhead(), tariff.id());
     }
 
-    private static Money sum(List<Line> lines, java.util.function.Function<Line, Money> part) {
+    private static Money sum(List<Line> lines, Function<Line, Money> part) {
         return lines.stream().map(part).reduce(Money::plus).orElseThrow();
     }
 }

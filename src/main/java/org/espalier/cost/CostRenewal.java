@@ -1,5 +1,7 @@
 package org.espalier.cost;
 
+import java.util.Objects;
+import java.util.function.Supplier;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Caller;
@@ -74,9 +76,9 @@ class CostRenewal {
         });
     }
 
-    private <T> T as(SiteId site, java.util.function.Supplier<T> work) {
+    private <T> T as(SiteId site, Supplier<T> work) {
         var caller = new Caller.SystemAtSite(site.value(), PURPOSE);
-        return java.util.Objects.requireNonNull(
+        return Objects.requireNonNull(
                 Callers.callAs(caller, () -> transactions.execute(status -> work.get())));
     }
 }

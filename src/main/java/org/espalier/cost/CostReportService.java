@@ -1,5 +1,6 @@
 package org.espalier.cost;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -59,7 +60,7 @@ public class CostReportService {
         var known = accounts.all(site).stream().collect(Collectors.toMap(Account::child, account -> account));
         var told = costs(site).stream()
                 .filter(cost -> known.containsKey(cost.episode().child()))
-                .sorted(java.util.Comparator.comparing(
+                .sorted(Comparator.comparing(
                                 (EpisodeCost cost) -> cost.episode().began())
                         .reversed())
                 .toList();

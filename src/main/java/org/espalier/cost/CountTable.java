@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Counts by rows and columns with their totals, told so that no count below five can be read or reckoned.
@@ -123,7 +124,7 @@ public final class CountTable {
         return inRow || inColumn;
     }
 
-    private java.util.stream.Stream<Place> places() {
+    private Stream<Place> places() {
         return IntStream.range(0, counts.length).boxed().flatMap(row -> IntStream.range(0, counts[0].length)
                 .mapToObj(column -> new Place(row, column)));
     }

@@ -1,6 +1,7 @@
 package org.espalier.cost;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public record EpisodeCost(Episode episode, CostSum total, Map<TariffItem, CostSu
                 .filter(one -> one.holds(line.on()))
                 .filter(one -> line.side() == null || line.side() == one.side())
                 .map(Episode::side)
-                .sorted(java.util.Comparator.comparing(side -> side != Side.RIGHT))
+                .sorted(Comparator.comparing(side -> side != Side.RIGHT))
                 .forEach(sharing::add);
         int place = sharing.indexOf(episode.side());
         return place < 0

@@ -19,6 +19,8 @@ import org.espalier.treatment.CareStep;
 import org.espalier.treatment.PhysisKey;
 import org.espalier.treatment.PhysisStanding;
 import org.espalier.treatment.PhysisState;
+import org.espalier.treatment.Procedure;
+import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.Target;
 import org.espalier.treatment.Treatment;
 import org.espalier.treatment.TreatmentService;
@@ -159,7 +161,7 @@ class EpisodeReader {
             return Stream.concat(planned, done().map(one -> one.on())).min(Comparator.naturalOrder());
         }
 
-        List<org.espalier.treatment.ProcedureKind> kinds() {
+        List<ProcedureKind> kinds() {
             return done().flatMap(one -> one.data().stream())
                     .flatMap(data -> data.acts().stream())
                     .filter(act -> act.side() == side)
@@ -193,7 +195,7 @@ class EpisodeReader {
             return Stream.concat(steps, closed).max(Comparator.naturalOrder());
         }
 
-        private Stream<org.espalier.treatment.Procedure> done() {
+        private Stream<Procedure> done() {
             return treatment.standing().stream().filter(one -> one.data()
                     .filter(data -> data.acts().stream().anyMatch(act -> act.side() == side))
                     .isPresent());

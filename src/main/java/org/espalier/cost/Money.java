@@ -1,6 +1,7 @@
 package org.espalier.cost;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Currency;
@@ -70,9 +71,9 @@ public record Money(BigDecimal amount, Currency currency) {
         if (parts < 1) {
             throw new IllegalArgumentException("not into parts: " + parts);
         }
-        var coins = amount.unscaledValue().divideAndRemainder(java.math.BigInteger.valueOf(parts));
+        var coins = amount.unscaledValue().divideAndRemainder(BigInteger.valueOf(parts));
         int larger = Math.abs(coins[1].intValue());
-        var sign = java.math.BigInteger.valueOf(amount.signum());
+        var sign = BigInteger.valueOf(amount.signum());
         return IntStream.range(0, parts)
                 .mapToObj(part -> part < larger ? coins[0].add(sign) : coins[0])
                 .map(unscaled -> new Money(new BigDecimal(unscaled, amount.scale()), currency))

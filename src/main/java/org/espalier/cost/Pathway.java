@@ -2,6 +2,7 @@ package org.espalier.cost;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.espalier.treatment.ProcedureKind;
 
 /** The way a limb was treated, told from what was done to it in the order it was done. */
@@ -38,7 +39,7 @@ public enum Pathway {
         return done.contains(ProcedureKind.BRACE_ON) ? BRACE : WATCH;
     }
 
-    private static int first(List<ProcedureKind> done, java.util.function.Predicate<ProcedureKind> what) {
+    private static int first(List<ProcedureKind> done, Predicate<ProcedureKind> what) {
         int at = 0;
         while (at < done.size() && !what.test(done.get(at))) {
             at++;
@@ -46,7 +47,7 @@ public enum Pathway {
         return at;
     }
 
-    private static int last(List<ProcedureKind> done, java.util.function.Predicate<ProcedureKind> what) {
+    private static int last(List<ProcedureKind> done, Predicate<ProcedureKind> what) {
         int at = done.size() - 1;
         while (at >= 0 && !what.test(done.get(at))) {
             at--;

@@ -1,8 +1,10 @@
 package org.espalier.cost;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -108,7 +110,7 @@ public record PathwayReport(SiteId site, int year, List<PathwayLine> lines, List
     private static Optional<Money> divided(Money total, double by) {
         return by > 0
                 ? Optional.of(new Money(
-                        total.amount().divide(BigDecimal.valueOf(by), java.math.MathContext.DECIMAL64),
+                        total.amount().divide(BigDecimal.valueOf(by), MathContext.DECIMAL64),
                         total.currency()))
                 : Optional.empty();
     }
@@ -122,7 +124,7 @@ public record PathwayReport(SiteId site, int year, List<PathwayLine> lines, List
         Map<?, Optional<Episode>> byChild = whole.stream()
                 .map(EpisodeCost::episode)
                 .collect(Collectors.groupingBy(
-                        Episode::child, Collectors.maxBy(java.util.Comparator.comparing((Function<Episode, Pathway>)
+                        Episode::child, Collectors.maxBy(Comparator.comparing((Function<Episode, Pathway>)
                                 Episode::pathway))));
         byChild.values().stream()
                 .flatMap(Optional::stream)

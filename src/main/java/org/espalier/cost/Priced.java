@@ -1,6 +1,7 @@
 package org.espalier.cost;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * What a charge comes to.
@@ -13,8 +14,8 @@ import java.math.BigDecimal;
 public record Priced(BigDecimal unit, Money amount, BigDecimal overheadPercent, Money overhead) {
 
     public Priced {
-        unit = unit.setScale(4, java.math.RoundingMode.HALF_UP);
-        overheadPercent = overheadPercent.setScale(4, java.math.RoundingMode.HALF_UP);
+        unit = unit.setScale(4, RoundingMode.HALF_UP);
+        overheadPercent = overheadPercent.setScale(4, RoundingMode.HALF_UP);
     }
 
     public Money total() {

@@ -1,6 +1,7 @@
 package org.espalier.cost;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -33,7 +34,7 @@ public record Spread(int count, Money lower, Money median, Money upper) {
             throw new IllegalArgumentException("no amounts to spread");
         }
         var ordered = amounts.stream()
-                .sorted(java.util.Comparator.comparing(Money::amount))
+                .sorted(Comparator.comparing(Money::amount))
                 .toList();
         return new Spread(
                 ordered.size(),

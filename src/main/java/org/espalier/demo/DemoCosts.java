@@ -1,11 +1,13 @@
 package org.espalier.demo;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.espalier.access.SiteId;
 import org.espalier.access.StaffId;
 import org.espalier.access.StaffMember;
@@ -103,7 +105,7 @@ class DemoCosts {
     }
 
     private void set(SiteId site, TariffItem item, BigDecimal price, LocalDate from) {
-        var rounded = price.setScale(2, java.math.RoundingMode.HALF_UP);
+        var rounded = price.setScale(2, RoundingMode.HALF_UP);
         tariffs.set(site, new TariffData(item, "", rounded, item.isShare() ? null : EURO, Tax.EXCLUDED, from, SOURCE));
     }
 
@@ -111,7 +113,7 @@ class DemoCosts {
         tariffs.allow(site, Allowance.of(kind, item, BigDecimal.valueOf(quantity), from));
     }
 
-    private static <T> T as(StaffId who, java.util.function.Supplier<T> work) {
+    private static <T> T as(StaffId who, Supplier<T> work) {
         return Callers.callAs(new Caller.Staff(who.value()), work);
     }
 }

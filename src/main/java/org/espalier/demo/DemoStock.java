@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.espalier.access.SiteId;
 import org.espalier.access.StaffId;
 import org.espalier.access.StaffMember;
@@ -91,7 +92,7 @@ class DemoStock {
                 .orElseThrow();
     }
 
-    private static <T> T as(StaffId who, java.util.function.Supplier<T> work) {
+    private static <T> T as(StaffId who, Supplier<T> work) {
         return Callers.callAs(new Caller.Staff(who.value()), work);
     }
 

@@ -1,6 +1,7 @@
 package org.espalier.demo;
 
 import java.io.PrintStream;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What the demonstration says on the screen it was started from. */
@@ -36,7 +37,7 @@ final class DemoWelcome {
     private static String tells(DemoPerson person) {
         String roles = person.roles().stream()
                 .sorted()
-                .map(role -> role.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
+                .map(role -> role.name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .collect(Collectors.joining(", "));
         String places =
                 person.hospitals().stream().sorted().map(DemoHospital::code).collect(Collectors.joining(" and "));

@@ -1,5 +1,6 @@
 package org.espalier.followup;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.UUID;
 import org.espalier.kit.Texts;
@@ -49,8 +50,8 @@ class LetterController {
                                 .body(bytes);
                     case LetterOutcome.Refused(var reason) ->
                         ResponseEntity.status(HttpStatus.CONFLICT)
-                                .contentType(new MediaType("text", "plain", java.nio.charset.StandardCharsets.UTF_8))
-                                .body(Texts.of(reason).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                                .contentType(new MediaType("text", "plain", StandardCharsets.UTF_8))
+                                .body(Texts.of(reason).getBytes(StandardCharsets.UTF_8));
                 })
                 .orElseGet(() -> ResponseEntity.notFound().build());
     }

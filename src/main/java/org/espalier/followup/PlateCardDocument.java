@@ -1,5 +1,7 @@
 package org.espalier.followup;
 
+import java.text.Bidi;
+import java.util.LinkedHashMap;
 import java.util.stream.Collectors;
 import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
@@ -92,7 +94,7 @@ final class PlateCardDocument {
             block(box).text(text.text("card.lot.unknown"));
         }
         item.pieces().stream()
-                .collect(Collectors.groupingBy(part -> part, java.util.LinkedHashMap::new, Collectors.counting()))
+                .collect(Collectors.groupingBy(part -> part, LinkedHashMap::new, Collectors.counting()))
                 .forEach((part, count) -> part(box, part, count));
         block(box).text(text.text("card.status", text.text("card.status." + item.magnet())));
     }
@@ -145,7 +147,7 @@ final class PlateCardDocument {
 
     /** Names and addresses run in the direction of their own letters. */
     private static void own(Markup block, String words) {
-        boolean ltr = new java.text.Bidi(words, java.text.Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
+        boolean ltr = new Bidi(words, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
         block.fo("bidi-override")
                 .with("direction", ltr ? "ltr" : "rtl")
                 .with("unicode-bidi", "embed")

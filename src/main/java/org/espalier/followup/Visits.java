@@ -2,6 +2,7 @@ package org.espalier.followup;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The visits of a child.
@@ -28,6 +29,6 @@ public record Visits(Optional<Visit> open, List<Visit> past, List<VisitStep> ste
 
     /** All of them, the last first. */
     public List<Visit> all() {
-        return java.util.stream.Stream.concat(open.stream(), past.stream()).toList();
+        return Stream.concat(open.stream(), past.stream()).toList();
     }
 }

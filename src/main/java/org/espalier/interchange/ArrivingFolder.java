@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.zip.ZipInputStream;
 import org.springframework.util.FileSystemUtils;
@@ -43,7 +44,7 @@ public final class ArrivingFolder implements AutoCloseable {
      * @throws IOException when it is more than is kept, or cannot be unpacked
      */
     public synchronized void add(String name, InputStream content) throws IOException {
-        if (name.toLowerCase(java.util.Locale.ROOT).endsWith(PACKED)) {
+        if (name.toLowerCase(Locale.ROOT).endsWith(PACKED)) {
             unpack(content);
         } else {
             keep(name, content);

@@ -2,6 +2,7 @@ package org.espalier.interchange;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -120,7 +121,7 @@ class ChildrenPart implements ClinicPart {
                 all.add(new Giving.Numbered(number, child, data));
             }
         }));
-        all.sort(java.util.Comparator.comparing(Giving.Numbered::number));
+        all.sort(Comparator.comparing(Giving.Numbered::number));
         return all;
     }
 

@@ -3,6 +3,7 @@ package org.espalier.interchange;
 import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.SiteId;
 import org.espalier.access.StaffId;
@@ -81,7 +82,7 @@ class ClinicImport {
         return taking.report();
     }
 
-    private ImportReport inOneGo(SiteId site, java.util.function.Function<TransactionStatus, ImportReport> work) {
+    private ImportReport inOneGo(SiteId site, Function<TransactionStatus, ImportReport> work) {
         return Callers.callAs(
                 new Caller.SystemAtSite(site.value(), PURPOSE),
                 () -> Objects.requireNonNull(whole.execute(work::apply)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
@@ -96,7 +97,7 @@ class ExaminationsPart implements ClinicPart {
     private static void add(
             List<List<String>> rows, String number, FindingKind kind, List<? extends Finding> findings) {
         Map<LocalDate, Integer> entries = new LinkedHashMap<>();
-        Map<String, Finding> once = new java.util.TreeMap<>();
+        Map<String, Finding> once = new TreeMap<>();
         findings.forEach(finding -> once.put(text(finding), finding));
         once.values().forEach(finding -> {
             var entry = entries.merge(finding.on(), 1, Integer::sum);

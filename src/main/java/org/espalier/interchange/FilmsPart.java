@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -137,7 +138,7 @@ class FilmsPart implements ClinicPart {
     /** By the day and the bytes, which are the same wherever the film is. */
     static List<Film> inOrder(List<Film> films) {
         return films.stream()
-                .sorted(java.util.Comparator.<Film, String>comparing(
+                .sorted(Comparator.<Film, String>comparing(
                                 film -> film.takenOn().map(LocalDate::toString).orElse(""))
                         .thenComparing(film -> film.bytes().sha256()))
                 .toList();

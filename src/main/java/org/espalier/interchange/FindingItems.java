@@ -3,6 +3,7 @@ package org.espalier.interchange;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.BoneAge;
@@ -108,11 +109,11 @@ final class FindingItems {
     }
 
     static String name(LegAngle angle) {
-        return angle.name().toLowerCase(java.util.Locale.ROOT) + "_deg";
+        return angle.name().toLowerCase(Locale.ROOT) + "_deg";
     }
 
     static String name(LegSign sign) {
-        return sign.name().toLowerCase(java.util.Locale.ROOT);
+        return sign.name().toLowerCase(Locale.ROOT);
     }
 
     private FindingItems add(String name, @Nullable Enum<?> constant) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.espalier.access.SiteId;
 import org.espalier.platform.CommandWords;
 import org.espalier.platform.DataFolder;
 import org.espalier.platform.House;
@@ -54,7 +55,7 @@ public final class ImportCommand {
         return asked.option(DATA).map(Path::of).map(DataFolder::new).orElseGet(DataFolder::standard);
     }
 
-    static org.espalier.access.SiteId site(House house, CommandWords asked) {
+    static SiteId site(House house, CommandWords asked) {
         var code = asked.option(SITE).orElseThrow(() -> new IllegalArgumentException("name the hospital: --site CODE"));
         return house.part(JdbcBroughtInRepository.class)
                 .site(code)

@@ -1,5 +1,6 @@
 package org.espalier.interchange;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -114,7 +115,7 @@ record StockCells(ShelfData shelf, ProductData product, List<SaidLot> lots, int 
             try {
                 lots.add(new SaidLot(
                         numbers[i].strip(), day.equals("none") ? Optional.empty() : Optional.of(LocalDate.parse(day))));
-            } catch (java.time.DateTimeException e) {
+            } catch (DateTimeException e) {
                 row.cells().refuse("expires", FileReason.NOT_A_DATE_OR_NONE, day);
                 return Optional.empty();
             }

@@ -1,5 +1,6 @@
 package org.espalier.kit;
 
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import org.espalier.science.quantity.Angle;
@@ -77,7 +78,7 @@ public final class QuantityText {
 
     private static String number(double value, String pattern) {
         var format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Texts.language()));
-        format.setRoundingMode(java.math.RoundingMode.HALF_UP);
+        format.setRoundingMode(RoundingMode.HALF_UP);
         var text = format.format(value);
         boolean minusZero = text.startsWith("-") && text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return minusZero ? text.substring(1) : text.replace("-", MINUS);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.espalier.kit.DateEntry;
 
 /**
@@ -41,7 +42,7 @@ record ChildSearch(List<String> words, List<Code> codes) {
                     ? NOTHING
                     : anyOf(days.stream()
                             .map(DIGITS::format)
-                            .flatMap(typed -> java.util.stream.Stream.of(
+                            .flatMap(typed -> Stream.of(
                                     OneSlip.pattern(typed),
                                     typed.substring(2, 4) + typed.substring(0, 2) + typed.substring(4)))
                             .toList());

@@ -1,5 +1,6 @@
 package org.espalier.patient;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -24,7 +25,7 @@ public record History<F extends Finding>(List<Fact<F>> facts) {
         facts.stream().map(Fact::supersedes).filter(Objects::nonNull).forEach(superseded::add);
         return facts.stream()
                 .filter(fact -> fact.finding() != null && !superseded.contains(fact.id()))
-                .sorted(Comparator.<Fact<F>, java.time.LocalDate>comparing(Fact::on)
+                .sorted(Comparator.<Fact<F>, LocalDate>comparing(Fact::on)
                         .thenComparing(Fact::at))
                 .toList();
     }

@@ -1,6 +1,7 @@
 package org.espalier.plan;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.espalier.prognosis.LimbAhead;
@@ -74,7 +75,7 @@ record Applicability(LimbFacts facts, LimbAhead limb) {
         return any(physis -> physis.outlook(step));
     }
 
-    private boolean any(java.util.function.Function<PhysisAhead, Optional<?>> what) {
+    private boolean any(Function<PhysisAhead, Optional<?>> what) {
         Predicate<PhysisAhead> has = physis -> what.apply(physis).isPresent();
         return Stream.of(limb.femur(), limb.tibia()).anyMatch(has);
     }

@@ -2,6 +2,7 @@ package org.espalier.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.espalier.science.quantity.PrintedTable;
 
 /**
@@ -74,6 +75,6 @@ public record Claim(
                 row.text("n"),
                 row.text("design"),
                 row.text("level"),
-                Checked.valueOf(row.text("checked").toUpperCase(java.util.Locale.ROOT)));
+                Checked.valueOf(row.text("checked").toUpperCase(Locale.ROOT)));
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.Forecast;
@@ -71,8 +72,8 @@ final class OptionsReckoning {
                 .toList();
     }
 
-    private static java.util.Set<Flag> flags() {
-        return java.util.Set.of();
+    private static Set<Flag> flags() {
+        return Set.of();
     }
 
     /** What is cut, elevated or treated otherwise follows no rate that is known here. */

@@ -1,5 +1,6 @@
 package org.espalier.plan;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
@@ -27,7 +28,7 @@ public record SheetInputs(Map<String, String> values) {
 
     /** One of the constants; empty when none of them is named. */
     public <E extends Enum<E>> Optional<E> choice(String name, Class<E> type) {
-        return text(name).flatMap(text -> java.util.Arrays.stream(type.getEnumConstants())
+        return text(name).flatMap(text -> Arrays.stream(type.getEnumConstants())
                 .filter(one -> one.name().equalsIgnoreCase(text))
                 .findFirst());
     }

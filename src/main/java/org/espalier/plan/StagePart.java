@@ -1,5 +1,6 @@
 package org.espalier.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -93,7 +94,7 @@ record StagePart(Ahead ahead, Side side, List<StagePair> pairs) {
                 : byFilm.descendingMap().entrySet().stream().map(StagePart::row).toList();
     }
 
-    private static List<String> row(Map.Entry<java.time.LocalDate, List<Fact<TibiaVaraStage>>> film) {
+    private static List<String> row(Map.Entry<LocalDate, List<Fact<TibiaVaraStage>>> film) {
         var readers = film.getValue().stream().map(StagePart::reader).collect(Collectors.joining("; "));
         long readerCount = film.getValue().stream().map(Fact::by).distinct().count();
         long stages = film.getValue().stream()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
@@ -65,7 +66,7 @@ record TimePart(Ahead ahead, Side side) {
     }
 
     private static <T> List<TimeDrawing.Point> points(
-            List<T> series, java.util.function.Function<T, LocalDate> on, ToDoubleFunction<T> value) {
+            List<T> series, Function<T, LocalDate> on, ToDoubleFunction<T> value) {
         return series.stream()
                 .map(one -> new TimeDrawing.Point(on.apply(one), value.applyAsDouble(one)))
                 .toList();

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.QuantityText;
@@ -12,6 +13,7 @@ import org.espalier.kit.Who;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Dated;
 import org.espalier.patient.Diagnosis;
+import org.espalier.patient.LegAnswer;
 import org.espalier.patient.LegSign;
 import org.espalier.prognosis.Ahead;
 import org.espalier.prognosis.FilmAngle;
@@ -28,7 +30,7 @@ record WarningSigns(Ahead ahead, LimbMeasures measures) {
 
     Sheet.Part part() {
         var record = List.of(bothLegs(), afterTwo(), bendAndThrust(), bone(), weight(), pain());
-        var rows = java.util.stream.IntStream.range(0, record.size())
+        var rows = IntStream.range(0, record.size())
                 .mapToObj(i -> List.of(
                         Texts.text("plan.bow.warning." + (i + 1)),
                         record.get(i).orElseGet(() -> Texts.text("plan.bow.warning.unrecorded"))))
@@ -101,7 +103,7 @@ record WarningSigns(Ahead ahead, LimbMeasures measures) {
     }
 
     private Optional<String> sign(LegSign sign, String key) {
-        List<Dated<org.espalier.patient.LegAnswer>> answers =
+        List<Dated<LegAnswer>> answers =
                 ahead.examination().answers(measures.side(), sign);
         return answers.isEmpty()
                 ? Optional.empty()

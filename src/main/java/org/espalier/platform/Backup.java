@@ -1,8 +1,10 @@
 package org.espalier.platform;
 
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,7 +53,7 @@ final class Backup {
             zip.closeEntry();
             progress.printf("%d tables and %d films written.%n", tables, kept);
         }
-        try (var channel = java.nio.channels.FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+        try (var channel = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
             channel.force(true);
         }
         Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
@@ -101,7 +103,7 @@ final class Backup {
     }
 
     /** Lets an entry be written without closing the file it is part of. */
-    private static final class Unclosed extends java.io.FilterOutputStream {
+    private static final class Unclosed extends FilterOutputStream {
 
         Unclosed(OutputStream out) {
             super(out);

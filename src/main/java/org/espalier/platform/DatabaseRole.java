@@ -1,5 +1,7 @@
 package org.espalier.platform;
 
+import java.util.Locale;
+
 /** The roles the house uses in PostgreSQL; db/README.md says what each may do. */
 enum DatabaseRole {
     OWNER,
@@ -12,6 +14,6 @@ enum DatabaseRole {
     }
 
     String settingName() {
-        return name().toLowerCase(java.util.Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT);
     }
 }

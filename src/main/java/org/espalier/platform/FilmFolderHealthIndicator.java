@@ -1,5 +1,6 @@
 package org.espalier.platform;
 
+import java.io.IOException;
 import org.springframework.boot.health.contributor.Health;
 import org.springframework.boot.health.contributor.HealthIndicator;
 import org.springframework.stereotype.Component;
@@ -19,7 +20,7 @@ class FilmFolderHealthIndicator implements HealthIndicator {
         try {
             blobs.refuseWhenFull();
             return Health.up().build();
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             return Health.down()
                     .withDetail("reason", String.valueOf(e.getMessage()))
                     .build();

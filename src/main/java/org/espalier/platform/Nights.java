@@ -1,5 +1,6 @@
 package org.espalier.platform;
 
+import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -93,7 +94,7 @@ public class Nights {
                 .param("site", site)
                 .param("work", work.name())
                 .query((row, number) -> new Night(
-                        row.getObject("night", java.time.LocalDate.class),
+                        row.getObject("night", LocalDate.class),
                         row.getObject("after_id", UUID.class),
                         row.getInt("looked"),
                         row.getInt("renewed"),

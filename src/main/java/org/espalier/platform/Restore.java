@@ -2,6 +2,7 @@ package org.espalier.platform;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -110,7 +111,7 @@ final class Restore {
         var digest = Hashes.sha256();
         try (var in = new DigestInputStream(zip.getInputStream(entry), digest)) {
             reader.read(in);
-            in.transferTo(java.io.OutputStream.nullOutputStream());
+            in.transferTo(OutputStream.nullOutputStream());
         }
         if (!HexFormat.of().formatHex(digest.digest()).equals(list.hashes().get(name))) {
             throw new Refused("The backup file is damaged: " + name + " is not what was written. Take another one.");

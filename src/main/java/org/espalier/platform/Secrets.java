@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
@@ -66,7 +67,7 @@ final class Secrets {
         Files.createFile(
                 fresh, PosixFilePermissions.asFileAttribute(Set.copyOf(PosixFilePermissions.fromString("rw-------"))));
         Files.writeString(fresh, text, StandardOpenOption.DSYNC);
-        Files.move(fresh, file, java.nio.file.StandardCopyOption.ATOMIC_MOVE);
+        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
     }
 
     private static String random() {

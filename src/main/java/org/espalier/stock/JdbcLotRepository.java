@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -73,7 +74,7 @@ class JdbcLotRepository {
         return jdbc.sql(SEARCH)
                 .param(
                         "like",
-                        begins.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%")
+                        begins.strip().toLowerCase(Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%")
                 .param("limit", limit)
                 .query(JdbcLotRepository::row)
                 .list();

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.UUID;
@@ -103,7 +104,7 @@ class JdbcReservationRepository {
     }
 
     private static Reservation together(Reservation one, Reservation more) {
-        var needs = new java.util.ArrayList<>(one.needs());
+        var needs = new ArrayList<>(one.needs());
         needs.addAll(more.needs());
         return new Reservation(one.id(), one.site(), one.holder(), one.neededOn(), needs);
     }

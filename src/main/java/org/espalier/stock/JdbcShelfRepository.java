@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.espalier.access.SiteId;
@@ -157,7 +158,7 @@ class JdbcShelfRepository {
     }
 
     /** Whether the tray was used that day for somebody else. */
-    boolean isUsedByOther(ShelfId tray, LocalDate today, java.util.UUID holder) {
+    boolean isUsedByOther(ShelfId tray, LocalDate today, UUID holder) {
         return jdbc.sql(USED_BY_OTHER)
                 .param("id", tray.value())
                 .param("today", today)

@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -50,7 +52,7 @@ public class UseService {
         var today = sites.today(site);
         return lines.of(site, product).stream()
                 .filter(line -> usable.containsKey(line.shelf()))
-                .map(line -> Proposal.of(java.util.Objects.requireNonNull(usable.get(line.shelf())), line, today))
+                .map(line -> Proposal.of(Objects.requireNonNull(usable.get(line.shelf())), line, today))
                 .sorted(Comparator.comparing(Proposal::expired).thenComparing(Proposal::lastDay))
                 .toList();
     }
@@ -107,8 +109,8 @@ public class UseService {
                 use.movement(),
                 use.product(),
                 outcome.lots().size() == 1
-                        ? java.util.Optional.of(outcome.lots().getFirst())
-                        : java.util.Optional.empty(),
+                        ? Optional.of(outcome.lots().getFirst())
+                        : Optional.empty(),
                 outcome.lots(),
                 cost,
                 last != null && last.isBefore(today));
@@ -120,7 +122,7 @@ public class UseService {
      * @param movement made by whoever asks, so that asking twice books once
      * @param lot empty only for what has none
      */
-    public record Outside(UUID movement, SiteId site, ProductId product, java.util.Optional<LotId> lot, UUID holder) {}
+    public record Outside(UUID movement, SiteId site, ProductId product, Optional<LotId> lot, UUID holder) {}
 
     /**
      * Books a piece that lay on no shelf here, as on loan: from its supplier straight into the child, so that its lot
@@ -186,7 +188,7 @@ public class UseService {
      */
     public void takeBack(UUID movement, UUID id, String why) {
         var taken = movements.find(movement).orElseThrow(() -> new StockRefusal(Reason.NOT_THERE));
-        var outcome = taken.reversed() ? movements.find(id) : java.util.Optional.<Movement>empty();
+        var outcome = taken.reversed() ? movements.find(id) : Optional.<Movement>empty();
         if (taken.reversed() && outcome.isEmpty()) {
             throw new StockRefusal(Reason.TAKEN_BACK_BEFORE);
         }

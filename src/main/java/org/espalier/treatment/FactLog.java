@@ -1,5 +1,6 @@
 package org.espalier.treatment;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -27,7 +28,7 @@ public record FactLog<F extends TreatmentFact>(List<Written<F>> all) {
         all.stream().map(Written::supersedes).filter(Objects::nonNull).forEach(superseded::add);
         return all.stream()
                 .filter(one -> one.fact() != null && !superseded.contains(one.id()))
-                .sorted(Comparator.<Written<F>, java.time.LocalDate>comparing(
+                .sorted(Comparator.<Written<F>, LocalDate>comparing(
                                 one -> Objects.requireNonNull(one.fact()).on())
                         .thenComparing(Written::at))
                 .toList();

@@ -1,5 +1,6 @@
 package org.espalier.treatment;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that was ever put in, as it follows from what was done and seen.
@@ -15,7 +17,7 @@ import java.util.stream.Stream;
  */
 record Implants(List<Tether> tethers, List<Misfit> misfits) {
 
-    private record Event(java.time.LocalDate on, Runnable happening) {}
+    private record Event(LocalDate on, Runnable happening) {}
 
     static Implants of(List<Deed> deeds, List<ImplantFinding> findings) {
         return new Going().through(deeds, findings);
@@ -71,7 +73,7 @@ record Implants(List<Tether> tethers, List<Misfit> misfits) {
             deed.act().physis().ifPresent(physis -> stories.put(implant, new ImplantStory(deed, physis)));
         }
 
-        private Optional<ImplantStory> story(@org.jspecify.annotations.Nullable ImplantId implant) {
+        private Optional<ImplantStory> story(@Nullable ImplantId implant) {
             return Optional.ofNullable(implant).map(stories::get);
         }
 

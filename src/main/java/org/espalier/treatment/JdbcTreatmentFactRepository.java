@@ -2,6 +2,7 @@ package org.espalier.treatment;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -32,7 +33,7 @@ class JdbcTreatmentFactRepository {
             LocalDate on,
             @Nullable F fact,
             @Nullable StaffId by,
-            java.time.Instant at,
+            Instant at,
             @Nullable FactId supersedes,
             @Nullable String reason) {}
 

@@ -1,5 +1,6 @@
 package org.espalier.treatment;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.patient.FactId;
 import org.jspecify.annotations.Nullable;
@@ -15,14 +16,14 @@ public record StandingPlan(
         FactId id, FactId first, Plan plan, @Nullable String by, Optional<Done> done) {
 
     /** The procedure with which a plan was done. */
-    public record Done(java.time.LocalDate on, ProcedureId procedure) {}
+    public record Done(LocalDate on, ProcedureId procedure) {}
 
     public boolean isWaiting() {
         return done.isEmpty();
     }
 
     /** Whether it stood and waited on the day. */
-    boolean waitedOn(java.time.LocalDate day) {
+    boolean waitedOn(LocalDate day) {
         return !day.isBefore(plan.on())
                 && done.filter(one -> !day.isBefore(one.on())).isEmpty();
     }

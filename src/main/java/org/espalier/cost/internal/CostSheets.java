@@ -1,6 +1,7 @@
 package org.espalier.cost.internal;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -120,11 +121,11 @@ final class CostSheets {
 
     /** What is averaged is told to whole units. */
     private static BigDecimal whole(Money money) {
-        return money.amount().setScale(0, java.math.RoundingMode.HALF_UP);
+        return money.amount().setScale(0, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal decimal(double number) {
-        return BigDecimal.valueOf(number).setScale(1, java.math.RoundingMode.HALF_UP);
+        return BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
     }
 
     private static List<@Nullable Object> row(@Nullable Object... cells) {

@@ -1,5 +1,6 @@
 package org.espalier.cost.ui;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.access.CurrentStaff;
@@ -34,7 +35,7 @@ class CostSites {
                 .or(() -> mine.stream().findFirst());
     }
 
-    java.time.LocalDate today(Site site) {
+    LocalDate today(Site site) {
         return sites.today(site.id());
     }
 }

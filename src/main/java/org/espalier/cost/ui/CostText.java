@@ -3,6 +3,7 @@ package org.espalier.cost.ui;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.espalier.cost.Cell;
@@ -38,7 +39,7 @@ final class CostText {
 
     static String of(CostSum sum) {
         var amounts = sum.byCurrency().entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
+                .sorted(Map.Entry.comparingByKey())
                 .map(one -> of(one.getValue()))
                 .collect(Collectors.joining("; "));
         if (sum.unpriced() == 0) {

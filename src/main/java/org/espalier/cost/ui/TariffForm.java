@@ -17,6 +17,7 @@ import org.espalier.cost.TariffItem;
 import org.espalier.cost.Tax;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** A price from a day on. What was typed stays until it can be taken. */
 final class TariffForm extends Composite<Div> {
@@ -87,7 +88,7 @@ final class TariffForm extends Composite<Div> {
         field.setInvalid(wrong);
     }
 
-    private static boolean isPrice(@org.jspecify.annotations.Nullable BigDecimal typed, boolean share) {
+    private static boolean isPrice(@Nullable BigDecimal typed, boolean share) {
         return typed != null && TariffData.isPrice(typed, share);
     }
 

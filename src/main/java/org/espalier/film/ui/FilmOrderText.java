@@ -1,5 +1,6 @@
 package org.espalier.film.ui;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.espalier.film.DoseAreaProduct;
 import org.espalier.film.FilmHappening;
@@ -7,6 +8,7 @@ import org.espalier.film.FilmOrderStep;
 import org.espalier.film.FilmWish;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** Orders of films in words. */
 final class FilmOrderText {
@@ -53,7 +55,7 @@ final class FilmOrderText {
         };
     }
 
-    private static String withDose(String what, @org.jspecify.annotations.Nullable DoseAreaProduct dose) {
+    private static String withDose(String what, @Nullable DoseAreaProduct dose) {
         return dose == null ? Texts.text("film.step.no-dose", what) : Texts.text("film.step.dose", what, of(dose));
     }
 
@@ -65,7 +67,7 @@ final class FilmOrderText {
     }
 
     /** The day a film is asked for, said beside today's when it is another. */
-    static String day(java.time.LocalDate forDay, java.time.LocalDate today) {
+    static String day(LocalDate forDay, LocalDate today) {
         return forDay.isBefore(today)
                 ? Texts.text("film.order.overdue", DateText.of(forDay))
                 : Texts.text("film.order.for", DateText.of(forDay));

@@ -12,6 +12,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.followup.SharedCare;
@@ -92,7 +93,7 @@ final class SharedCareList extends Composite<Section> {
         return new Div(why("followup.shared.end", id, why -> service.end(id, why)));
     }
 
-    private Button why(String key, UUID id, java.util.function.Consumer<String> deed) {
+    private Button why(String key, UUID id, Consumer<String> deed) {
         return new Button(
                 Texts.text(key), click -> new WhyDialog(key, new KeptFields(drafts, WhyDialog.DRAFT, id), why -> {
                             deed.accept(why);

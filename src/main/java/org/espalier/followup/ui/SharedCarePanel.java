@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
@@ -66,7 +67,7 @@ final class SharedCarePanel extends Composite<Section> {
         return line;
     }
 
-    private void showForm(java.util.List<Site> others) {
+    private void showForm(List<Site> others) {
         var with = new Select<Site>();
         with.setLabel(Texts.text("followup.shared.with"));
         with.setItems(others);

@@ -1,5 +1,6 @@
 package org.espalier.followup.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dialog.Dialog;
@@ -54,7 +55,7 @@ abstract class VisitDialog extends Dialog {
         return problem.isEmpty();
     }
 
-    final <F extends com.vaadin.flow.component.Component> F field(F field) {
+    final <F extends Component> F field(F field) {
         fields.add(field);
         return field;
     }

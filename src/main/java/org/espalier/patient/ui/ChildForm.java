@@ -3,6 +3,7 @@ package org.espalier.patient.ui;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.Autocomplete;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.binder.Binder;
 import com.vaadin.flow.data.binder.ValidationException;
@@ -125,7 +126,7 @@ final class ChildForm extends Composite<Div> {
         var field = new TextField(Texts.text(label));
         field.setMaxLength(longest);
         field.setValueChangeMode(ValueChangeMode.LAZY);
-        field.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.OFF);
+        field.setAutocomplete(Autocomplete.OFF);
         return field;
     }
 }

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.Autocomplete;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -18,6 +19,7 @@ import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.espalier.access.Permissions;
 import org.espalier.access.Site;
@@ -95,7 +97,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         wanted.setHelperText(Texts.text("patient.find.help"));
         wanted.setClearButtonVisible(true);
         wanted.setValueChangeMode(ValueChangeMode.LAZY);
-        wanted.setAutocomplete(com.vaadin.flow.component.textfield.Autocomplete.OFF);
+        wanted.setAutocomplete(Autocomplete.OFF);
         wanted.addValueChangeListener(change -> show());
         hospital.setLabel(Texts.text("patient.hospital"));
         hospital.setItemLabelGenerator(Site::name);
@@ -117,7 +119,7 @@ class ChildrenView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     private void navigate() {
         var parameters = Map.of(
                 "site", hospital.getValue().code(),
-                "order", order.getValue().name().toLowerCase(java.util.Locale.ROOT));
+                "order", order.getValue().name().toLowerCase(Locale.ROOT));
         getUI().ifPresent(ui -> ui.navigate(Urls.CHILDREN, QueryParameters.simple(parameters)));
     }
 

@@ -1,5 +1,6 @@
 package org.espalier.patient.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
@@ -154,7 +155,7 @@ class EditChildView extends Composite<Div> implements BeforeEnterObserver, HasDy
             EditChildView.this.getContent().addComponentAtIndex(1, notice);
         }
 
-        private void say(com.vaadin.flow.component.Component what) {
+        private void say(Component what) {
             answer.removeAll();
             answer.add(what);
         }

@@ -9,6 +9,8 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.function.Consumer;
@@ -48,7 +50,7 @@ final class FactTable<F extends Finding> extends Composite<Div> {
         table.addClassName("facts");
         table.getHead().add(heading());
         history.facts().stream()
-                .sorted(java.util.Comparator.<Fact<F>, java.time.LocalDate>comparing(Fact::on)
+                .sorted(Comparator.<Fact<F>, LocalDate>comparing(Fact::on)
                         .thenComparing(Fact::at)
                         .reversed())
                 .forEach(fact -> table.getBody().add(row(fact, standing.contains(fact))));

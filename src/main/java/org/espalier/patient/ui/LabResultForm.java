@@ -6,6 +6,7 @@ import com.vaadin.flow.data.binder.Result;
 import com.vaadin.flow.data.converter.Converter;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.espalier.kit.Texts;
@@ -69,7 +70,7 @@ final class LabResultForm extends FindingForm<LabResult> {
     /** Units are offered, never chosen: the same number in the other unit is another result. */
     private void offerUnits(@Nullable LabAnalyte chosen) {
         var kept = unit.getValue();
-        unit.setItems(chosen == null ? java.util.List.of() : chosen.units());
+        unit.setItems(chosen == null ? List.of() : chosen.units());
         unit.setValue(chosen != null && kept != null && chosen.units().contains(kept) ? kept : null);
     }
 

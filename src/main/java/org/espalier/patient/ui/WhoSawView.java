@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.espalier.access.AccessLogService;
 import org.espalier.access.Look;
@@ -83,7 +84,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     }
 
     /** The two lists, in the time of the child's hospital. */
-    private record Lines(java.util.Map<SiteId, Site> sites, ZoneId zone) {
+    private record Lines(Map<SiteId, Site> sites, ZoneId zone) {
 
         Section people(WhoSaw seen) {
             var list = list();

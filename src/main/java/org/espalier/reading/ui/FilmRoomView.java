@@ -15,6 +15,7 @@ import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.espalier.access.SiteService;
 import org.espalier.film.FilmId;
 import org.espalier.film.FilmState;
@@ -138,7 +139,7 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         room.show(presenter.marks(reading), GuideStep.of(reading.settings()), presenter.answer(reading));
     }
 
-    private void choose(FilmId film, java.util.function.UnaryOperator<ReadingSettings> change) {
+    private void choose(FilmId film, UnaryOperator<ReadingSettings> change) {
         presenter.choose(film, change).ifPresentOrElse(this::showDraft, this::reload);
     }
 

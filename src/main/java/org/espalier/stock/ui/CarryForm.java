@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextField;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,7 +105,7 @@ final class CarryForm extends Composite<Div> {
         var here = shelves.values().stream()
                 .filter(one -> one.closedOn() == null && shelf.kind().mayPassTo(one.kind()))
                 .filter(one -> !one.id().equals(shelf.id()))
-                .sorted(java.util.Comparator.comparing(Shelf::kind).thenComparing(StockText::of))
+                .sorted(Comparator.comparing(Shelf::kind).thenComparing(StockText::of))
                 .map(one -> new Goal(Optional.of(one), Optional.empty()));
         var others = shelf.kind().isUsable()
                 ? page.sites().others(shelf.site()).stream().map(one -> new Goal(Optional.empty(), Optional.of(one)))

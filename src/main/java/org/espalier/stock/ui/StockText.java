@@ -2,6 +2,7 @@ package org.espalier.stock.ui;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
@@ -55,7 +56,7 @@ final class StockText {
         return Stream.concat(line.lot().stream(), line.possible().stream())
                 .map(Lot::expires)
                 .filter(Objects::nonNull)
-                .min(java.util.Comparator.naturalOrder())
+                .min(Comparator.naturalOrder())
                 .map(DateText::of)
                 .orElse("");
     }

@@ -35,6 +35,7 @@ import org.espalier.treatment.TheatreCheck;
 import org.espalier.treatment.TheatreFacts;
 import org.espalier.treatment.TheatreService;
 import org.espalier.treatment.Treatment;
+import org.espalier.treatment.TreatmentText;
 
 /** What is asked before and after an operation, below what was planned. Nothing is answered beforehand. */
 @Route("child/:child/treatment/check")
@@ -104,7 +105,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         list.add(item(
                 facts.stops().isEmpty(),
                 Texts.text(facts.stops().isEmpty() ? "treatment.check.direction" : "treatment.check.mismatch")));
-        facts.stops().forEach(stop -> list.add(item(false, org.espalier.treatment.TreatmentText.of(stop))));
+        facts.stops().forEach(stop -> list.add(item(false, TreatmentText.of(stop))));
         var section = new Section(new H2(Texts.text("treatment.check.known")), list);
         section.addClassName("sheet");
         return section;

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import java.util.Locale;
 import java.util.Optional;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
@@ -67,7 +68,7 @@ final class LimbPanel extends Composite<Section> {
     private Component physis(LimbStanding limb, PhysisStanding standing) {
         var key = standing.physis();
         var state = new Span(Texts.of(standing.state()));
-        state.addClassNames("state", "state-" + standing.state().name().toLowerCase(java.util.Locale.ROOT));
+        state.addClassNames("state", "state-" + standing.state().name().toLowerCase(Locale.ROOT));
         var title = new H3(new Span(capital(TreatmentText.withoutSide(key))), state);
         var box = new Div(title);
         box.addClassName("physis");

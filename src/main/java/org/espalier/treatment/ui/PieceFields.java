@@ -9,10 +9,14 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Label;
 import org.espalier.stock.Product;
@@ -95,7 +99,7 @@ final class PieceFields extends Composite<Div> {
     String inWords() {
         return typed().stream()
                 .filter(piece -> piece.role() != Piece.Role.USED_UP)
-                .collect(Collectors.groupingBy(TypedPiece::what, java.util.LinkedHashMap::new, Collectors.counting()))
+                .collect(Collectors.groupingBy(TypedPiece::what, LinkedHashMap::new, Collectors.counting()))
                 .entrySet()
                 .stream()
                 .map(some -> some.getValue() == 1
@@ -110,11 +114,11 @@ final class PieceFields extends Composite<Div> {
                 .count();
     }
 
-    private java.util.stream.Stream<Proposal> matching(String filter) {
-        var wanted = filter.toLowerCase(java.util.Locale.ROOT);
+    private Stream<Proposal> matching(String filter) {
+        var wanted = filter.toLowerCase(Locale.ROOT);
         return source.shelves().stream()
                 .filter(one -> !one.expired())
-                .filter(one -> text(one).toLowerCase(java.util.Locale.ROOT).contains(wanted));
+                .filter(one -> text(one).toLowerCase(Locale.ROOT).contains(wanted));
     }
 
     private static String text(Proposal one) {
@@ -147,7 +151,7 @@ final class PieceFields extends Composite<Div> {
     }
 
     private void take(Product product, Label label) {
-        var piece = PieceSource.piece(java.util.Objects.requireNonNull(procedure), product, label);
+        var piece = PieceSource.piece(Objects.requireNonNull(procedure), product, label);
         var from = source.shelvesFor(product, piece.lotNumbers()).stream()
                 .filter(one -> !one.expired() && left(one) > 0)
                 .findFirst();
@@ -159,7 +163,7 @@ final class PieceFields extends Composite<Div> {
         var product = proposal.line().product();
         var label =
                 new Label(Optional.empty(), Optional.of(product), Optional.empty(), Optional.empty(), Optional.empty());
-        add(PieceSource.piece(java.util.Objects.requireNonNull(procedure), product, label)
+        add(PieceSource.piece(Objects.requireNonNull(procedure), product, label)
                 .from(proposal));
         shelves.clear();
         changed.run();

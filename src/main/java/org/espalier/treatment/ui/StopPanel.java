@@ -9,9 +9,11 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.Autocomplete;
 import com.vaadin.flow.component.textfield.PasswordField;
+import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
@@ -44,7 +46,7 @@ final class StopPanel extends Composite<Div> {
         getContent().setVisible(false);
     }
 
-    void show(List<Stop> stops, java.util.function.Function<Stop, Place> place, Runnable again) {
+    void show(List<Stop> stops, Function<Stop, Place> place, Runnable again) {
         clear();
         getContent().setVisible(true);
         var list = new UnorderedList();
@@ -70,7 +72,7 @@ final class StopPanel extends Composite<Div> {
         private final Place place;
         private final Runnable again;
         private final UUID id = ids.next();
-        private final com.vaadin.flow.component.textfield.TextArea because =
+        private final TextArea because =
                 Choices.area("treatment.reversal.because", TreatmentFact.REMARK_LENGTH);
         private final TextField login = Choices.text("treatment.reversal.login", 120);
         private final PasswordField password = new PasswordField(Texts.text("treatment.reversal.password"));

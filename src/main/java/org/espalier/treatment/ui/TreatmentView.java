@@ -13,6 +13,8 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
+import java.util.Optional;
 import org.espalier.access.Role;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Address;
@@ -111,11 +113,11 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
                                 "treatment.reversal.of",
                                 TreatmentText.place(
                                         reversal.physis().side(),
-                                        java.util.Optional.of(reversal.physis()),
+                                        Optional.of(reversal.physis()),
                                         reversal.plateSide()),
                                 reversal.because(),
                                 reversal.askedByName(),
-                                DateText.of(java.time.LocalDate.ofInstant(
+                                DateText.of(LocalDate.ofInstant(
                                         reversal.askedAt(),
                                         sites.get(treatment.site()).zone())))));
         section.addClassNames("notice", "soon");
