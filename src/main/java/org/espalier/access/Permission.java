@@ -55,9 +55,7 @@ record Permission(Kind kind, String name, Set<String> keys) {
 
     static Permission of(String kind, String name, String keys) {
         return new Permission(
-                Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
-                name,
-                Set.copyOf(Arrays.asList(keys.split(" "))));
+                Kind.valueOf(kind.toUpperCase(Locale.ROOT)), name, Set.copyOf(Arrays.asList(keys.split(" "))));
     }
 
     boolean isPublic() {

@@ -161,8 +161,7 @@ public record Budget(
                 .filter(charge -> charge.stands()
                         && charge.line().item() == TariffItem.IMPLANT
                         && charge.line().source() == ChargeSource.PROCEDURE)
-                .collect(Collectors.groupingBy(
-                        charge -> charge.line().fact()))
+                .collect(Collectors.groupingBy(charge -> charge.line().fact()))
                 .values()
                 .stream()
                 .map(each -> CostSum.ofLines(each.stream().map(Charge::line).toList()))

@@ -78,7 +78,6 @@ class CostRenewal {
 
     private <T> T as(SiteId site, Supplier<T> work) {
         var caller = new Caller.SystemAtSite(site.value(), PURPOSE);
-        return Objects.requireNonNull(
-                Callers.callAs(caller, () -> transactions.execute(status -> work.get())));
+        return Objects.requireNonNull(Callers.callAs(caller, () -> transactions.execute(status -> work.get())));
     }
 }

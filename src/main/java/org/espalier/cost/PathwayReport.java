@@ -110,8 +110,7 @@ public record PathwayReport(SiteId site, int year, List<PathwayLine> lines, List
     private static Optional<Money> divided(Money total, double by) {
         return by > 0
                 ? Optional.of(new Money(
-                        total.amount().divide(BigDecimal.valueOf(by), MathContext.DECIMAL64),
-                        total.currency()))
+                        total.amount().divide(BigDecimal.valueOf(by), MathContext.DECIMAL64), total.currency()))
                 : Optional.empty();
     }
 
@@ -124,8 +123,8 @@ public record PathwayReport(SiteId site, int year, List<PathwayLine> lines, List
         Map<?, Optional<Episode>> byChild = whole.stream()
                 .map(EpisodeCost::episode)
                 .collect(Collectors.groupingBy(
-                        Episode::child, Collectors.maxBy(Comparator.comparing((Function<Episode, Pathway>)
-                                Episode::pathway))));
+                        Episode::child,
+                        Collectors.maxBy(Comparator.comparing((Function<Episode, Pathway>) Episode::pathway))));
         byChild.values().stream()
                 .flatMap(Optional::stream)
                 .forEach(most ->

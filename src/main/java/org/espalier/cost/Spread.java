@@ -33,9 +33,8 @@ public record Spread(int count, Money lower, Money median, Money upper) {
         if (amounts.isEmpty()) {
             throw new IllegalArgumentException("no amounts to spread");
         }
-        var ordered = amounts.stream()
-                .sorted(Comparator.comparing(Money::amount))
-                .toList();
+        var ordered =
+                amounts.stream().sorted(Comparator.comparing(Money::amount)).toList();
         return new Spread(
                 ordered.size(),
                 quantile(ordered, QUARTER),

@@ -25,8 +25,7 @@ public record History<F extends Finding>(List<Fact<F>> facts) {
         facts.stream().map(Fact::supersedes).filter(Objects::nonNull).forEach(superseded::add);
         return facts.stream()
                 .filter(fact -> fact.finding() != null && !superseded.contains(fact.id()))
-                .sorted(Comparator.<Fact<F>, LocalDate>comparing(Fact::on)
-                        .thenComparing(Fact::at))
+                .sorted(Comparator.<Fact<F>, LocalDate>comparing(Fact::on).thenComparing(Fact::at))
                 .toList();
     }
 

@@ -103,8 +103,7 @@ record WarningSigns(Ahead ahead, LimbMeasures measures) {
     }
 
     private Optional<String> sign(LegSign sign, String key) {
-        List<Dated<LegAnswer>> answers =
-                ahead.examination().answers(measures.side(), sign);
+        List<Dated<LegAnswer>> answers = ahead.examination().answers(measures.side(), sign);
         return answers.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Texts.text(

@@ -72,9 +72,7 @@ class JdbcLotRepository {
     /** Lots whose number begins so, of any product. */
     List<Lot> search(String begins, int limit) {
         return jdbc.sql(SEARCH)
-                .param(
-                        "like",
-                        begins.strip().toLowerCase(Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%")
+                .param("like", begins.strip().toLowerCase(Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%")
                 .param("limit", limit)
                 .query(JdbcLotRepository::row)
                 .list();

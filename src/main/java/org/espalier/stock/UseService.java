@@ -108,9 +108,7 @@ public class UseService {
         return new Used(
                 use.movement(),
                 use.product(),
-                outcome.lots().size() == 1
-                        ? Optional.of(outcome.lots().getFirst())
-                        : Optional.empty(),
+                outcome.lots().size() == 1 ? Optional.of(outcome.lots().getFirst()) : Optional.empty(),
                 outcome.lots(),
                 cost,
                 last != null && last.isBefore(today));

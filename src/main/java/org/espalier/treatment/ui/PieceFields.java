@@ -163,8 +163,7 @@ final class PieceFields extends Composite<Div> {
         var product = proposal.line().product();
         var label =
                 new Label(Optional.empty(), Optional.of(product), Optional.empty(), Optional.empty(), Optional.empty());
-        add(PieceSource.piece(Objects.requireNonNull(procedure), product, label)
-                .from(proposal));
+        add(PieceSource.piece(Objects.requireNonNull(procedure), product, label).from(proposal));
         shelves.clear();
         changed.run();
     }

@@ -72,8 +72,7 @@ final class StopPanel extends Composite<Div> {
         private final Place place;
         private final Runnable again;
         private final UUID id = ids.next();
-        private final TextArea because =
-                Choices.area("treatment.reversal.because", TreatmentFact.REMARK_LENGTH);
+        private final TextArea because = Choices.area("treatment.reversal.because", TreatmentFact.REMARK_LENGTH);
         private final TextField login = Choices.text("treatment.reversal.login", 120);
         private final PasswordField password = new PasswordField(Texts.text("treatment.reversal.password"));
         private final Div answer = new Div();

@@ -112,9 +112,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
                         Texts.text(
                                 "treatment.reversal.of",
                                 TreatmentText.place(
-                                        reversal.physis().side(),
-                                        Optional.of(reversal.physis()),
-                                        reversal.plateSide()),
+                                        reversal.physis().side(), Optional.of(reversal.physis()), reversal.plateSide()),
                                 reversal.because(),
                                 reversal.askedByName(),
                                 DateText.of(LocalDate.ofInstant(
