@@ -72,9 +72,13 @@ public class SecondFactorService {
     /**
      * Takes the first code of what was set up and tells the recovery codes, which replace all before; other sessions
      * end.
+     *
+     * @throws AccessDeniedException when it is long since the caller proved who they are: the picture may have been
+     *     left open for somebody else
      */
     public Optional<RecoveryCodes> confirm(String code) {
         demandIn();
+        signAgain.prove();
         var mine = factors.mine();
         var pending = mine.map(JdbcSecondFactorRepository.Mine::pending);
         if (pending.isEmpty()) {

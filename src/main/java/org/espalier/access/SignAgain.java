@@ -3,7 +3,7 @@ package org.espalier.access;
 /**
  * Asks a person at a screen to prove again who they are before a deed that bears their name, when their last proof is
  * long ago: somebody else may sit there by now. Signing in is a proof, the password given again is one, and so is each
- * such deed. Work that comes from no screen needs none.
+ * such deed. A job, which nobody sits before, needs none.
  */
 public interface SignAgain {
 

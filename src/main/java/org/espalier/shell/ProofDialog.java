@@ -24,6 +24,7 @@ final class ProofDialog extends Dialog {
         setHeaderTitle(Texts.text("shell.proof"));
         password.setManualValidation(true);
         password.setWidthFull();
+        password.setAutofocus(true);
         password.getElement().setAttribute("autocomplete", "current-password");
         var prove = new Button(Texts.text("shell.proof.give"), click -> give());
         prove.addThemeVariants(ButtonVariant.LUMO_PRIMARY);

@@ -23,6 +23,7 @@ final class SecondFactorPanel extends Composite<Div> {
 
     private static final long serialVersionUID = 1;
 
+    private final transient SignAgain signAgain;
     private final transient Function<String, Optional<RecoveryCodes>> confirm;
     private final transient Runnable done;
     private final TextField code = new TextField(Texts.text("shell.step.first-code"));
@@ -36,6 +37,7 @@ final class SecondFactorPanel extends Composite<Div> {
             SignAgain signAgain,
             Function<String, Optional<RecoveryCodes>> confirm,
             Runnable done) {
+        this.signAgain = signAgain;
         this.confirm = confirm;
         this.done = done;
         getContent().setClassName("second-factor");
@@ -52,7 +54,7 @@ final class SecondFactorPanel extends Composite<Div> {
         secret.setClassName("secret");
         code.setManualValidation(true);
         code.getElement().setAttribute("autocomplete", "one-time-code");
-        var give = new Button(Texts.text("shell.factor.confirm"), click -> give());
+        var give = new Button(Texts.text("shell.factor.confirm"), click -> ProofDialog.before(signAgain, this::give));
         give.addThemeVariants(ButtonVariant.LUMO_PRIMARY);
         getContent().removeAll();
         getContent()

@@ -28,6 +28,9 @@ class SignAgainIntegrationTests {
     SignAgain signAgain;
 
     @Autowired
+    SecondFactorService factors;
+
+    @Autowired
     TestNetwork network;
 
     @Autowired
@@ -81,6 +84,37 @@ class SignAgainIntegrationTests {
         }
         assertThat(answer).isEqualTo(SignAgain.Answer.WAIT);
         assertThat(signAgain.confirm(password)).isEqualTo(SignAgain.Answer.WAIT);
+    }
+
+    @Test
+    void asksOfAThreadThatWorksForAPageToo() {
+        sit(Duration.ofHours(1));
+        RequestContextHolder.resetRequestAttributes();
+        assertThat(signAgain.isNeeded()).isTrue();
+        assertThatThrownBy(signAgain::prove).isInstanceOf(AccessDeniedException.class);
+    }
+
+    @Test
+    void writesDownEveryPasswordThatWasWrong() {
+        sit(Duration.ofHours(1));
+        signAgain.confirm("not the " + password);
+        signAgain.confirm("nor is this");
+        assertThat(network.owner()
+                        .sql("select count(*) from access_entry where staff_id = ? and deed = 'SIGN_IN_FAILED'")
+                        .param(surgeon)
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(2);
+    }
+
+    /** The picture of the codes may still be on a screen that somebody else found. */
+    @Test
+    void asksBeforeCodesThatWereBegunLongAgoAreConfirmed() {
+        sit(Duration.ofMinutes(1));
+        network.as(surgeon, factors::begin);
+        sit(Duration.ofMinutes(11));
+        assertThatThrownBy(() -> network.as(surgeon, () -> factors.confirm("000000")))
+                .isInstanceOf(AccessDeniedException.class);
     }
 
     /** Before a screen, with a password that was taken so long ago. */

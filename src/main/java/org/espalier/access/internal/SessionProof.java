@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.espalier.access.SignAgain;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.authentication.AuthenticationProvider;
-import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
 import org.springframework.security.core.Authentication;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.core.authority.FactorGrantedAuthority;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.userdetails.UserDetailsService;
@@ -31,6 +31,7 @@ class SessionProof implements SignAgain {
     private static final String LAST_PROOF = SessionProof.class.getName();
 
     private final AuthenticationProvider passwords;
+    private final JdbcSignInRepository signIns;
     private final Duration lasts;
     private final Clock clock;
 
@@ -43,30 +44,33 @@ class SessionProof implements SignAgain {
         var provider = new DaoAuthenticationProvider(staff);
         provider.setPasswordEncoder(encoder);
         passwords = new ThrottledSignIn(provider, signIns, clock);
+        this.signIns = signIns;
         lasts = properties.session().proof();
         this.clock = clock;
     }
 
     @Override
     public boolean isNeeded() {
-        return request()
-                .map(request -> last(request).isBefore(clock.instant().minus(lasts)))
+        return signedIn()
+                .map(person -> last(person).isBefore(clock.instant().minus(lasts)))
                 .orElse(false);
     }
 
     @Override
     public Answer confirm(String password) {
         var request = request().orElseThrow(() -> new IllegalStateException("no screen asks"));
-        var attempt = UsernamePasswordAuthenticationToken.unauthenticated(caller().getName(), password);
+        var name = signedIn()
+                .orElseThrow(() -> new IllegalStateException("nobody is signed in"))
+                .getName();
+        var attempt = UsernamePasswordAuthenticationToken.unauthenticated(name, password);
         attempt.setDetails(new WebAuthenticationDetails(request.getRequest()));
         try {
             passwords.authenticate(attempt);
             keep(request);
             return Answer.CONFIRMED;
-        } catch (TooManyAttempts wait) {
-            return Answer.WAIT;
-        } catch (BadCredentialsException wrong) {
-            return Answer.WRONG;
+        } catch (AuthenticationException refused) {
+            signIns.log(name, false, clock.instant());
+            return refused instanceof TooManyAttempts ? Answer.WAIT : Answer.WRONG;
         }
     }
 
@@ -82,22 +86,23 @@ class SessionProof implements SignAgain {
         request.setAttribute(LAST_PROOF, clock.instant(), ServletRequestAttributes.SCOPE_SESSION);
     }
 
-    private static Instant last(ServletRequestAttributes request) {
-        var signedIn = caller().getAuthorities().stream()
+    private static Instant last(Authentication person) {
+        var signedIn = person.getAuthorities().stream()
                 .filter(FactorGrantedAuthority.class::isInstance)
                 .map(factor -> ((FactorGrantedAuthority) factor).getIssuedAt());
-        var kept = request.getAttribute(LAST_PROOF, ServletRequestAttributes.SCOPE_SESSION);
-        return Stream.concat(signedIn, Stream.ofNullable(kept).map(Instant.class::cast))
+        var kept = request()
+                .map(request -> (Instant) request.getAttribute(LAST_PROOF, ServletRequestAttributes.SCOPE_SESSION));
+        return Stream.concat(signedIn, kept.stream())
                 .max(Comparator.naturalOrder())
                 .orElse(Instant.EPOCH);
     }
 
-    private static Authentication caller() {
-        return Optional.ofNullable(SecurityContextHolder.getContext().getAuthentication())
-                .orElseThrow(() -> new IllegalStateException("nobody is signed in"));
+    /** The person at a screen, also when a thread works for them; empty for a job, which nobody sits before. */
+    private static Optional<Authentication> signedIn() {
+        return Optional.ofNullable(SecurityContextHolder.getContext().getAuthentication());
     }
 
-    /** The request of a screen; empty for a job, and for whatever else comes from no screen. */
+    /** The request of a screen; a thread that works for a page has none. */
     private static Optional<ServletRequestAttributes> request() {
         return RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes request
                 ? Optional.of(request)
