@@ -20,6 +20,7 @@ import org.espalier.patient.FactId;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.CareStep;
 import org.espalier.treatment.Deformity;
 import org.espalier.treatment.ImplantId;
 import org.espalier.treatment.NextLook;
@@ -77,6 +78,13 @@ class DemoCare {
                 });
         days.values().forEach(steps -> steps.forEach(Runnable::run));
         story.plans().forEach(plan -> plan(story, team, plan, firstDay));
+    }
+
+    /** Care of both limbs ends: they stayed straight until growth was over. */
+    void end(DemoStory story, DemoTeam team, LocalDate day) {
+        var ended = new CareStep(day, null, CareStep.Step.ENDED, CareStep.EndReason.STRAIGHT, null);
+        var id = new FactId(DemoIds.of(story.number(), "ended"));
+        Callers.runAs(new Caller.Staff(team.surgeon().value()), () -> facts.record(child(story), id, ended));
     }
 
     private static void add(Map<LocalDate, List<Runnable>> days, LocalDate day, Runnable step) {

@@ -37,6 +37,8 @@ class DemoHouse {
     private static final StaffId OPERATOR_ID = new StaffId(DemoIds.of("operator"));
     private static final String TOKEN = "token." + DemoHospital.HARBOUR.code();
 
+    private static final int YEARS_AT_WORK = 12;
+
     private final NetworkFounder founder;
     private final SiteService sites;
     private final StaffService staff;
@@ -114,9 +116,10 @@ class DemoHouse {
                 .map(StaffMember::id)
                 .orElseGet(() -> welcome(person, known, state));
         List<Membership> held = known.map(StaffMember::memberships).orElse(List.of());
+        LocalDate since = LocalDate.parse(state.find("first-day").orElseThrow()).minusYears(YEARS_AT_WORK);
         for (DemoHospital hospital : person.hospitals()) {
             for (Role role : person.roles()) {
-                give(id, new Membership(place(places, hospital), role, LocalDate.EPOCH, null), held);
+                give(id, new Membership(place(places, hospital), role, since, null), held);
             }
         }
         return id;

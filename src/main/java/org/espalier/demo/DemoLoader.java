@@ -96,17 +96,16 @@ class DemoLoader {
         try {
             once(state, "stock", () -> stock.fill(teams, firstDay));
             once(state, "costs", () -> costs.set(teams, firstDay));
-            load(DemoStories.all(), teams, firstDay, state);
+            begin(DemoStories.all(), teams, firstDay, state);
+            end(EndedStories.all(), teams, firstDay, state);
+            film(DemoStories.all(), teams, firstDay, state);
         } catch (RuntimeException e) {
             LOG.error("The demonstration could not be filled; start it again to go on", e);
         }
     }
 
-    /**
-     * Lets the stories happen, all children and their care first, then the newest film of each child, then the one
-     * before.
-     */
-    void load(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+    /** Lets the children come, and their care happen. */
+    private void begin(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         teams.forEach((hospital, team) ->
                 once(state, "letters." + hospital.code(), () -> families.tellWhere(hospital, team)));
         for (DemoStory story : stories) {
@@ -117,6 +116,10 @@ class DemoLoader {
                     "family." + story.number(),
                     () -> families.tell(story, team(teams, story), firstDay, stories.indexOf(story)));
         }
+    }
+
+    /** Draws the newest film of each child, then the one before; then what follows from films. */
+    private void film(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         for (int back = 0; back < MOST_VISITS; back++) {
             for (DemoStory story : stories) {
                 if (back < story.visits().size()) {
@@ -133,6 +136,17 @@ class DemoLoader {
         ask(stories, teams, firstDay, state);
         for (DemoStory story : DemoStories.mistyped()) {
             mistype(story, team(teams, story), firstDay, state);
+        }
+    }
+
+    /** Lets courses happen that are over. */
+    private void end(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        for (DemoStory story : stories) {
+            once(state, "ended." + story.number(), () -> {
+                course.register(story, team(teams, story), firstDay);
+                care.tell(story, team(teams, story), firstDay);
+                care.end(story, team(teams, story), EndedStories.endOf(story, firstDay));
+            });
         }
     }
 

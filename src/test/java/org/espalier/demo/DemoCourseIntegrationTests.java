@@ -186,6 +186,25 @@ class DemoCourseIntegrationTests {
         }
     }
 
+    @Test
+    void endsTheCareOfBothLimbsOfTheGrownOnceThoughToldTwice() {
+        var care = new DemoCare(treatments, facts, visits, new DemoPieces(catalogue));
+        for (DemoStory story : EndedStories.all().subList(0, EndedStories.A_YEAR)) {
+            course.register(story, team, firstDay);
+            for (int told = 0; told < 2; told++) {
+                care.tell(story, team, firstDay);
+                care.end(story, team, EndedStories.endOf(story, firstDay));
+            }
+            network.as(team.surgeon().value(), () -> {
+                assertThat(visits.of(child(story)).open()).as(story.number()).isEmpty();
+                var treatment = treatments.of(child(story));
+                assertThat(treatment.careSteps().facts()).hasSize(1);
+                assertThat(Side.values()).noneMatch(side -> treatment.limb(side).isInCare());
+                return null;
+            });
+        }
+    }
+
     private static ChildId child(DemoStory story) {
         return new ChildId(DemoIds.of("child", story.number()));
     }

@@ -16,6 +16,7 @@ import org.espalier.science.quantity.Side;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DemoStoriesTests {
 
@@ -70,6 +71,24 @@ class DemoStoriesTests {
         assertThat(days.getLast()).isBefore(FIRST_DAY);
         assertThat(days)
                 .noneMatch(day -> Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY).contains(day.getDayOfWeek()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-01-01", "2026-02-28", "2028-02-29", "2028-12-31"})
+    void endsEnoughCoursesInThisYearAndTheLastForCostsToTellOfThem(LocalDate firstDay) {
+        for (DemoHospital hospital : DemoHospital.values()) {
+            var days = EndedStories.all().stream()
+                    .filter(story -> story.hospital() == hospital)
+                    .map(story -> EndedStories.endOf(story, firstDay))
+                    .toList();
+            assertThat(days).filteredOn(day -> day.getYear() == firstDay.getYear()).hasSize(EndedStories.A_YEAR);
+            assertThat(days).filteredOn(day -> day.getYear() == firstDay.getYear() - 1).hasSize(EndedStories.A_YEAR);
+            assertThat(days).allMatch(day -> !day.isAfter(firstDay));
+        }
+        assertThat(EndedStories.all())
+                .allMatch(story -> story.deeds().stream()
+                        .allMatch(deed -> story.dayAt(deed.ageMonths(), firstDay)
+                                .isBefore(EndedStories.endOf(story, firstDay))));
     }
 
     @ParameterizedTest
