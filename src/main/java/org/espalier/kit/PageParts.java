@@ -10,8 +10,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** What screens of several places are made of: the places, sheets with a heading, and what is said between them. */
 public final class PageParts {
@@ -29,11 +27,6 @@ public final class PageParts {
         nav.addClassNames("child-pages", "no-print");
         nav.setAriaLabel(label);
         return nav;
-    }
-
-    /** The hospitals to go to; none where there is no choice. */
-    public static <S> Stream<Place> choice(List<S> hospitals, Function<S, Place> place) {
-        return hospitals.size() > 1 ? hospitals.stream().map(place) : Stream.empty();
     }
 
     private static Anchor link(Place place) {

@@ -2,18 +2,23 @@ package org.espalier.kit;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.ScrollIntoViewOption;
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.QueryParameters;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A screen among several places of one hospital: its places, what was answered last, and its parts, shown anew after
- * each deed. The address says which hospital, and of what.
+ * A screen among several places of one hospital: which hospital, its places, what was answered last, and its parts,
+ * shown anew after each deed. The address says which hospital, and of what.
  *
  * @param <S> what a hospital is to the screen
  */
@@ -42,8 +47,34 @@ public abstract class PlacesPage<S> extends Composite<Div> implements BeforeEnte
         here = here(asked("site"));
         heading.setText(Texts.text(title));
         getContent().removeAll();
-        getContent().add(heading, places(here, title), answer, body);
+        getContent().add(top(event.getLocation().getPath()), places(here, title), answer, body);
         refresh();
+    }
+
+    /** The heading, and where there is a choice of hospitals, the choice. */
+    private Component top(String place) {
+        var hospitals = hospitals();
+        var top = new Div(heading);
+        top.addClassName("screen-head");
+        if (hospitals.size() > 1) {
+            var choice = new Select<String>();
+            choice.setLabel(Texts.text("kit.hospital"));
+            choice.setItems(hospitals.keySet());
+            choice.setItemLabelGenerator(hospitals::get);
+            here.map(this::code).ifPresent(choice::setValue);
+            choice.addValueChangeListener(change -> goTo(place, change.getValue()));
+            choice.addClassNames("hospital", "no-print");
+            top.add(choice);
+        }
+        return top;
+    }
+
+    /** The same place at another hospital. */
+    private void goTo(String place, String hospital) {
+        var there = elsewhere(place);
+        var asks = new HashMap<String, String>(there.equals(place) ? asked : Map.of());
+        asks.put("site", hospital);
+        UI.getCurrent().navigate(there, QueryParameters.simple(asks));
     }
 
     /** What the address asks for under a name. */
@@ -71,7 +102,16 @@ public abstract class PlacesPage<S> extends Composite<Div> implements BeforeEnte
         answer.setText(text);
         answer.setClassName("notice");
         answer.setClassName("harm", harm);
+        answer.scrollIntoView(ScrollIntoViewOption.Block.NEAREST);
     }
+
+    /** The names of the hospitals to choose from, by their codes. */
+    protected abstract Map<String, String> hospitals();
+
+    protected abstract String code(S hospital);
+
+    /** Where the reader of this place goes at another hospital. */
+    protected abstract String elsewhere(String place);
 
     /** The hospital of the code, or the one that is meant without. */
     protected abstract Optional<S> here(Optional<String> code);

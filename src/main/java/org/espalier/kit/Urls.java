@@ -143,7 +143,8 @@ public final class Urls {
 
     /** A page of one hospital; without its code, of the one that is meant. */
     public static String at(String page, Optional<String> site) {
-        return site.map(code -> page + "?site=" + code).orElse(page);
+        return site.map(code -> page + (page.contains("?") ? "&" : "?") + "site=" + code)
+                .orElse(page);
     }
 
     /** A report of what broke, by its number. */

@@ -15,6 +15,7 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.TestWorld;
 import org.espalier.TestWorld.Hospital;
+import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -143,6 +144,30 @@ class CostBrowserTests {
                     person.assertFits().assertAccessible();
                 }
             }
+        }
+    }
+
+    @Test
+    void choosesAnotherHospitalAndStaysAtThePlace() {
+        var other = network.site();
+        network.member(administrator, other, "COST_ADMINISTRATOR");
+        var name = network.as(administrator, () -> sites.get(new SiteId(other))).name();
+        try (var person = administrator(Screen.PHONE)) {
+            person.open(Urls.COSTS_BUDGET);
+            pick(person, person.page().locator(".screen-head"), "kit.hospital", name);
+            assertThat(person.page().url()).contains(Urls.COSTS_BUDGET, "site=");
+            person.assertFits().assertAccessible().picture("costs-hospital-phone");
+            person.page()
+                    .getByRole(
+                            AriaRole.LINK,
+                            new Page.GetByRoleOptions()
+                                    .setName(Texts.text("cost.episodes"))
+                                    .setExact(true))
+                    .click();
+            person.settle();
+            assertThat(person.page().getByText(Texts.text("cost.episodes-of", name)).isVisible())
+                    .as("the chosen hospital stays")
+                    .isTrue();
         }
     }
 

@@ -83,6 +83,8 @@ class AccountView extends CostPage {
         payer.setValue(account.payer());
         var keep = new Button(
                 Texts.text("cost.keep"), click -> act(() -> charges.pay(account, payer.getValue()), "cost.set-done"));
-        return new Div(payer, keep);
+        var fields = new Div(payer);
+        fields.addClassName("form-fields");
+        return new Div(fields, keep);
     }
 }

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Component;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.espalier.access.Site;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.PageParts.Place;
@@ -48,6 +47,24 @@ abstract class CostPage extends PlacesPage<Site> {
     }
 
     @Override
+    protected final Map<String, String> hospitals() {
+        var hospitals = new LinkedHashMap<String, String>();
+        sites.mine().forEach(site -> hospitals.put(site.code(), site.name()));
+        return hospitals;
+    }
+
+    @Override
+    protected final String code(Site hospital) {
+        return hospital.code();
+    }
+
+    /** An account is one hospital's alone. */
+    @Override
+    protected final String elsewhere(String place) {
+        return place.equals(Urls.COSTS_ACCOUNT) ? Urls.COSTS_EPISODES : place;
+    }
+
+    @Override
     protected final Optional<Site> here(Optional<String> code) {
         return sites.of(code);
     }
@@ -64,13 +81,6 @@ abstract class CostPage extends PlacesPage<Site> {
                         Urls.at(place.getKey(), site.map(Site::code)),
                         Texts.text(place.getValue()),
                         place.getValue().equals(title)));
-        var hospitals = PageParts.choice(
-                sites.mine(),
-                one -> new Place(
-                        Urls.at(Urls.COSTS, Optional.of(one.code())),
-                        one.name(),
-                        site.filter(one::equals).isPresent() && title.equals("cost.charges")));
-        return PageParts.places(
-                Texts.text("cost.places"), Stream.concat(own, hospitals).toList());
+        return PageParts.places(Texts.text("cost.places"), own.toList());
     }
 }

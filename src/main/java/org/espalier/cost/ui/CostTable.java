@@ -11,8 +11,10 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** Lines under headings; on a phone each line stands by itself with its headings before it. */
@@ -23,6 +25,7 @@ final class CostTable<T> extends Composite<Div> {
     private final List<Column<T>> columns = new ArrayList<>();
     private final String nothing;
     private Predicate<T> faded = line -> false;
+    private Optional<String> order = Optional.empty();
 
     /** @param nothing the text that says why there are no lines, and what to do */
     CostTable(String nothing) {
@@ -56,6 +59,12 @@ final class CostTable<T> extends Composite<Div> {
         return this;
     }
 
+    /** Says in which order the lines stand. */
+    CostTable<T> ordered(String key) {
+        order = Optional.of(key);
+        return this;
+    }
+
     CostTable<T> with(List<T> lines) {
         getContent().removeAll();
         if (lines.isEmpty()) {
@@ -70,6 +79,7 @@ final class CostTable<T> extends Composite<Div> {
         columns.forEach(column -> head.add(heading(column)));
         table.getHead().add(head);
         lines.forEach(line -> table.getBody().add(row(line)));
+        order.map(key -> PageParts.said(Texts.text(key))).ifPresent(getContent()::add);
         getContent().add(table);
         return this;
     }

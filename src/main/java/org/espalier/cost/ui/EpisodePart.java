@@ -33,7 +33,7 @@ final class EpisodePart {
         var part = PageParts.part(
                 Texts.text("cost.limb-heading", Texts.of(episode.side()), Texts.of(episode.pathway())),
                 PageParts.said(Texts.text("cost.limb-time", time(episode), operations(episode))),
-                new CostTable<Map.Entry<TariffItem, CostSum>>("cost.charges.none")
+                new CostTable<Map.Entry<TariffItem, CostSum>>("cost.limb.none")
                         .text("cost.item", one -> Texts.of(one.getKey()))
                         .number("cost.total", one -> CostText.of(one.getValue()))
                         .with(limb.byItem().entrySet().stream()

@@ -99,6 +99,7 @@ class PathwaysView extends CostPage {
                 .number("cost.on-target", one -> figure(one, PathwaysView::reached))
                 .number("cost.per-limb", one -> figure(one, figures -> target(figures, each -> each.perLimb())))
                 .number("cost.per-degree", one -> figure(one, figures -> target(figures, each -> each.perDegree())))
+                .ordered("cost.ordered.pathway")
                 .with(all.stream()
                         .flatMap(report -> report.lines().stream())
                         .sorted(java.util.Comparator.comparing(PathwayLine::pathway))

@@ -3,6 +3,7 @@ package org.espalier.cost.ui;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.Route;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,11 @@ import org.espalier.kit.Urls;
 @StyleSheet("themes/patient.css")
 @StyleSheet("themes/cost.css")
 class TariffsView extends CostPage {
+
+    private static final Comparator<Allowance> ALLOWANCES = Comparator.comparing(
+                    (Allowance one) -> one.kind().isPresent())
+            .thenComparing(one -> AllowanceForm.name(one.kind()))
+            .thenComparing(one -> Texts.of(one.item()));
 
     private final TariffService tariffs;
 
@@ -81,7 +87,10 @@ class TariffsView extends CostPage {
                                 : one.data().payer())
                 .text("cost.source", one -> one.data().source())
                 .faded(Tariff::replaced)
-                .with(lines);
+                .ordered("cost.ordered.item")
+                .with(lines.stream()
+                        .sorted(Comparator.comparing(one -> Texts.of(one.data().item())))
+                        .toList());
     }
 
     private static String valid(Tariff one) {
@@ -98,11 +107,15 @@ class TariffsView extends CostPage {
         return new CostTable<Allowance>("cost.allowances.none")
                 .text("cost.operation", one -> AllowanceForm.name(one.kind()))
                 .text("cost.item", one -> Texts.of(one.item()))
-                .number("cost.quantity", one -> CostText.number(one.quantity()))
+                .number(
+                        "cost.quantity",
+                        one -> Texts.text(
+                                "cost.so-many." + one.item().unit().name(), CostText.number(one.quantity()), one.quantity()))
                 .text("cost.valid", one -> one.until()
                         .map(end ->
                                 Texts.text("cost.from-until", DateText.of(one.from()), DateText.of(end.minusDays(1))))
                         .orElseGet(() -> Texts.text("cost.from", DateText.of(one.from()))))
-                .with(lines);
+                .ordered("cost.ordered.operation")
+                .with(lines.stream().sorted(ALLOWANCES).toList());
     }
 }

@@ -48,7 +48,7 @@ class LotView extends StockPage {
     private void show(Site here, Lot lot, Div body) {
         head(Texts.text("stock.lot-number", lot.number()));
         var product = catalogue.product(lot.product()).orElseThrow();
-        var of = new Paragraph(new Anchor(Urls.stockProduct(product.id().value()), StockText.of(product)));
+        var of = new Paragraph(link(here, product));
         var expires = lot.expires();
         of.add(new Span(" · "
                 + (expires == null

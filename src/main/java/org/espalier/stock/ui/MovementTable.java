@@ -2,14 +2,12 @@ package org.espalier.stock.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.UUID;
 import org.espalier.access.Site;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Urls;
 import org.espalier.stock.Movement;
 import org.espalier.stock.StockService;
 
@@ -33,10 +31,7 @@ final class MovementTable extends Composite<Div> {
                 .add(new StockTable<Movement>("stock.latest.none")
                         .ordered("stock.ordered.latest")
                         .text("stock.when", one -> StockText.at(one.at(), here.zone()))
-                        .show(
-                                "stock.product",
-                                one -> new Anchor(
-                                        Urls.stockProduct(one.product().id().value()), StockText.of(one.product())))
+                        .show("stock.product", one -> StockPage.link(here, one.product()))
                         .text("stock.lot", one -> StockText.lots(one.lots()))
                         .number("stock.pieces", Movement::quantity)
                         .text("stock.from-to", MovementTable::way)

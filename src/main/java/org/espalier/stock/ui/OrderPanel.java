@@ -2,7 +2,6 @@ package org.espalier.stock.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.IntegerField;
@@ -11,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.espalier.access.Site;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Urls;
 import org.espalier.stock.OrderProposal;
 import org.espalier.stock.OrderRule;
 import org.espalier.stock.OrderService;
@@ -32,7 +30,10 @@ final class OrderPanel extends Composite<Div> {
         this.here = here;
         days.setValue(OrderRule.DEFAULT.leadDays());
         service.setValue(OrderRule.DEFAULT.service() * PERCENT);
-        service.setErrorMessage(Texts.text("stock.order.range"));
+        days.setErrorMessage(Texts.text("stock.order.days"));
+        days.setManualValidation(true);
+        service.setManualValidation(true);
+        service.setErrorMessage(Texts.text("stock.order.service"));
         var fields = new Div(days, service);
         fields.addClassName("form-fields");
         getContent()
@@ -45,25 +46,16 @@ final class OrderPanel extends Composite<Div> {
     }
 
     private void show() {
-        boolean given = days.getValue() != null && service.getValue() != null;
-        boolean valid = given
-                && days.getValue() >= 1
-                && days.getValue() <= 365
-                && service.getValue() >= 50
-                && service.getValue() <= 99.9;
-        service.setInvalid(!valid);
-        if (!valid) {
+        days.setInvalid(days.getValue() == null || days.getValue() < 1 || days.getValue() > 365);
+        service.setInvalid(service.getValue() == null || service.getValue() < 50 || service.getValue() > 99.9);
+        if (days.isInvalid() || service.isInvalid()) {
             return;
         }
         var rule = new OrderRule(days.getValue(), service.getValue() / PERCENT);
         lines.removeAll();
         lines.add(new StockTable<OrderProposal>("stock.orders.none")
                 .ordered("stock.ordered.products")
-                .show(
-                        "stock.product",
-                        one -> new Anchor(
-                                Urls.stockProduct(one.demand().product().id().value()),
-                                StockText.of(one.demand().product())))
+                .show("stock.product", one -> StockPage.link(here, one.demand().product()))
                 .number("stock.order", OrderProposal::order)
                 .text("stock.sizes", OrderPanel::sizes)
                 .text("stock.note", one -> arithmetic(one, rule))

@@ -2,7 +2,6 @@ package org.espalier.stock.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextField;
@@ -55,7 +54,7 @@ class ProductView extends StockPage {
         var what = new Paragraph(StockText.what(product.data()));
         what.addClassName("question");
         body.add(what, PageParts.part(Texts.text("stock.lies-there", here.name()), lines(here, product)));
-        body.add(PageParts.part(Texts.text("stock.lots"), lots(product)));
+        body.add(PageParts.part(Texts.text("stock.lots"), lots(here, product)));
         body.add(PageParts.part(Texts.text("stock.codes"), codes(product, keeps)));
         body.add(PageParts.part(
                 Texts.text("stock.latest"),
@@ -84,10 +83,10 @@ class ProductView extends StockPage {
                 .with(stock.of(here.id(), product.id()));
     }
 
-    private Component lots(Product product) {
+    private Component lots(Site here, Product product) {
         return new StockTable<Lot>("stock.no-lots")
                 .ordered("stock.ordered.expiry")
-                .show("stock.lot", lot -> new Anchor(Urls.stockLot(lot.id().value()), lot.number()))
+                .show("stock.lot", lot -> link(here, lot))
                 .text("stock.expires", lot -> lot.expires() == null ? "" : DateText.of(lot.expires()))
                 .text("stock.state", lot -> lot.held() ? Texts.text("stock.held") : "")
                 .with(catalogue.lots(product.id()));

@@ -2,7 +2,6 @@ package org.espalier.stock.ui;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.StyleSheet;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -49,9 +48,7 @@ class ProductsView extends StockPage {
                 Texts.text("stock.products-found", products.size()),
                 new StockTable<Product>("stock.no-products")
                         .ordered("stock.ordered.products")
-                        .show(
-                                "stock.product",
-                                one -> new Anchor(Urls.stockProduct(one.id().value()), StockText.of(one)))
+                        .show("stock.product", one -> link(here, one))
                         .text("stock.kind", one -> Texts.of(one.data().kind()))
                         .text("stock.size", one -> StockText.size(one.data()))
                         .text("stock.magnet", one -> Texts.of(one.data().magnet()))
@@ -62,9 +59,7 @@ class ProductsView extends StockPage {
                     Texts.text("stock.lots"),
                     new StockTable<Lot>("stock.no-lots")
                             .ordered("stock.ordered.lots")
-                            .show(
-                                    "stock.lot",
-                                    one -> new Anchor(Urls.stockLot(one.id().value()), one.number()))
+                            .show("stock.lot", one -> link(here, one))
                             .text("stock.product", one -> catalogue
                                     .product(one.product())
                                     .map(StockText::of)
@@ -81,7 +76,7 @@ class ProductsView extends StockPage {
     private void find(Site here, String text) {
         var scanned = labels.read(text).product();
         if (scanned.isPresent()) {
-            go(Urls.STOCK_PRODUCT, "product", scanned.get().id().value().toString());
+            go(here, Urls.STOCK_PRODUCT, "product", scanned.get().id().value().toString());
             return;
         }
         UI.getCurrent()

@@ -3,7 +3,6 @@ package org.espalier.stock.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.IntegerField;
@@ -70,25 +69,22 @@ class ShelfView extends StockPage {
     }
 
     private Component lines(Shelf shelf) {
-        return new ShelfLines(part -> stock.find(shelf.id(), part), ShelfView::table);
+        return new ShelfLines(part -> stock.find(shelf.id(), part), nothing -> table(sites().get(shelf.site()), nothing));
     }
 
-    private static StockTable<ShelfLine> table(String nothing) {
+    private static StockTable<ShelfLine> table(Site here, String nothing) {
         return new StockTable<ShelfLine>(nothing)
                 .ordered("stock.ordered.lines")
-                .show(
-                        "stock.product",
-                        line -> new Anchor(
-                                Urls.stockProduct(line.product().id().value()), StockText.of(line.product())))
+                .show("stock.product", line -> link(here, line.product()))
                 .text("stock.size", line -> StockText.size(line.product().data()))
-                .show("stock.lot", ShelfView::lot)
+                .show("stock.lot", line -> lot(here, line))
                 .text("stock.expires", StockText::expiry)
                 .number("stock.pieces", ShelfLine::quantity);
     }
 
-    private static Component lot(ShelfLine line) {
+    private static Component lot(Site here, ShelfLine line) {
         return line.lot()
-                .<Component>map(lot -> new Anchor(Urls.stockLot(lot.id().value()), lot.number()))
+                .<Component>map(lot -> link(here, lot))
                 .orElseGet(() -> new com.vaadin.flow.component.html.Span(StockText.lots(line)));
     }
 

@@ -3,6 +3,7 @@ package org.espalier.stock.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.router.QueryParameters;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,6 +16,9 @@ import org.espalier.kit.PageParts.Place;
 import org.espalier.kit.PlacesPage;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
+import org.espalier.stock.Lot;
+import org.espalier.stock.Product;
+import org.espalier.stock.ShelfId;
 import org.espalier.stock.StockRefusal;
 
 /** A screen of the stock. */
@@ -48,9 +52,25 @@ abstract class StockPage extends PlacesPage<Site> {
         }
     }
 
-    /** Goes to another screen about one thing. */
-    static void go(String url, String name, String value) {
-        UI.getCurrent().navigate(url, QueryParameters.simple(Map.of(name, value)));
+    /** Goes to another screen about one thing here. */
+    static void go(Site here, String url, String name, String value) {
+        UI.getCurrent().navigate(url, QueryParameters.simple(Map.of(name, value, "site", here.code())));
+    }
+
+    /** The product, and where it lies here. */
+    static Anchor link(Site here, Product product) {
+        var url = Urls.stockProduct(product.id().value());
+        return new Anchor(Urls.at(url, Optional.of(here.code())), StockText.of(product));
+    }
+
+    /** The lot, and where it lies here. */
+    static Anchor link(Site here, Lot lot) {
+        return new Anchor(Urls.at(Urls.stockLot(lot.id().value()), Optional.of(here.code())), lot.number());
+    }
+
+    /** The shelf, whose text stands there. */
+    static Anchor link(Site here, ShelfId shelf, String text) {
+        return new Anchor(Urls.at(Urls.stockShelf(shelf.value()), Optional.of(here.code())), text);
     }
 
     /** Does something and says what came of it; what was typed stays when it is refused. */
@@ -71,6 +91,24 @@ abstract class StockPage extends PlacesPage<Site> {
     }
 
     @Override
+    protected final Map<String, String> hospitals() {
+        var hospitals = new LinkedHashMap<String, String>();
+        sites.mine().forEach(site -> hospitals.put(site.code(), site.name()));
+        return hospitals;
+    }
+
+    @Override
+    protected final String code(Site hospital) {
+        return hospital.code();
+    }
+
+    /** A shelf is one hospital's alone. */
+    @Override
+    protected final String elsewhere(String place) {
+        return place.equals(Urls.STOCK_SHELF) ? Urls.STOCK : place;
+    }
+
+    @Override
     protected final Optional<Site> here(Optional<String> code) {
         return sites.of(code);
     }
@@ -86,15 +124,8 @@ abstract class StockPage extends PlacesPage<Site> {
         var own = PLACES.entrySet().stream().map(place -> place(place.getKey(), place.getValue(), code, title));
         var keeping = site.filter(one -> sites.keeps(one.id())).stream()
                 .map(one -> place(Urls.STOCK_MOVE, "stock.move-in", code, title));
-        var hospitals = PageParts.choice(
-                sites.mine(),
-                one -> new Place(
-                        Urls.at(Urls.STOCK, Optional.of(one.code())),
-                        one.name(),
-                        site.filter(one::equals).isPresent() && title.equals("stock.shelves")));
         return PageParts.places(
-                Texts.text("stock.places"),
-                Stream.of(own, keeping, hospitals).flatMap(some -> some).toList());
+                Texts.text("stock.places"), Stream.concat(own, keeping).toList());
     }
 
     private static Place place(String url, String key, Optional<String> code, String title) {

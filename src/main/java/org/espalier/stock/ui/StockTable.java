@@ -45,6 +45,12 @@ final class StockTable<T> extends Composite<Div> {
         return this;
     }
 
+    /** A number with its unit. */
+    StockTable<T> figure(String heading, Function<T, String> text) {
+        columns.add(new Column<>(heading, true, one -> new Text(text.apply(one))));
+        return this;
+    }
+
     StockTable<T> show(String heading, Function<T, Component> component) {
         columns.add(new Column<>(heading, false, component));
         return this;

@@ -3,7 +3,6 @@ package org.espalier.stock.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
@@ -81,11 +80,11 @@ class StockView extends StockPage {
                             sites().today(here.id()),
                             data -> act(() -> stock.addShelf(here.id(), data), "stock.done"))));
         }
-        body.add(PageParts.part(
-                Texts.text("stock.latest"), new MovementTable(this, stock, here, keeps).with(stock.latest(here.id()))));
         if (keeps) {
             body.add(PageParts.part(Texts.text("stock.books"), books(here)));
         }
+        body.add(PageParts.part(
+                Texts.text("stock.latest"), new MovementTable(this, stock, here, keeps).with(stock.latest(here.id()))));
     }
 
     private Component shortages(Site here) {
@@ -106,7 +105,7 @@ class StockView extends StockPage {
                 .ordered("stock.ordered.shelves")
                 .show(
                         "stock.shelf",
-                        one -> new Anchor(Urls.stockShelf(one.shelf().id().value()), StockText.of(one.shelf())))
+                        one -> link(here, one.shelf().id(), StockText.of(one.shelf())))
                 .text("stock.kind", one -> Texts.of(one.shelf().kind()))
                 .number("stock.products", ShelfSummary::products)
                 .number("stock.pieces", ShelfSummary::pieces)
@@ -145,15 +144,13 @@ class StockView extends StockPage {
         return new StockTable<Expiring>("stock.expiring.none")
                 .ordered("stock.ordered.expiry")
                 .show("stock.expires", one -> lastDay(one, today))
-                .show(
-                        "stock.product",
-                        one -> new Anchor(Urls.stockProduct(one.product().id().value()), StockText.of(one.product())))
+                .show("stock.product", one -> link(here, one.product()))
                 .text("stock.lot", one -> one.lot().number())
                 .text("stock.shelf", one -> StockText.of(one.shelf()))
                 .number("stock.pieces", Expiring::quantity)
                 .number("stock.used-in-a-year", Expiring::usedInAYear)
                 .number("stock.left-over", Expiring::leftOver)
-                .text("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
+                .figure("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
                 .with(overview.expiring(here.id()));
     }
 
@@ -171,7 +168,7 @@ class StockView extends StockPage {
         return new StockTable<org.espalier.stock.StockValue>("stock.value.none")
                 .text("stock.kind", one -> Texts.of(one.kind()))
                 .number("stock.pieces", org.espalier.stock.StockValue::pieces)
-                .text(
+                .figure(
                         "stock.worth",
                         one -> Texts.text("stock.money", one.currency().getCurrencyCode(), one.amount()))
                 .with(lines);

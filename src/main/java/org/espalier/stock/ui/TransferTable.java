@@ -2,13 +2,11 @@ package org.espalier.stock.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import java.util.function.Consumer;
 import org.espalier.access.Site;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Urls;
 import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfId;
 import org.espalier.stock.StockService;
@@ -41,9 +39,8 @@ final class TransferTable extends Composite<Div> {
                 .add(new StockTable<StockTransfer>("stock.on-the-way.none")
                         .show(
                                 "stock.goods",
-                                one -> new Anchor(
-                                        Urls.stockShelf(one.shelf().value()),
-                                        Texts.text("stock.goods-of", one.pieces())))
+                                one -> StockPage.link(
+                                        here, one.shelf(), Texts.text("stock.goods-of", one.pieces())))
                         .text("stock.from-to", this::way)
                         .text(
                                 "stock.sent-by",
