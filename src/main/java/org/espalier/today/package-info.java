@@ -2,7 +2,7 @@
  * What must I do now? One read of what waits at each hospital the reader treats children at. Nobody depends on it.
  */
 @ApplicationModule(
-        allowedDependencies = {"access", "film", "kit", "opinion", "patient", "platform", "science::quantity"})
+        allowedDependencies = {"access", "film", "kit", "opinion", "patient", "platform", "science::quantity", "stock"})
 @NullMarked
 package org.espalier.today;
 

@@ -232,6 +232,12 @@ class StorekeeperDayBrowserTests {
         for (var screen : new Screen[] {Screen.DESKTOP, Screen.PHONE}) {
             var name = screen.name().toLowerCase(java.util.Locale.ROOT);
             try (var keeper = keeper(here, screen)) {
+                keeper.open(Urls.TODAY);
+                var missing = keeper.page().getByText("2 of 10 missing");
+                keeper.picture("today-short-" + name).assertFits().assertAccessible();
+                missing.click();
+                keeper.settle();
+                assertThat(keeper.page().url()).contains(Urls.STOCK_NEEDS);
                 keeper.open(Urls.STOCK);
                 assertThat(section(keeper, "stock.short").locator("td.number").allInnerTexts())
                         .containsExactly("10", "2");

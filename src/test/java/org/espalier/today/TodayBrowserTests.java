@@ -81,7 +81,7 @@ class TodayBrowserTests {
         var storekeeper = network.staff(site.value(), "STOREKEEPER");
         try (var person = Browser.person(port, Screen.DESKTOP)) {
             person.signIn(network.login(storekeeper), network.password(storekeeper));
-            assertThat(person.page().getByText("This page lists films and children for those who treat them"))
+            assertThat(person.page().getByText("Films and children stand here for those who treat them"))
                     .isVisible();
             person.assertAccessible();
         }

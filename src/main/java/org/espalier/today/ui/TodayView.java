@@ -33,11 +33,13 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
     private final TodayService service;
     private final Permissions permissions;
     private final EmergencyLines emergencies;
+    private final ShortLines shortages;
 
-    TodayView(TodayService service, Permissions permissions, EmergencyLines emergencies) {
+    TodayView(TodayService service, Permissions permissions, EmergencyLines emergencies, ShortLines shortages) {
         this.service = service;
         this.permissions = permissions;
         this.emergencies = emergencies;
+        this.shortages = shortages;
         getContent().addClassNames("screen", "today");
     }
 
@@ -53,8 +55,9 @@ class TodayView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         }
         var sites = service.open();
         var told = emergencies.list();
-        getContent().add(told);
-        if (sites.isEmpty() && !told.isVisible()) {
+        var lacking = shortages.list();
+        getContent().add(told, lacking);
+        if (sites.isEmpty() && !told.isVisible() && !lacking.isVisible()) {
             getContent().add(paragraph("empty", Texts.text("today.nobody")));
         }
         sites.forEach(site -> show(site, sites.size() > 1));
