@@ -1,5 +1,7 @@
 package org.espalier.shell;
 
+import static java.util.Comparator.comparingInt;
+
 import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
@@ -73,14 +75,22 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
             getElement().scrollIntoView();
         }
         var here = event.getLocation().getPath();
+        var at = links.stream().filter(link -> isAt(here, place(link))).max(comparingInt(link -> place(link).length()));
         links.forEach(link -> {
-            var place = link.getHref().replaceFirst("^/", "");
-            boolean current = place.isEmpty() ? here.isEmpty() : here.equals(place) || here.startsWith(place + "/");
+            boolean current = at.filter(link::equals).isPresent();
             link.getElement().setAttribute("aria-current", current ? "page" : "false");
             if (current) {
                 IntoView.bring(link);
             }
         });
+    }
+
+    private static String place(Anchor link) {
+        return link.getHref().replaceFirst("^/", "");
+    }
+
+    private static boolean isAt(String here, String place) {
+        return here.equals(place) || (!place.isEmpty() && here.startsWith(place + "/"));
     }
 
     private static Component skipLink() {

@@ -59,7 +59,7 @@ class LeavingIntegrationTests {
         var password = network.password(surgeon.staff());
         var session = new TestSession(port).signIn(network.login(surgeon.staff()), password);
         var screens = new TestScreens(session);
-        assertThat(screens.open("children")).doesNotContain("Could not navigate to");
+        assertThat(screens.open("children")).doesNotContain("There is no such page here");
         leaves(surgeon.staff());
         assertThat(session.get("recall").statusCode()).isEqualTo(302);
         assertThat(session.get("api/films/none").statusCode()).isEqualTo(401);

@@ -54,7 +54,7 @@ class PermissionDoorsIntegrationTests {
     /** Refused by what it is asked about: only the owner of a passkey may remove it. */
     private static final String OWN_PASSKEY = "DELETE /webauthn/register/*";
 
-    private static final String NOT_THERE = "Could not navigate to";
+    private static final String NOT_THERE = "There is no such page here";
 
     @LocalServerPort
     int port;

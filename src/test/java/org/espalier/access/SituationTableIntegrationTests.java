@@ -228,7 +228,7 @@ class SituationTableIntegrationTests {
         for (var row : table.of(Permission.Kind.ROUTE)) {
             if (row.name().matches(".*[{](child|film)}.*")
                     && !row.name().contains("{thread}")
-                    && !screens.open(at.addressOf(row.name()).substring(1)).contains("Could not navigate to")) {
+                    && !screens.open(at.addressOf(row.name()).substring(1)).contains("There is no such page here")) {
                 open.add("route," + row.name());
             }
         }

@@ -53,6 +53,7 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
     private final Paragraph said = new Paragraph();
     private final UnorderedList list = new UnorderedList();
     private final Div empty = new Div();
+    private final Paragraph older = new Paragraph();
 
     AccessLogView(AccessLogService log, SiteService siteService) {
         this.log = log;
@@ -69,10 +70,10 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
                 new Button(Texts.text("access.log.find"), click -> find()),
                 new Button(Texts.text("access.log.check"), click -> check()));
         form.addClassName("admin-form");
-        var order = new Paragraph(Texts.text("access.newest-first"));
+        var order = new Paragraph(Texts.text("access.log.order"));
         order.addClassName("small");
         getContent().addClassName("screen");
-        getContent().add(new H1(Texts.text("access.log")), question, form, seals, said, order, list, empty);
+        getContent().add(new H1(Texts.text("access.log")), question, form, seals, said, order, list, older, empty);
         log.lastCheck().ifPresentOrElse(seals::show, seals::showNone);
         show(log.recent());
     }
@@ -105,11 +106,16 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
 
     private void show(AccessReport report) {
         list.removeAll();
-        report.lines().forEach(line -> list.add(line(line, report.numbers())));
+        boolean several =
+                report.lines().stream().map(AccessLine::site).distinct().count() > 1;
+        report.lines().forEach(line -> list.add(line(line, several, report.numbers())));
         empty.setVisible(report.lines().isEmpty());
+        older.setText(Texts.text("access.log.older", report.lines().size()));
+        older.setVisible(!report.complete());
     }
 
-    private ListItem line(AccessLine line, Map<UUID, String> numbers) {
+    /** Where the lines are of several hospitals, each says which. */
+    private ListItem line(AccessLine line, boolean several, Map<UUID, String> numbers) {
         var site = line.site() == null ? null : sites.get(line.site());
         var at = line.at().atZone(site == null ? (ZoneId) ZoneOffset.UTC : site.zone());
         var who = new Span(line.who() == null ? Texts.text("access.log.house") : line.who());
@@ -124,6 +130,9 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         }
         if (!line.children().isEmpty()) {
             item.add(children(line.children(), numbers));
+        }
+        if (several && site != null) {
+            item.add(new Span(Texts.text("access.log.at", site.name())));
         }
         item.add(new Span(Texts.text(line.sealed() ? "access.log.sealed" : "access.log.not-sealed")));
         return item;

@@ -57,6 +57,19 @@ class AdminBrowserTests {
         }
     }
 
+    @OnEachScreen
+    void isToldWhereToGoFromAPageThatIsNotTheirs(Screen screen) {
+        try (var operator = signedIn(network.operator(), screen)) {
+            operator.open("admin/access-log");
+            assertThat(operator.page().locator(".house-top nav [aria-current=page]"))
+                    .hasText("Access log");
+            operator.open("recall").picture("no-such-place-" + screen).assertAccessible().assertFits();
+            assertThat(operator.page().getByText("There is no such page here")).isVisible();
+            operator.page().getByText("Go to what waits for you").click();
+            assertThat(operator.page().getByText("What waits for you")).isVisible();
+        }
+    }
+
     private static void demandsASecondFactorOfOperatorsToo(Browser.Person operator) {
         var box = operator.page().getByLabel("Operators of the network need a second factor, too");
         box.check();
