@@ -243,8 +243,8 @@ class StorekeeperDayBrowserTests {
                         .containsExactly("10", "2");
                 var expiring = section(keeper, new Page.GetByRoleOptions().setName(Pattern.compile("^Expires within")));
                 assertThat(expiring.locator("td.number").allInnerTexts())
-                        .as("pieces, used in a year, left unused")
-                        .containsExactly("6", "0", "6");
+                        .as("pieces, used in a year, left unused, what one cost")
+                        .containsExactly("6", "0", "6", "EUR 10.00");
                 expiring.scrollIntoViewIfNeeded();
                 keeper.picture("stock-expiring-" + name).assertFits().assertAccessible();
                 keeper.open(Urls.STOCK_NEEDS);
