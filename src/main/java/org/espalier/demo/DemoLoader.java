@@ -105,7 +105,8 @@ class DemoLoader {
     }
 
     /** Lets the children come, and their care happen. */
-    private void begin(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+    private void begin(
+            List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         teams.forEach((hospital, team) ->
                 once(state, "letters." + hospital.code(), () -> families.tellWhere(hospital, team)));
         for (DemoStory story : stories) {

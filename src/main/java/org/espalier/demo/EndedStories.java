@@ -22,8 +22,18 @@ final class EndedStories {
     private static final int GROWN_MONTHS = 219;
 
     private static final List<String> FAMILIES = List.of(
-            "Ansgard", "Borrevik", "Dagsland", "Eskemoor", "Falkenholt", "Gudvoll", "Heiberry", "Isfjelde", "Kvamsund",
-            "Lindarvik", "Morkholt", "Nesterby");
+            "Ansgard",
+            "Borrevik",
+            "Dagsland",
+            "Eskemoor",
+            "Falkenholt",
+            "Gudvoll",
+            "Heiberry",
+            "Isfjelde",
+            "Kvamsund",
+            "Lindarvik",
+            "Morkholt",
+            "Nesterby");
     private static final List<String> GIVEN = List.of(
             "Alvina", "Bertram", "Cosima", "Dorian", "Elfrida", "Florian", "Gudula", "Hadrian", "Idonea", "Joachim",
             "Kendra", "Lambert");
@@ -55,17 +65,22 @@ final class EndedStories {
                 ? Tale.girl(hospital, number, FAMILIES.get(child), given, now)
                 : Tale.boy(hospital, number, FAMILIES.get(child), given, now);
         return switch (child % COURSES) {
-            case 0 -> tale.withBoth(femur(RIGHT, 130, 81).plated(133, 149, 0.45, 0.1)).filmed(130, 140, 148, 160);
-            case 1 -> tale.with(femur(RIGHT, 138, 80).plated(141, 158, 0.5, 0.1)).filmed(138, 147, 157);
-            case 2 -> tale.withBoth(femur(RIGHT, 118, 80).plated(120, 134, 0.5, 0.4).plated(142, 156, 0.4, 0))
-                    .filmed(118, 126, 133, 141, 155);
-            case 3 -> tale.has(DemoDiagnosis.IDIOPATHIC_VARUS)
-                    .withBoth(tibia(RIGHT, 144, 80).plated(146, 164, 0.4, 0))
-                    .filmed(144, 152, 163)
-                    .missed(158);
-            default -> tale.has(DemoDiagnosis.IDIOPATHIC_VARUS)
-                    .with(tibia(RIGHT, 140, 77).plated(142, 168, 0.4, 0))
-                    .filmed(140, 148, 156, 167);
+            case 0 ->
+                tale.withBoth(femur(RIGHT, 130, 81).plated(133, 149, 0.45, 0.1)).filmed(130, 140, 148, 160);
+            case 1 ->
+                tale.with(femur(RIGHT, 138, 80).plated(141, 158, 0.5, 0.1)).filmed(138, 147, 157);
+            case 2 ->
+                tale.withBoth(femur(RIGHT, 118, 80).plated(120, 134, 0.5, 0.4).plated(142, 156, 0.4, 0))
+                        .filmed(118, 126, 133, 141, 155);
+            case 3 ->
+                tale.has(DemoDiagnosis.IDIOPATHIC_VARUS)
+                        .withBoth(tibia(RIGHT, 144, 80).plated(146, 164, 0.4, 0))
+                        .filmed(144, 152, 163)
+                        .missed(158);
+            default ->
+                tale.has(DemoDiagnosis.IDIOPATHIC_VARUS)
+                        .with(tibia(RIGHT, 140, 77).plated(142, 168, 0.4, 0))
+                        .filmed(140, 148, 156, 167);
         };
     }
 }

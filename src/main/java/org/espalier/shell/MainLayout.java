@@ -75,7 +75,8 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
             getElement().scrollIntoView();
         }
         var here = event.getLocation().getPath();
-        var at = links.stream().filter(link -> isAt(here, place(link))).max(comparingInt(link -> place(link).length()));
+        var at = links.stream().filter(link -> isAt(here, place(link))).max(comparingInt(link -> place(link)
+                .length()));
         links.forEach(link -> {
             boolean current = at.filter(link::equals).isPresent();
             link.getElement().setAttribute("aria-current", current ? "page" : "false");

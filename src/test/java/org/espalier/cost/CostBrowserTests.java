@@ -165,7 +165,9 @@ class CostBrowserTests {
                                     .setExact(true))
                     .click();
             person.settle();
-            assertThat(person.page().getByText(Texts.text("cost.episodes-of", name)).isVisible())
+            assertThat(person.page()
+                            .getByText(Texts.text("cost.episodes-of", name))
+                            .isVisible())
                     .as("the chosen hospital stays")
                     .isTrue();
         }

@@ -81,14 +81,17 @@ class DemoStoriesTests {
                     .filter(story -> story.hospital() == hospital)
                     .map(story -> EndedStories.endOf(story, firstDay))
                     .toList();
-            assertThat(days).filteredOn(day -> day.getYear() == firstDay.getYear()).hasSize(EndedStories.A_YEAR);
-            assertThat(days).filteredOn(day -> day.getYear() == firstDay.getYear() - 1).hasSize(EndedStories.A_YEAR);
+            assertThat(days)
+                    .filteredOn(day -> day.getYear() == firstDay.getYear())
+                    .hasSize(EndedStories.A_YEAR);
+            assertThat(days)
+                    .filteredOn(day -> day.getYear() == firstDay.getYear() - 1)
+                    .hasSize(EndedStories.A_YEAR);
             assertThat(days).allMatch(day -> !day.isAfter(firstDay));
         }
         assertThat(EndedStories.all())
-                .allMatch(story -> story.deeds().stream()
-                        .allMatch(deed -> story.dayAt(deed.ageMonths(), firstDay)
-                                .isBefore(EndedStories.endOf(story, firstDay))));
+                .allMatch(story -> story.deeds().stream().allMatch(deed -> story.dayAt(deed.ageMonths(), firstDay)
+                        .isBefore(EndedStories.endOf(story, firstDay))));
     }
 
     @ParameterizedTest

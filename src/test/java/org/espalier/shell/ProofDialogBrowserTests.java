@@ -48,7 +48,10 @@ class ProofDialogBrowserTests {
             person.signIn(network.login(nurse), network.password(nurse)).open("account");
             person.page().waitForTimeout(PAST_THE_PROOF_MS);
             var dialog = ask(person);
-            person.settle().picture("account-proof-" + screen).assertAccessible().assertFits();
+            person.settle()
+                    .picture("account-proof-" + screen)
+                    .assertAccessible()
+                    .assertFits();
             assertThat(password(dialog)).isFocused();
             button(dialog, "Cancel").click();
             assertThat(password(dialog)).isHidden();

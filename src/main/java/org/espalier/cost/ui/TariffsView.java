@@ -110,7 +110,9 @@ class TariffsView extends CostPage {
                 .number(
                         "cost.quantity",
                         one -> Texts.text(
-                                "cost.so-many." + one.item().unit().name(), CostText.number(one.quantity()), one.quantity()))
+                                "cost.so-many." + one.item().unit().name(),
+                                CostText.number(one.quantity()),
+                                one.quantity()))
                 .text("cost.valid", one -> one.until()
                         .map(end ->
                                 Texts.text("cost.from-until", DateText.of(one.from()), DateText.of(end.minusDays(1))))

@@ -69,7 +69,8 @@ class ShelfView extends StockPage {
     }
 
     private Component lines(Shelf shelf) {
-        return new ShelfLines(part -> stock.find(shelf.id(), part), nothing -> table(sites().get(shelf.site()), nothing));
+        return new ShelfLines(
+                part -> stock.find(shelf.id(), part), nothing -> table(sites().get(shelf.site()), nothing));
     }
 
     private static StockTable<ShelfLine> table(Site here, String nothing) {

@@ -103,9 +103,7 @@ class StockView extends StockPage {
     private Component shelves(Site here, boolean keeps) {
         return new StockTable<ShelfSummary>("stock.no-shelves")
                 .ordered("stock.ordered.shelves")
-                .show(
-                        "stock.shelf",
-                        one -> link(here, one.shelf().id(), StockText.of(one.shelf())))
+                .show("stock.shelf", one -> link(here, one.shelf().id(), StockText.of(one.shelf())))
                 .text("stock.kind", one -> Texts.of(one.shelf().kind()))
                 .number("stock.products", ShelfSummary::products)
                 .number("stock.pieces", ShelfSummary::pieces)

@@ -39,8 +39,7 @@ final class TransferTable extends Composite<Div> {
                 .add(new StockTable<StockTransfer>("stock.on-the-way.none")
                         .show(
                                 "stock.goods",
-                                one -> StockPage.link(
-                                        here, one.shelf(), Texts.text("stock.goods-of", one.pieces())))
+                                one -> StockPage.link(here, one.shelf(), Texts.text("stock.goods-of", one.pieces())))
                         .text("stock.from-to", this::way)
                         .text(
                                 "stock.sent-by",

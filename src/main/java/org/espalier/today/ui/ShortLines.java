@@ -40,7 +40,8 @@ class ShortLines {
                 .sorted(Comparator.comparing(one -> one.met().reservation().neededOn()))
                 .toList();
         var list = new WaitingList(Texts.text("today.short", missing.size()));
-        missing.forEach(one -> list.add(Urls.at(Urls.STOCK_NEEDS, Optional.of(one.site().code())), line(one)));
+        missing.forEach(
+                one -> list.add(Urls.at(Urls.STOCK_NEEDS, Optional.of(one.site().code())), line(one)));
         return list.closed(Texts.text("today.short.order"), 0);
     }
 

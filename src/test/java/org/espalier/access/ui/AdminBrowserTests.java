@@ -63,7 +63,10 @@ class AdminBrowserTests {
             operator.open("admin/access-log");
             assertThat(operator.page().locator(".house-top nav [aria-current=page]"))
                     .hasText("Access log");
-            operator.open("recall").picture("no-such-place-" + screen).assertAccessible().assertFits();
+            operator.open("recall")
+                    .picture("no-such-place-" + screen)
+                    .assertAccessible()
+                    .assertFits();
             assertThat(operator.page().getByText("There is no such page here")).isVisible();
             operator.page().getByText("Go to what waits for you").click();
             assertThat(operator.page().getByText("What waits for you")).isVisible();
