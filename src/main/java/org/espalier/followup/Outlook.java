@@ -1,8 +1,10 @@
 package org.espalier.followup;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.espalier.prognosis.Past;
+import org.espalier.science.forecast.LookRule;
 
 /** Where the angle of a growth plate is going, as far as anybody can say. */
 public interface Outlook {
@@ -21,20 +23,16 @@ public interface Outlook {
 
     /**
      * The last day of a look on which the chance of going past the target, the wait for theatre on top, is still borne;
-     * empty when it lies past the longest interval. The chance only grows with time, so halving finds it.
+     * empty when it lies past the longest interval.
      */
     default Optional<LocalDate> lastBearable(CareFacts care, Limits limits) {
         var from = care.lastLook();
-        long bearable = 0;
-        long longest = from.plusMonths(limits.tetheredMonths()).toEpochDay() - from.toEpochDay();
-        long unbearable = longest;
-        while (unbearable - bearable > 1) {
-            long middle = (bearable + unbearable) / 2;
-            double chance = chancePast(care.afterWait(from.plusDays(middle)), limits.pastTargetDegrees());
-            boolean borne = chance <= limits.pastTargetChance();
-            bearable = borne ? middle : bearable;
-            unbearable = borne ? unbearable : middle;
-        }
-        return unbearable == longest ? Optional.empty() : Optional.of(from.plusDays(bearable));
+        long longest = ChronoUnit.DAYS.between(from, from.plusMonths(limits.tetheredMonths()));
+        double latest = new LookRule(limits.pastTargetChance(), longest)
+                .latest(
+                        days -> chancePast(
+                                care.afterWait(from.plusDays((long) days)), limits.pastTargetDegrees()),
+                        0);
+        return latest < longest ? Optional.of(from.plusDays((long) latest)) : Optional.empty();
     }
 }

@@ -28,7 +28,7 @@ final class VisitRuleBenchmark {
     private static final double SOON = 0.6;
     private static final double LIST = 2.5;
     private static final double AIM = 0.4;
-    private static final LookRule RULE = new LookRule(2, 0.02, WAIT, 6);
+    private static final LookRule RULE = new LookRule(0.02, 6);
     private static final List<SimulatedCentre> CENTRES =
             List.of(SimulatedCentre.MIDDLING, SimulatedCentre.QUICK, SimulatedCentre.SLOW);
 
@@ -199,7 +199,8 @@ final class VisitRuleBenchmark {
 
     /** The next look, or the day of removal with a minus. */
     private double nextByForecast(SimulatedCentre.Limb limb, CentreRates rates, double now, SplittableRandom family) {
-        double next = RULE.latest(TetherForecast.of(limb.known(), rates), now);
+        TetherForecast forecast = TetherForecast.of(limb.known(), rates);
+        double next = RULE.latest(look -> forecast.degreesLeft(look + WAIT).below(-2), now);
         return next - now >= LIST ? next : -listed(limb, rates, now, family);
     }
 

@@ -1,17 +1,20 @@
 package org.espalier.science.forecast;
 
-/**
- * When to look again at a growth plate under a tether: the latest time at which waiting for an operation from then on
- * still leaves little chance of lying too far past the target.
- *
- * @param tolerance how far past the target is too far, in degrees, 0 or more
- * @param risk the chance of it that is taken, above 0 and below 1
- * @param delay months from look to theatre, 0 or more
- * @param longest months until the next look at most, above 0
- */
-public record LookRule(double tolerance, double risk, double delay, double longest) {
+import java.util.function.DoubleUnaryOperator;
 
-    private static final double STEP = 0.25;
+/**
+ * When to look again at a growth plate under a tether: the latest time until which the risk of looking no sooner is
+ * always borne. The risk is the chance of lying too far past the target once the wait for an operation that begins at
+ * the look is over. Times are in any one unit.
+ *
+ * @param risk the chance that is borne, above 0 and below 1
+ * @param longest time until the next look at most, above 0
+ */
+public record LookRule(double risk, double longest) {
+
+    /** Into how many steps the longest time is cut, so that a risk that falls again later is not overlooked. */
+    private static final int STEPS = 24;
+
     private static final int HALVINGS = 12;
 
     /**
@@ -20,43 +23,40 @@ public record LookRule(double tolerance, double risk, double delay, double longe
      * @throws IllegalArgumentException if one is out of range
      */
     public LookRule {
-        if (!(tolerance >= 0) || !(risk > 0 && risk < 1) || !(delay >= 0) || !(longest > 0)) {
-            throw new IllegalArgumentException("A rule for the next look cannot have tolerance " + tolerance + ", risk "
-                    + risk + ", delay " + delay + ", longest " + longest);
+        if (!(risk > 0 && risk < 1) || !(longest > 0)) {
+            throw new IllegalArgumentException(
+                    "A rule for the next look cannot have risk " + risk + ", longest " + longest);
         }
-    }
-
-    /**
-     * What waiting from a look would risk.
-     *
-     * @param forecast the growth plate's forecast
-     * @param look months since the plate at which it is looked at
-     * @return the chance of lying too far past the target when the wait is over, 0 to 1
-     */
-    public double riskOf(TetherForecast forecast, double look) {
-        return forecast.degreesLeft(look + delay).below(-tolerance);
     }
 
     /**
      * The latest time of the next look.
      *
-     * @param forecast the growth plate's forecast
-     * @param today months since the plate from which the next look is counted
-     * @return months since the plate, from today to the longest interval after it; today means that it is due at once
+     * @param riskOfLookingAt what a look at a time would risk, 0 to 1
+     * @param today the time from which the next look is counted
+     * @return a time from today to the longest after it; today means that it is due at once
      */
-    public double latest(TetherForecast forecast, double today) {
-        double end = today + longest;
+    public double latest(DoubleUnaryOperator riskOfLookingAt, double today) {
+        if (riskOfLookingAt.applyAsDouble(today) > risk) {
+            return today;
+        }
         double safe = today;
-        while (safe < end && riskOf(forecast, Math.min(end, safe + STEP)) <= risk) {
-            safe = Math.min(end, safe + STEP);
+        for (int step = 1; step <= STEPS; step++) {
+            double next = today + longest * step / STEPS;
+            if (riskOfLookingAt.applyAsDouble(next) > risk) {
+                return between(riskOfLookingAt, safe, next);
+            }
+            safe = next;
         }
-        if (safe >= end || (safe == today && riskOf(forecast, today) > risk)) {
-            return Math.min(safe, end);
-        }
-        double unsafe = Math.min(end, safe + STEP);
+        return safe;
+    }
+
+    private double between(DoubleUnaryOperator riskOfLookingAt, double borne, double notBorne) {
+        double safe = borne;
+        double unsafe = notBorne;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (safe + unsafe) / 2;
-            if (riskOf(forecast, middle) <= risk) {
+            if (riskOfLookingAt.applyAsDouble(middle) <= risk) {
                 safe = middle;
             } else {
                 unsafe = middle;

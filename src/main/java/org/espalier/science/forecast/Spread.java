@@ -202,23 +202,21 @@ public final class Spread {
         return at;
     }
 
-    /** This spread with an independent normal error added. */
-    public Spread withError(double deviation) {
-        var wider = new double[parts];
-        for (int i = 0; i < parts; i++) {
-            wider[i] = Math.hypot(deviations[i], deviation);
-        }
-        return new Spread(parts, Arrays.copyOf(weights, parts), means, wider);
-    }
-
-    /** The spread of this plus another that is independent of it. */
-    public Spread plus(Spread other) {
-        return combined(other, 1);
-    }
-
     /** The spread of this less another that is independent of it. */
     public Spread minus(Spread other) {
-        return combined(other, -1);
+        int all = parts * other.parts;
+        var weight = new double[all];
+        var mean = new double[all];
+        var deviation = new double[all];
+        for (int i = 0; i < parts; i++) {
+            for (int j = 0; j < other.parts; j++) {
+                int at = i * other.parts + j;
+                weight[at] = weights[i] * other.weights[j];
+                mean[at] = means[i] - other.means[j];
+                deviation[at] = Math.hypot(deviations[i], other.deviations[j]);
+            }
+        }
+        return merged(all, weight, mean, deviation);
     }
 
     /** The spread of the value times a factor, plus a constant. */
@@ -285,21 +283,5 @@ public final class Spread {
             deviation[parts + i] = other.deviations[i];
         }
         return new Spread(all, weight, mean, deviation);
-    }
-
-    private Spread combined(Spread other, int sign) {
-        int all = parts * other.parts;
-        var weight = new double[all];
-        var mean = new double[all];
-        var deviation = new double[all];
-        for (int i = 0; i < parts; i++) {
-            for (int j = 0; j < other.parts; j++) {
-                int at = i * other.parts + j;
-                weight[at] = weights[i] * other.weights[j];
-                mean[at] = means[i] + sign * other.means[j];
-                deviation[at] = Math.hypot(deviations[i], other.deviations[j]);
-            }
-        }
-        return merged(all, weight, mean, deviation);
     }
 }

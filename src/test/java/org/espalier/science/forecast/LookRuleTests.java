@@ -35,42 +35,54 @@ class LookRuleTests {
         return TetherForecast.of(limb);
     }
 
+    /** In months from now. */
+    private static double latest(double past, double risk, double wait, double longest) {
+        return new LookRule(risk, longest).latest(look -> riskOf(look, past, wait), 0);
+    }
+
+    private static double riskOf(double look, double past, double wait) {
+        return sixDegreesLeft().degreesLeft(look + wait).below(-past);
+    }
+
     @ParameterizedTest(name = "{0} months of wait")
     @CsvSource({"1, 3.8", "3, 1.8"})
     void looksInTimeForTheWait(double wait, double printed) {
-        var rule = new LookRule(2, 0.02, wait, 6);
-        assertThat(rule.latest(sixDegreesLeft(), 0)).isCloseTo(printed, within(0.05));
+        assertThat(latest(2, 0.02, wait, 6)).isCloseTo(printed, within(0.05));
     }
 
     @Test
     void takesExactlyTheRiskAtTheLatestLook() {
-        var rule = new LookRule(2, 0.02, 1, 6);
-        assertThat(rule.riskOf(sixDegreesLeft(), rule.latest(sixDegreesLeft(), 0)))
-                .isCloseTo(0.02, within(0.0005));
+        assertThat(riskOf(latest(2, 0.02, 1, 6), 2, 1)).isCloseTo(0.02, within(0.0005));
     }
 
     @Test
     void neverWaitsLongerThanTheLongest() {
-        assertThat(new LookRule(2, 0.5, 1, 6).latest(sixDegreesLeft(), 0)).isEqualTo(6);
-        assertThat(new LookRule(2, 0.5, 1, 4).latest(sixDegreesLeft(), 0)).isEqualTo(4);
+        assertThat(latest(2, 0.5, 1, 6)).isEqualTo(6);
+        assertThat(latest(2, 0.5, 1, 4)).isEqualTo(4);
     }
 
     @Test
     void looksSoonerForLessRiskAndForLongerWaits() {
-        double usual = new LookRule(2, 0.05, 1, 6).latest(sixDegreesLeft(), 0);
-        assertThat(new LookRule(2, 0.02, 1, 6).latest(sixDegreesLeft(), 0)).isLessThan(usual);
-        assertThat(new LookRule(2, 0.05, 2, 6).latest(sixDegreesLeft(), 0)).isLessThan(usual);
-        assertThat(new LookRule(1, 0.05, 1, 6).latest(sixDegreesLeft(), 0)).isLessThan(usual);
+        double usual = latest(2, 0.05, 1, 6);
+        assertThat(latest(2, 0.02, 1, 6)).isLessThan(usual);
+        assertThat(latest(2, 0.05, 2, 6)).isLessThan(usual);
+        assertThat(latest(1, 0.05, 1, 6)).isLessThan(usual);
     }
 
     @Test
     void isDueAtOnceWhenTheRiskIsTakenAlready() {
-        assertThat(new LookRule(2, 0.02, 9, 6).latest(sixDegreesLeft(), 0)).isZero();
+        assertThat(latest(2, 0.02, 9, 6)).isZero();
+    }
+
+    @Test
+    void looksBeforeARiskThatFallsAgainLater() {
+        double latest = new LookRule(0.02, 6).latest(look -> look > 2 && look < 3 ? 0.05 : 0.01, 0);
+        assertThat(latest).isCloseTo(2, within(0.001));
     }
 
     @Test
     void refusesWhatIsNoRule() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new LookRule(-1, 0.02, 1, 6));
-        assertThatIllegalArgumentException().isThrownBy(() -> new LookRule(2, 0, 1, 6));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LookRule(0, 6));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LookRule(0.02, 0));
     }
 }

@@ -208,7 +208,8 @@ class WorkedForecastTests {
     /** In months since the plate, with no longest time between looks that matters. */
     private static double latestLook(TetherForecast forecast, double risk, double wait) {
         double from = forecast.from();
-        return new LookRule(2, risk, wait, 24).latest(forecast, from);
+        return new LookRule(risk, 24)
+                .latest(look -> forecast.degreesLeft(look + wait).below(-2), from);
     }
 
     @Test
