@@ -29,10 +29,7 @@ public interface Outlook {
         var from = care.lastLook();
         long longest = ChronoUnit.DAYS.between(from, from.plusMonths(limits.tetheredMonths()));
         double latest = new LookRule(limits.pastTargetChance(), longest)
-                .latest(
-                        days -> chancePast(
-                                care.afterWait(from.plusDays((long) days)), limits.pastTargetDegrees()),
-                        0);
+                .latest(days -> chancePast(care.afterWait(from.plusDays((long) days)), limits.pastTargetDegrees()), 0);
         return latest < longest ? Optional.of(from.plusDays((long) latest)) : Optional.empty();
     }
 }
