@@ -51,7 +51,9 @@ public class PlanService {
         return prognoses.ahead(child).flatMap(ahead -> desk.of(ahead, side));
     }
 
-    /** Of the limb that asks for it first: one that a plate turns, else one with something to correct, else the right. */
+    /**
+     * Of the limb that asks for it first: one that a plate turns, else one with something to correct, else the right.
+     */
     public Optional<Options> options(ChildId child) {
         return prognoses.ahead(child).flatMap(ahead -> desk.of(ahead, first(ahead)));
     }

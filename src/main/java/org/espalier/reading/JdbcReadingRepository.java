@@ -71,7 +71,9 @@ class JdbcReadingRepository {
         this.json = json;
     }
 
-    /** Keeps a reading with its numbers; false when it is kept already, or what it supersedes was superseded meanwhile. */
+    /**
+     * Keeps a reading with its numbers; false when it is kept already, or what it supersedes was superseded meanwhile.
+     */
     boolean add(Reading reading, Marks marks) {
         boolean added = signed(reading, marks).update() == 1;
         if (added) {

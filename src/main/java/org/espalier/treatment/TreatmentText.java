@@ -90,7 +90,9 @@ public final class TreatmentText {
                 stop.deformity().map(one -> DateText.of(one.filmOn())).orElse(""));
     }
 
-    /** {@code mLDFA Right 87.0°} for a physis, a deviation in words for a limb; and that it is the default when it is. */
+    /**
+     * {@code mLDFA Right 87.0°} for a physis, a deviation in words for a limb; and that it is the default when it is.
+     */
     public static String target(PhysisStanding physis) {
         var key = physis.physis();
         var angle = Texts.text(
