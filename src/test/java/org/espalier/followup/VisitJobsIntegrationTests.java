@@ -21,15 +21,20 @@ import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.FactId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
 import org.espalier.platform.Night;
 import org.espalier.science.quantity.Sex;
+import org.espalier.treatment.Deformity;
+import org.espalier.treatment.Plan;
 import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.ProcedureId;
 import org.espalier.treatment.TestTreatment;
+import org.espalier.treatment.TreatmentFactService;
 import org.espalier.treatment.TreatmentService;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -63,6 +68,9 @@ class VisitJobsIntegrationTests {
 
     @Autowired
     TreatmentService treatments;
+
+    @Autowired
+    TreatmentFactService facts;
 
     @Autowired
     DueByService dueBy;
@@ -257,6 +265,45 @@ class VisitJobsIntegrationTests {
         assertThat(nextNight().renewed()).isEqualTo(1);
         assertThat(lookBy()).isEqualTo(before.plusDays(7));
         assertThat(nextNight().renewed()).as("once").isZero();
+    }
+
+    @Test
+    void tellsAHospitalsOwnWaitToItsOwnStaffOnceTenOperationsAreOnRecord() {
+        var surgeon = network.staff(site.value(), "SURGEON");
+        var today = network.as(nurse, () -> sites.today(site));
+        for (int operation = 1; operation <= 10; operation++) {
+            assertThat(network.as(surgeon, () -> dueBy.ownWait(site)))
+                    .as("after %d operations", operation - 1)
+                    .isEmpty();
+            operated(surgeon, today.minusDays(70), today.minusDays(9));
+        }
+        assertThat(network.as(surgeon, () -> dueBy.ownWait(site)))
+                .as("61 days, in quarters of a month rounded up")
+                .contains(2.25);
+        var elsewhere = network.staff(network.site(), "SURGEON");
+        assertThat(network.as(elsewhere, () -> dueBy.ownWait(site))).isEmpty();
+    }
+
+    /** A child with a plate asked for on one day and placed on another. */
+    private void operated(UUID surgeon, LocalDate asked, LocalDate placed) {
+        var treated = new ChildId(ids.next());
+        var data = new ChildData("Invented", "Waiting", LocalDate.of(2016, 7, 14), Sex.FEMALE, "W-" + ids.next());
+        var plate = TestTreatment.plate(
+                placed, TestTreatment.TIBIA, PlateSide.LATERAL, TestTreatment.implant());
+        network.as(surgeon, () -> {
+            patients.register(site, treated, data);
+            facts.record(
+                    treated,
+                    new FactId(ids.next()),
+                    Plan.decided(
+                                    asked,
+                                    ProcedureKind.PLATE_PLACED,
+                                    TestTreatment.TIBIA,
+                                    PlateSide.LATERAL,
+                                    Deformity.VARUS)
+                            .listed(asked, null, null));
+            return treatments.record(treated, new ProcedureId(ids.next()), plate);
+        });
     }
 
     private LocalDate lookBy() {
