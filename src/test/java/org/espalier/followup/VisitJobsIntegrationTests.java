@@ -31,8 +31,8 @@ import org.espalier.science.quantity.Sex;
 import org.espalier.treatment.Deformity;
 import org.espalier.treatment.Plan;
 import org.espalier.treatment.PlateSide;
-import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.TestTreatment;
 import org.espalier.treatment.TreatmentFactService;
 import org.espalier.treatment.TreatmentService;
@@ -288,8 +288,7 @@ class VisitJobsIntegrationTests {
     private void operated(UUID surgeon, LocalDate asked, LocalDate placed) {
         var treated = new ChildId(ids.next());
         var data = new ChildData("Invented", "Waiting", LocalDate.of(2016, 7, 14), Sex.FEMALE, "W-" + ids.next());
-        var plate = TestTreatment.plate(
-                placed, TestTreatment.TIBIA, PlateSide.LATERAL, TestTreatment.implant());
+        var plate = TestTreatment.plate(placed, TestTreatment.TIBIA, PlateSide.LATERAL, TestTreatment.implant());
         network.as(surgeon, () -> {
             patients.register(site, treated, data);
             facts.record(
