@@ -41,8 +41,10 @@ class JdbcVisitRepository {
             update visit set version = version + 1, appointment_on = :on, appointment_at = :atTime, booking = :booking
             where id = :visit and version = :version and closed_at is null
             """;
+
+    /** Leaves the version as it is: dates that move by themselves keep nobody from writing down what happened. */
     private static final String SET_DUE = """
-            update visit set version = version + 1, look_by = :lookBy, list_by = :listBy, decide_by = :decideBy,
+            update visit set look_by = :lookBy, list_by = :listBy, decide_by = :decideBy,
                 film = :film, rule = :rule, rule_side = :side, rule_bone = :bone, rule_bone_end = :boneEnd, risk =
                     :risk,
                 risk_now = :riskNow, risk_in_a_month = :riskInAMonth, harm = :harm, harm_reason = :harmReason,
