@@ -52,6 +52,7 @@ class JdbcVisitRepository {
                 harm_low = :harmLow, harm_high = :harmHigh, rules_mark = :mark
             where id = :visit and closed_at is null
             """;
+
     private static final String ASK = """
             update visit set version = version + 1, asked_by = :askedBy, asked_why = :askedWhy
             where id = :visit and closed_at is null
