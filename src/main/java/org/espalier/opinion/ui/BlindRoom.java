@@ -8,6 +8,7 @@ import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.JsModule;
 import java.util.List;
 import java.util.UUID;
+import org.espalier.kit.Texts;
 import org.espalier.opinion.BlindDraft;
 import org.espalier.opinion.ThreadId;
 import org.espalier.reading.GuideStep;
@@ -20,6 +21,7 @@ import org.espalier.reading.ReadingSettings;
 class BlindRoom extends Component {
 
     BlindRoom(ThreadId thread, UUID film, BlindDraft draft, MeasureAnswer answer, List<String> caption) {
+        getElement().setPropertyMap("texts", Texts.under("reading.room."));
         getElement().setProperty("film", OpinionFilm.address(thread, film));
         getElement().setPropertyList("caption", caption);
         getElement().setProperty("fixed", false);
