@@ -12,6 +12,7 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.QueryParameters;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -44,25 +45,28 @@ public abstract class PlacesPage<S> extends Composite<Div> implements BeforeEnte
         asked = event.getLocation().getQueryParameters().getParameters().entrySet().stream()
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, one -> one.getValue().getFirst()));
-        here = here(asked("site"));
+        List<S> mine = hospitals();
+        here = asked("site")
+                .flatMap(wanted ->
+                        mine.stream().filter(one -> code(one).equals(wanted)).findFirst())
+                .or(() -> mine.stream().findFirst());
         heading.setText(Texts.text(title));
         getContent().removeAll();
-        getContent().add(top(event.getLocation().getPath()), places(here, title), answer, body);
+        getContent().add(top(mine, event.getLocation().getPath()), places(here, title), answer, body);
         refresh();
     }
 
     /** The heading, and where there is a choice of hospitals, the choice. */
-    private Component top(String place) {
-        var hospitals = hospitals();
+    private Component top(List<S> hospitals, String place) {
         var top = new Div(heading);
         top.addClassName("screen-head");
         if (hospitals.size() > 1) {
-            var choice = new Select<String>();
+            var choice = new Select<S>();
             choice.setLabel(Texts.text("kit.hospital"));
-            choice.setItems(hospitals.keySet());
-            choice.setItemLabelGenerator(hospitals::get);
-            here.map(this::code).ifPresent(choice::setValue);
-            choice.addValueChangeListener(change -> goTo(place, change.getValue()));
+            choice.setItems(hospitals);
+            choice.setItemLabelGenerator(this::name);
+            here.ifPresent(choice::setValue);
+            choice.addValueChangeListener(change -> goTo(place, code(change.getValue())));
             choice.addClassNames("hospital", "no-print");
             top.add(choice);
         }
@@ -105,16 +109,15 @@ public abstract class PlacesPage<S> extends Composite<Div> implements BeforeEnte
         answer.scrollIntoView(ScrollIntoViewOption.Block.NEAREST);
     }
 
-    /** The names of the hospitals to choose from, by their codes. */
-    protected abstract Map<String, String> hospitals();
+    /** The hospitals to choose from; the first is meant where the address names none of them. */
+    protected abstract List<S> hospitals();
 
     protected abstract String code(S hospital);
 
+    protected abstract String name(S hospital);
+
     /** Where the reader of this place goes at another hospital. */
     protected abstract String elsewhere(String place);
-
-    /** The hospital of the code, or the one that is meant without. */
-    protected abstract Optional<S> here(Optional<String> code);
 
     /** The places, of which the one of the title is here. */
     protected abstract Component places(Optional<S> site, String title);

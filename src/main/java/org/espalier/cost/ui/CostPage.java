@@ -2,6 +2,7 @@ package org.espalier.cost.ui;
 
 import com.vaadin.flow.component.Component;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.espalier.access.Site;
@@ -47,10 +48,8 @@ abstract class CostPage extends PlacesPage<Site> {
     }
 
     @Override
-    protected final Map<String, String> hospitals() {
-        var hospitals = new LinkedHashMap<String, String>();
-        sites.mine().forEach(site -> hospitals.put(site.code(), site.name()));
-        return hospitals;
+    protected final List<Site> hospitals() {
+        return sites.mine();
     }
 
     @Override
@@ -58,15 +57,15 @@ abstract class CostPage extends PlacesPage<Site> {
         return hospital.code();
     }
 
+    @Override
+    protected final String name(Site hospital) {
+        return hospital.name();
+    }
+
     /** An account is one hospital's alone. */
     @Override
     protected final String elsewhere(String place) {
         return place.equals(Urls.COSTS_ACCOUNT) ? Urls.COSTS_EPISODES : place;
-    }
-
-    @Override
-    protected final Optional<Site> here(Optional<String> code) {
-        return sites.of(code);
     }
 
     @Override

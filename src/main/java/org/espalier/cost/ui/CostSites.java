@@ -2,7 +2,6 @@ package org.espalier.cost.ui;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
@@ -25,14 +24,6 @@ class CostSites {
         return sites.mine().stream()
                 .filter(site -> currentStaff.has(Role.COST_ADMINISTRATOR, site.id()))
                 .toList();
-    }
-
-    /** The one of the code, or the first. */
-    Optional<Site> of(Optional<String> code) {
-        var mine = mine();
-        return code.flatMap(wanted ->
-                        mine.stream().filter(site -> site.code().equals(wanted)).findFirst())
-                .or(() -> mine.stream().findFirst());
     }
 
     LocalDate today(Site site) {

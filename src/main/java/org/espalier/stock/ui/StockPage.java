@@ -6,6 +6,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.router.QueryParameters;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -91,10 +92,8 @@ abstract class StockPage extends PlacesPage<Site> {
     }
 
     @Override
-    protected final Map<String, String> hospitals() {
-        var hospitals = new LinkedHashMap<String, String>();
-        sites.mine().forEach(site -> hospitals.put(site.code(), site.name()));
-        return hospitals;
+    protected final List<Site> hospitals() {
+        return sites.mine();
     }
 
     @Override
@@ -102,15 +101,15 @@ abstract class StockPage extends PlacesPage<Site> {
         return hospital.code();
     }
 
+    @Override
+    protected final String name(Site hospital) {
+        return hospital.name();
+    }
+
     /** A shelf is one hospital's alone. */
     @Override
     protected final String elsewhere(String place) {
         return place.equals(Urls.STOCK_SHELF) ? Urls.STOCK : place;
-    }
-
-    @Override
-    protected final Optional<Site> here(Optional<String> code) {
-        return sites.of(code);
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.espalier.stock.ui;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
@@ -50,13 +49,5 @@ class StockSites {
     /** Whether the reader may give a safety notice for a lot. */
     boolean mayHold(SiteId site) {
         return keeps(site) || currentStaff.has(Role.SURGEON, site);
-    }
-
-    /** The one of the code, or the first. */
-    Optional<Site> of(Optional<String> code) {
-        var mine = mine();
-        return code.flatMap(wanted ->
-                        mine.stream().filter(site -> site.code().equals(wanted)).findFirst())
-                .or(() -> mine.stream().findFirst());
     }
 }
