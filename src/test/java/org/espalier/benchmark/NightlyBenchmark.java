@@ -9,9 +9,9 @@ import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
 /**
  * The night's work over ten sites: 10,000 children, then 100,000, a tenth of them with plates on both tibiae and three
- * films. The first night makes every forecast, the second makes them anew by what the centres learnt; then one in a
- * hundred of the treated has a new film; then nothing has changed. Read beside it: one plain count of the same
- * children.
+ * films. The first night makes every forecast, learns, and makes them anew by what was learnt; the second finds nothing
+ * to do; then one in a hundred of the treated has a new film; then nothing has changed. Read beside it: one plain count
+ * of the same children.
  */
 final class NightlyBenchmark {
 
@@ -132,8 +132,8 @@ final class NightlyBenchmark {
         film("2026-04-20", 100, 80.5);
         film("2026-08-03", 100, 83);
         owner.sql("vacuum analyze").update();
-        double first = night(children, "every forecast of the new children made");
-        night(children, "centres learn from them, all made anew");
+        double first = night(children, "every forecast made, learnt from, made anew");
+        night(children, "the night after, nothing changed");
         film("2026-11-02", 1, 85);
         double changed = night(children, "one in a hundred of the treated changed");
         double nothing = night(children, "nothing changed");
