@@ -40,4 +40,17 @@ public record NormalDistribution(double mean, double standardDeviation) {
     public double above(double value) {
         return Erf.erfc((value - mean) / (standardDeviation * Math.sqrt(2))) / 2;
     }
+
+    /**
+     * The value that this share lies below.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException if it is not in that range
+     */
+    public double quantile(double probability) {
+        if (!(probability > 0 && probability < 1)) {
+            throw new IllegalArgumentException("A quantile is of a share above 0 and below 1, not of " + probability);
+        }
+        return mean - standardDeviation * Math.sqrt(2) * Erf.erfcInv(2 * probability);
+    }
 }

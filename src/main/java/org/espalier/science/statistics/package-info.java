@@ -1,6 +1,6 @@
 /**
- * Distributions that printed tables are written in, and how far readings agree. Nothing here knows what is being
- * measured.
+ * Distributions that printed tables are written in, how far readings agree, and what results of groups tell. Nothing
+ * here knows what is being measured.
  */
 @NamedInterface("statistics")
 @NullMarked

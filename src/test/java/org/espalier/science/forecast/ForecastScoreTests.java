@@ -1,6 +1,7 @@
 package org.espalier.science.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -56,8 +57,55 @@ class ForecastScoreTests {
     @Test
     void judgesChances() {
         assertThat(ForecastScore.brier(CHANCES, CAME)).isCloseTo(0.174, within(1e-9));
-        assertThat(ForecastScore.spiegelhalter(CHANCES, CAME)).isCloseTo(-0.2027, within(0.00006));
+        assertThat(ForecastScore.spiegelhalter(CHANCES, CAME)).hasValueCloseTo(-0.2027, within(0.00006));
         assertThat(ForecastScore.twoSided(-0.2027)).isCloseTo(0.8394, within(0.00006));
+    }
+
+    @Test
+    void isSilentWhereChancesSayNothing() {
+        assertThat(ForecastScore.spiegelhalter(new double[] {0, 0.5, 1}, new boolean[] {false, true, false}))
+                .isEmpty();
+        assertThat(ForecastScore.brier(new double[] {0, 0.5, 1}, new boolean[] {false, true, false}))
+                .isCloseTo(1.25 / 3, within(1e-12));
+        assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.brier(new double[0], new boolean[0]));
+        assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.brier(CHANCES, new boolean[9]));
+        assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.spiegelhalter(CHANCES, new boolean[9]));
+    }
+
+    /** Small chances that came too often give a positive value, large ones that came too often a negative one. */
+    @Test
+    void tellsTooSureFromTooTimid() {
+        boolean[] always = {true, true, true};
+        assertThat(ForecastScore.spiegelhalter(new double[] {0.1, 0.2, 0.3}, always).orElseThrow())
+                .isPositive();
+        assertThat(ForecastScore.spiegelhalter(new double[] {0.9, 0.8, 0.7}, always).orElseThrow())
+                .isNegative();
+    }
+
+    @Test
+    void countsPlacesInEqualBins() {
+        assertThat(ForecastScore.histogram(PLACES, 5)).containsExactly(2, 2, 2, 2, 2);
+        assertThat(ForecastScore.histogram(new double[] {0, 0.25, 0.5, 0.999, 1}, 4))
+                .containsExactly(1, 1, 1, 2);
+        assertThat(ForecastScore.histogram(new double[0], 3)).containsExactly(0, 0, 0);
+        assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.histogram(PLACES, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ForecastScore.histogram(new double[] {Double.NaN}, 2));
+    }
+
+    /** Forecasts from too little spread lie at both ends, from too much in the middle. */
+    @Test
+    void showsForecastsThatAreTooNarrowOrTooWide() {
+        double[] cameEvenly = Spread.ofNormal(0, 1).quantiles(levels(100));
+        var narrow = ForecastScore.histogram(placesIn(0.5, cameEvenly), 4);
+        var wide = ForecastScore.histogram(placesIn(2, cameEvenly), 4);
+        assertThat(ForecastScore.histogram(placesIn(1, cameEvenly), 4)).containsExactly(25, 25, 25, 25);
+        assertThat(narrow[0]).isEqualTo(narrow[3]).isGreaterThan(25);
+        assertThat(wide[0]).isEqualTo(wide[3]).isLessThan(25);
+    }
+
+    private static double[] placesIn(double deviation, double[] came) {
+        return Arrays.stream(came).map(Spread.ofNormal(0, deviation)::below).toArray();
     }
 
     @Test

@@ -74,4 +74,16 @@ class DistributionTests {
         }
         assertThat(NormalDistribution.STANDARD.above(10)).isBetween(7.6e-24, 7.7e-24);
     }
+
+    /** The usual normal quantiles, to the digits that are printed everywhere, and back again far out. */
+    @Test
+    void givesQuantiles() {
+        assertThat(NormalDistribution.STANDARD.quantile(0.975)).isCloseTo(1.959964, within(6e-7));
+        assertThat(NormalDistribution.STANDARD.quantile(0.5)).isZero();
+        assertThat(new NormalDistribution(3, 2).quantile(0.001)).isCloseTo(3 - 2 * 3.090232, within(2e-6));
+        assertThat(NormalDistribution.STANDARD.below(NormalDistribution.STANDARD.quantile(1e-9)))
+                .isCloseTo(1e-9, within(1e-15));
+        assertThatIllegalArgumentException().isThrownBy(() -> NormalDistribution.STANDARD.quantile(0));
+        assertThatIllegalArgumentException().isThrownBy(() -> NormalDistribution.STANDARD.quantile(1));
+    }
 }
