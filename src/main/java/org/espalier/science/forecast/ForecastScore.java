@@ -107,8 +107,8 @@ public final class ForecastScore {
      */
     public static int[] histogram(double[] places, int bins) {
         if (bins < 1 || !Arrays.stream(places).allMatch(place -> place >= 0 && place <= 1)) {
-            throw new IllegalArgumentException("Places from 0 to 1 are counted in bins, not "
-                    + Arrays.toString(places) + " in " + bins);
+            throw new IllegalArgumentException(
+                    "Places from 0 to 1 are counted in bins, not " + Arrays.toString(places) + " in " + bins);
         }
         int[] counts = new int[bins];
         for (double place : places) {

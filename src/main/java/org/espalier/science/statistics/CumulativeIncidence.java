@@ -110,8 +110,9 @@ public final class CumulativeIncidence<C extends Enum<C>> {
             throw new IllegalArgumentException("Nobody was followed, so nothing is known of how they end");
         }
         var endsByTime = new TreeMap<Double, List<C>>();
-        followed.forEach(one ->
-                one.end().ifPresent(end -> endsByTime.computeIfAbsent(one.time(), time -> new ArrayList<>()).add(end)));
+        followed.forEach(one -> one.end().ifPresent(end -> endsByTime
+                .computeIfAbsent(one.time(), time -> new ArrayList<>())
+                .add(end)));
         var times = followed.stream().map(Followed::time).sorted().toList();
         var rows = new ArrayList<Row<C>>();
         endsByTime.forEach((time, ends) -> rows.add(new Row<>(time, atRisk(times, time), counted(ends))));
@@ -158,13 +159,13 @@ public final class CumulativeIncidence<C extends Enum<C>> {
     public List<Step> steps(C end) {
         return rows.stream()
                 .filter(row -> row.came(end) > 0)
-                .map(row -> new Step(
-                        row.time(), row.atRisk(), row.came(end), upTo(row.time(), each -> each.came(end))))
+                .map(row -> new Step(row.time(), row.atRisk(), row.came(end), upTo(row.time(), each -> each.came(end))))
                 .toList();
     }
 
     private Optional<Estimate> estimate(ToIntFunction<Row<C>> came, double time) {
-        boolean anyOnTheWay = rows.isEmpty() || rows.getLast().all() < rows.getLast().atRisk();
+        boolean anyOnTheWay =
+                rows.isEmpty() || rows.getLast().all() < rows.getLast().atRisk();
         return time > times.getLast() && anyOnTheWay ? Optional.empty() : Optional.of(upTo(time, came));
     }
 
@@ -185,8 +186,7 @@ public final class CumulativeIncidence<C extends Enum<C>> {
         return share;
     }
 
-    private static <C extends Enum<C>> double variance(
-            List<Row<C>> rows, ToIntFunction<Row<C>> came, double total) {
+    private static <C extends Enum<C>> double variance(List<Row<C>> rows, ToIntFunction<Row<C>> came, double total) {
         double variance = 0;
         double share = 0;
         double before = 1;

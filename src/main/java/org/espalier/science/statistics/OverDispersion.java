@@ -41,8 +41,8 @@ public record OverDispersion(int groups, double phi, double winsorisedPhi, doubl
         double high = Quantile.of(standings, 1 - CUT);
         var cut = standings.stream().map(z -> Math.clamp(z, low, high)).toList();
         double phi = meanSquare(standings);
-        return Optional.of(new OverDispersion(
-                groups.size(), phi, meanSquare(cut), Math.max(0, tauSquared(funnel, groups, phi))));
+        return Optional.of(
+                new OverDispersion(groups.size(), phi, meanSquare(cut), Math.max(0, tauSquared(funnel, groups, phi))));
     }
 
     /** Whether there are fewer than ten groups: to be shown, not to be judged by. */

@@ -46,8 +46,7 @@ public record Proportion(int count, int of) {
         double all = of + z * z;
         double middle = (count + z * z / 2) / all;
         double half = z * Math.sqrt((double) count * (of - count) / of + z * z / 4) / all;
-        return new Interval(
-                count == 0 ? 0 : Math.max(0, middle - half), count == of ? 1 : Math.min(1, middle + half));
+        return new Interval(count == 0 ? 0 : Math.max(0, middle - half), count == of ? 1 : Math.min(1, middle + half));
     }
 
     /** The exact interval, at least 95 %, within 0 to 1. */

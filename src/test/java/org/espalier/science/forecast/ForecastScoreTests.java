@@ -76,9 +76,11 @@ class ForecastScoreTests {
     @Test
     void tellsTooSureFromTooTimid() {
         boolean[] always = {true, true, true};
-        assertThat(ForecastScore.spiegelhalter(new double[] {0.1, 0.2, 0.3}, always).orElseThrow())
+        assertThat(ForecastScore.spiegelhalter(new double[] {0.1, 0.2, 0.3}, always)
+                        .orElseThrow())
                 .isPositive();
-        assertThat(ForecastScore.spiegelhalter(new double[] {0.9, 0.8, 0.7}, always).orElseThrow())
+        assertThat(ForecastScore.spiegelhalter(new double[] {0.9, 0.8, 0.7}, always)
+                        .orElseThrow())
                 .isNegative();
     }
 
@@ -89,8 +91,7 @@ class ForecastScoreTests {
                 .containsExactly(1, 1, 1, 2);
         assertThat(ForecastScore.histogram(new double[0], 3)).containsExactly(0, 0, 0);
         assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.histogram(PLACES, 0));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> ForecastScore.histogram(new double[] {Double.NaN}, 2));
+        assertThatIllegalArgumentException().isThrownBy(() -> ForecastScore.histogram(new double[] {Double.NaN}, 2));
     }
 
     /** Forecasts from too little spread lie at both ends, from too much in the middle. */

@@ -88,8 +88,8 @@ class CumulativeIncidenceTests {
     /** 8 of 21 untreated still in remission after week 10, standard error 0.106: Cox and Oakes, table 1.1 in a lecture. */
     @Test
     void givesTheBinomialErrorWhereAllAreFollowedToTheEnd() {
-        var untreated = CumulativeIncidence.of(
-                Stream.of(1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23)
+        var untreated =
+                CumulativeIncidence.of(Stream.of(1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23)
                         .map(week -> ended(week, End.ONE))
                         .toList());
         var atTen = untreated.at(End.ONE, 10).orElseThrow();
@@ -198,7 +198,8 @@ class CumulativeIncidenceTests {
         assertThat(REMISSION.ofAny(35.1)).isEmpty();
         assertThat(share(RIVALS, End.ONE, 1000)).isCloseTo(0.650, within(1e-12));
         assertThat(CumulativeIncidence.of(List.of(running(1))).at(End.ONE, 2)).isEmpty();
-        assertThat(CumulativeIncidence.of(List.of(ended(1, End.ONE), running(1))).at(End.ONE, 2))
+        assertThat(CumulativeIncidence.of(List.of(ended(1, End.ONE), running(1)))
+                        .at(End.ONE, 2))
                 .isEmpty();
     }
 
@@ -208,7 +209,10 @@ class CumulativeIncidenceTests {
         assertThat(RIVALS.ofAny(9).orElseThrow().interval()).isEmpty();
         assertThat(RIVALS.ofAny(9).orElseThrow().standardError()).isCloseTo(0, within(1e-7));
         for (Step step : RIVALS.steps(End.ONE)) {
-            assertThat(step.estimate().interval().orElseThrow().contains(step.estimate().share()))
+            assertThat(step.estimate()
+                            .interval()
+                            .orElseThrow()
+                            .contains(step.estimate().share()))
                     .isTrue();
         }
     }

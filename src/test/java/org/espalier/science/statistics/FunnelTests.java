@@ -100,7 +100,8 @@ class FunnelTests {
     @Test
     void isSilentWhereNothingIsLeftToCompare() {
         assertThat(Funnel.of(List.of())).isEmpty();
-        assertThat(Funnel.of(List.of(new Proportion(0, 9), new Proportion(0, 4)))).isEmpty();
+        assertThat(Funnel.of(List.of(new Proportion(0, 9), new Proportion(0, 4))))
+                .isEmpty();
         assertThat(Funnel.of(List.of(new Proportion(9, 9)))).isEmpty();
         assertThat(OverDispersion.of(funnel, GROUPS.subList(0, 1))).isEmpty();
     }

@@ -68,7 +68,8 @@ class ProportionTests {
     @Test
     void reachesTheEndsWhereNoneOrAllCame() {
         assertThat(new Proportion(0, 1).wilson().low()).isZero();
-        assertThat(new Proportion(0, 1).exact()).isEqualTo(new Interval(0, new Proportion(0, 1).exact().high()));
+        assertThat(new Proportion(0, 1).exact())
+                .isEqualTo(new Interval(0, new Proportion(0, 1).exact().high()));
         assertThat(new Proportion(1, 1).wilson().high()).isEqualTo(1);
         assertThat(new Proportion(1, 1).exact().high()).isEqualTo(1);
         assertThat(new Proportion(1, 1).exact().low()).isCloseTo(0.025, within(1e-8));
