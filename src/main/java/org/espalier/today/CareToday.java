@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public record CareToday(
         List<TheatreDay> theatre,
-        Listed<Dated> nearTarget,
+        Listed<NearTarget> nearTarget,
         Listed<Dated> late,
         long toRemind,
         Listed<Dated> toFilm,

@@ -5,6 +5,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
@@ -28,10 +29,12 @@ class CareTodayReader {
     private static final int MOST = 8;
 
     private final JdbcCareTodayRepository waiting;
+    private final NearTargetReader nearTarget;
     private final CurrentStaff currentStaff;
 
-    CareTodayReader(JdbcCareTodayRepository waiting, CurrentStaff currentStaff) {
+    CareTodayReader(JdbcCareTodayRepository waiting, NearTargetReader nearTarget, CurrentStaff currentStaff) {
         this.waiting = waiting;
+        this.nearTarget = nearTarget;
         this.currentStaff = currentStaff;
     }
 
@@ -50,18 +53,6 @@ class CareTodayReader {
             return Stream.of(nearTarget, late, toFilm, notTaken, plates)
                     .flatMap(List::stream)
                     .map(JdbcCareTodayRepository.Row::child);
-        }
-
-        CareToday named(Map<ChildId, Child> names) {
-            return new CareToday(
-                    theatre,
-                    listed(nearTarget, names),
-                    listed(late, names),
-                    toRemind,
-                    listed(toFilm, names),
-                    listed(notTaken, names),
-                    listed(plates, names),
-                    lastClinic);
         }
     }
 
@@ -83,10 +74,28 @@ class CareTodayReader {
                 lastClinic);
     }
 
-    private static Listed<Dated> listed(List<JdbcCareTodayRepository.Row> rows, Map<ChildId, Child> names) {
+    CareToday named(Found found, Map<ChildId, Child> names) {
+        return new CareToday(
+                found.theatre(),
+                listed(found.nearTarget(), names, nearTarget::of),
+                dated(found.late(), names),
+                found.toRemind(),
+                dated(found.toFilm(), names),
+                dated(found.notTaken(), names),
+                dated(found.plates(), names),
+                found.lastClinic());
+    }
+
+    private static Listed<Dated> dated(List<JdbcCareTodayRepository.Row> rows, Map<ChildId, Child> names) {
+        return listed(rows, names, (child, row) -> new Dated(child, row.day(), row.about()));
+    }
+
+    private static <T> Listed<T> listed(
+            List<JdbcCareTodayRepository.Row> rows,
+            Map<ChildId, Child> names,
+            BiFunction<Child, JdbcCareTodayRepository.Row, T> line) {
         var shown = rows.stream()
-                .flatMap(row -> Stream.ofNullable(names.get(row.child()))
-                        .map(child -> new Dated(child, row.day(), row.about())))
+                .flatMap(row -> Stream.ofNullable(names.get(row.child())).map(child -> line.apply(child, row)))
                 .toList();
         return new Listed<>(shown, rows.isEmpty() ? 0 : rows.getFirst().all());
     }

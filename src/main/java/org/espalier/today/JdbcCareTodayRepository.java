@@ -13,6 +13,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 class JdbcCareTodayRepository {
 
+    /** What a row near its target is about when the next look has no date. */
+    static final String NO_DATE = "NO_DATE";
+
     record Row(ChildId child, LocalDate day, String about, long all) {}
 
     /** A plan that stands and is not done. */
@@ -31,14 +34,15 @@ class JdbcCareTodayRepository {
             """;
     private static final String NEAR_TARGET = """
             with waiting as (%s)
-            select v.child_id, v.list_by as day, '' as about, count(*) over () as all_of_them
+            select v.child_id, v.list_by as day, case when v.appointment_on is null then '%s' else '' end as about,
+                count(*) over () as all_of_them
             from visit v
             where v.site_id = :site and v.closed_at is null and v.list_by <= :day
                 and not exists (select from waiting w where w.child_id = v.child_id)
             order by v.list_by, v.id limit :most
-            """.formatted(WAITING_PLANS);
+            """.formatted(WAITING_PLANS, NO_DATE);
     private static final String NOT_TAKEN = """
-            select o.child_id, o.for_day as day, '' as about, count(*) over () as all_of_them
+            select o.child_id, o.for_day as day, o.protocol as about, count(*) over () as all_of_them
             from film_order o
             where o.site_id = :site and o.needed and o.for_day %s :day
                 and not exists (select from film_order_step s

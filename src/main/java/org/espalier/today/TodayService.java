@@ -99,7 +99,7 @@ public class TodayService {
         return new SiteToday(
                 site,
                 today,
-                cared.named(children),
+                care.named(cared, children),
                 new Listed<>(
                         toRead.stream().flatMap(row -> film(row, children)).toList(),
                         toRead.isEmpty() ? 0 : toRead.getFirst().all()),

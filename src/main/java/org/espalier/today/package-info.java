@@ -2,7 +2,19 @@
  * What must I do now? One read of what waits at each hospital the reader treats children at. Nobody depends on it.
  */
 @ApplicationModule(
-        allowedDependencies = {"access", "film", "kit", "opinion", "patient", "platform", "science::quantity", "stock"})
+        allowedDependencies = {
+            "access",
+            "film",
+            "kit",
+            "opinion",
+            "patient",
+            "platform",
+            "prognosis",
+            "science::forecast",
+            "science::quantity",
+            "stock",
+            "treatment"
+        })
 @NullMarked
 package org.espalier.today;
 

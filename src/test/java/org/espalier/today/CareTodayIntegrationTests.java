@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteService;
+import org.espalier.film.FilmProtocol;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.followup.Happening;
 import org.espalier.followup.VisitService;
@@ -86,9 +87,28 @@ class CareTodayIntegrationTests {
         assertThat(care().nearTarget().shown())
                 .extracting(one -> one.child().id())
                 .containsExactly(child);
-        assertThat(care().nearTarget().shown().getFirst().day()).isBefore(today.plusWeeks(8));
+        assertThat(care().nearTarget().shown().getFirst().listBy()).isBefore(today.plusWeeks(8));
         assertThat(care().late().shown().getFirst().about()).isEqualTo("PAST_TARGET");
         assertThat(care().theatre()).isEmpty();
+    }
+
+    @Test
+    void saysWhichPlateWhatIsLeftAndWhatIsMissing() {
+        order(child, today.minusDays(2));
+
+        var near = care().nearTarget().shown().getFirst();
+        var plate = near.plate().orElseThrow();
+
+        assertThat(plate.physis()).isEqualTo(TIBIA);
+        assertThat(plate.corrects()).isEqualTo(org.espalier.science.forecast.Deformity.VARUS);
+        assertThat(plate.least()).isLessThan(plate.left());
+        assertThat(plate.most()).isGreaterThan(plate.left());
+        assertThat(plate.lastFilm()).contains(today.minusDays(1));
+        assertThat(plate.arrival().middle()).isPresent();
+        assertThat(near.filmsMissing())
+                .containsExactly(new NearTarget.MissingFilm(
+                        FilmProtocol.LONG_STANDING, today.minusDays(2), today.minusDays(2)));
+        assertThat(near.dateMissing()).isTrue();
     }
 
     @Test
@@ -114,18 +134,22 @@ class CareTodayIntegrationTests {
         var other = reader.child(surgeon, today.minusYears(9));
         place(other, today.minusDays(6));
         assertThat(care().plates().shown()).extracting(one -> one.child().id()).containsExactly(other);
+        order(other, today.minusDays(2));
+        assertThat(care().notTaken().shown()).extracting(Dated::day).containsExactly(today.minusDays(2));
+    }
+
+    private void order(ChildId whom, LocalDate day) {
         network.owner()
                 .sql("""
                         insert into film_order (id, site_id, recorded_site, child_id, asked_on, for_day, needed, sides,
                             protocol, ball, recorded_at)
-                        values (:id, :site, :site, :child, :day, :day, true, 'BOTH', 'STANDING', true, now())
+                        values (:id, :site, :site, :child, :day, :day, true, 'BOTH', 'LONG_STANDING', true, now())
                         """)
                 .param("id", ids.next())
                 .param("site", surgeon.site().value())
-                .param("child", other.value())
-                .param("day", today.minusDays(2))
+                .param("child", whom.value())
+                .param("day", day)
                 .update();
-        assertThat(care().notTaken().shown()).extracting(Dated::day).containsExactly(today.minusDays(2));
     }
 
     private CareToday care() {

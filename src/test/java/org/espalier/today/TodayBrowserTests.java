@@ -5,6 +5,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
@@ -12,12 +13,26 @@ import org.espalier.IntegrationTest;
 import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
+import org.espalier.access.SiteService;
+import org.espalier.patient.Bone;
+import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.espalier.platform.Drafts;
 import org.espalier.platform.Ids;
+import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Sex;
+import org.espalier.science.quantity.Side;
+import org.espalier.treatment.Act;
+import org.espalier.treatment.ImplantId;
+import org.espalier.treatment.NextLook;
+import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.PlateSide;
+import org.espalier.treatment.ProcedureData;
+import org.espalier.treatment.ProcedureId;
+import org.espalier.treatment.ProcedureKind;
+import org.espalier.treatment.TreatmentService;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,6 +53,15 @@ class TodayBrowserTests {
 
     @Autowired
     Drafts drafts;
+
+    @Autowired
+    TestReader reader;
+
+    @Autowired
+    TreatmentService treatments;
+
+    @Autowired
+    SiteService sites;
 
     @Autowired
     Ids ids;
@@ -73,6 +97,36 @@ class TodayBrowserTests {
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("who the child is"))
                     .click();
             assertThat(page.getByLabel("Given name")).hasValue("Begun");
+        }
+    }
+
+    @OnEachScreen
+    void namesThePlateNearItsTarget(Screen screen) {
+        var sender = reader.surgeon();
+        var today = sender.does(() -> sites.today(sender.site()));
+        var child = reader.child(sender, today.minusYears(8));
+        reader.signed(sender, reader.film(sender, child, today.minusMonths(13)), 0);
+        var plate = Act.of(
+                ProcedureKind.PLATE_PLACED,
+                new PhysisKey(Side.RIGHT, Bone.TIBIA, BoneEnd.PROXIMAL),
+                PlateSide.LATERAL,
+                new ImplantId(ids.next()),
+                "plate, 2 screws",
+                3);
+        var placed = new ProcedureData(
+                today.minusMonths(12), true, null, null, List.of(plate), new NextLook(today, "film"));
+        sender.does(() -> treatments.record(child, new ProcedureId(ids.next()), placed));
+        reader.signed(sender, reader.film(sender, child, today.minusMonths(6)), 7.9);
+        reader.signed(sender, reader.film(sender, child, today.minusDays(1)), 14);
+        try (var person = Browser.person(port, screen)) {
+            person.signIn(network.login(sender.staff()), network.password(sender.staff()));
+            assertThat(person.page().getByText("Near target, nothing asked for (1)"))
+                    .isVisible();
+            assertThat(person.page().getByText("Right proximal tibia: ")).isVisible();
+            assertThat(person.page().getByText("at its target about ")).isVisible();
+            assertThat(person.page().getByText("missing: a date for the next look"))
+                    .isVisible();
+            person.picture("today-near-target-" + screen).assertAccessible().assertFits();
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.espalier.film.FilmProtocol;
 import org.espalier.kit.DateText;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -11,6 +12,7 @@ import org.espalier.science.quantity.Age;
 import org.espalier.today.CareToday;
 import org.espalier.today.Dated;
 import org.espalier.today.Listed;
+import org.espalier.today.NearTarget;
 
 /** The lists of the care of children, what cannot wait first. Each hides itself when it is empty. */
 final class CareLists {
@@ -20,10 +22,10 @@ final class CareLists {
     static Stream<WaitingList> of(CareToday care, LocalDate today) {
         return Stream.of(
                 theatre(care),
-                list("near-target", care.nearTarget(), Urls::treatment, one -> nearTarget(one, today)),
+                nearTarget(care.nearTarget(), today),
                 late(care, today),
-                list("to-film", care.toFilm(), child -> Urls.WORKLIST, one -> Texts.text("today.to-film.line")),
-                list("not-taken", care.notTaken(), Urls::course, one -> since("today.not-taken.line", one, today)),
+                list("to-film", care.toFilm(), child -> Urls.WORKLIST, CareLists::protocol),
+                list("not-taken", care.notTaken(), Urls::course, one -> notTaken(one, today)),
                 list(
                         "plates",
                         care.plates(),
@@ -62,10 +64,20 @@ final class CareLists {
         return list.closed(Texts.text("today.order." + name), listed.further());
     }
 
-    private static String nearTarget(Dated one, LocalDate today) {
-        return one.day().isBefore(today)
-                ? since("today.near-target.gone", one, today)
-                : Texts.text("today.near-target.line", DateText.of(one.day()));
+    private static WaitingList nearTarget(Listed<NearTarget> near, LocalDate today) {
+        var list = new WaitingList(Texts.text("today.list.near-target", near.all()));
+        near.shown()
+                .forEach(one -> list.add(
+                        Urls.treatment(one.child().id().value()), one.child(), NearTargetText.of(one, today)));
+        return list.closed(Texts.text("today.order.near-target"), near.further());
+    }
+
+    private static String protocol(Dated one) {
+        return Texts.of(FilmProtocol.valueOf(one.about()));
+    }
+
+    private static String notTaken(Dated one, LocalDate today) {
+        return Texts.text("today.not-taken.line", protocol(one), since("today.not-taken.since", one, today));
     }
 
     private static String due(Dated one, LocalDate today) {

@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.List;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
@@ -25,11 +26,16 @@ final class WaitingList extends Composite<Section> {
 
     /** A line about a child. */
     void add(String url, Child child, String why) {
+        add(url, child, List.of(why));
+    }
+
+    /** A line about a child of which several things are to be known. */
+    void add(String url, Child child, List<String> why) {
         var name = new Span(IdentityBanner.name(child.who()));
         name.addClassName("name");
         var link = new Anchor(url, name);
         child.data().ifPresent(data -> link.add(quiet(Texts.text("kit.born") + " " + DateText.of(data.birthDate()))));
-        link.add(new Span(why));
+        why.forEach(one -> link.add(new Span(one)));
         list.add(new ListItem(link));
     }
 
