@@ -1,12 +1,17 @@
 package org.espalier.followup;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.followup.BookingLine.Effect;
+import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
 import org.springframework.stereotype.Service;
@@ -36,17 +41,34 @@ public class BookingService {
     public List<BookingLine> preview(SiteId site, String file) {
         var transaction = TransactionAspectSupport.currentTransactionStatus();
         var before = transaction.createSavepoint();
-        var lines = take(site, file);
+        var lines = taken(site, file);
         transaction.rollbackToSavepoint(before);
-        return lines;
+        return named(site, lines);
     }
 
     /** Takes the file: every row that can be read and belongs to a child in care; the others are explained. */
     public List<BookingLine> take(SiteId site, String file) {
+        return named(site, taken(site, file));
+    }
+
+    private List<BookingLine> taken(SiteId site, String file) {
         var read = BookingFile.of(file);
         var taken = read.rows().stream().map(row -> take(site, row)).toList();
         return Stream.concat(taken.stream(), read.refused().stream())
                 .sorted(Comparator.comparingLong(BookingLine::line))
+                .toList();
+    }
+
+    /** The lines with the children whose numbers they bear; who was shown is written down. */
+    private List<BookingLine> named(SiteId site, List<BookingLine> lines) {
+        var whose = new HashMap<String, ChildId>();
+        lines.stream().map(BookingLine::number).filter(number -> !number.isBlank()).distinct().forEach(number -> patients
+                .match(site, number, null)
+                .ifPresent(child -> whose.put(number, child)));
+        Map<ChildId, Child> children = patients.all(site, whose.values(), "bookings").stream()
+                .collect(Collectors.toMap(Child::id, Function.identity()));
+        return lines.stream()
+                .map(line -> line.withChild(Optional.ofNullable(whose.get(line.number())).map(children::get)))
                 .toList();
     }
 

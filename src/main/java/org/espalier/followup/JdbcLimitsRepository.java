@@ -29,7 +29,7 @@ class JdbcLimitsRepository {
             select l.content, l.reason, s.name, l.signed_at, cast(l.signed_at at time zone t.time_zone as date) as
                 signed_on
             from site_limits l join site t on t.id = l.site_id left join staff s on s.id = l.signed_by
-            where l.site_id = :site order by l.signed_at desc, l.id desc limit 20
+            where l.site_id = :site order by l.signed_at desc, l.id desc
             """;
 
     private final JdbcClient jdbc;

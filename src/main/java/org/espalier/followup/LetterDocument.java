@@ -116,7 +116,7 @@ final class LetterDocument {
                 .orElse(day);
     }
 
-    /** The number stands as one piece from left to right, whatever the language around it. */
+    /** The number stands as one piece on one line, from left to right, whatever the language around it. */
     private void call(Element flow) {
         heading(flow, "call");
         var mark = "\u0000";
@@ -126,7 +126,7 @@ final class LetterDocument {
         number.setAttribute("direction", "ltr");
         number.setAttribute("unicode-bidi", "bidi-override");
         number.setAttribute("font-weight", "bold");
-        number.setTextContent(letter.letterhead().phone());
+        number.setTextContent(letter.letterhead().phone().replace(' ', '\u00a0'));
         block.appendChild(document.createTextNode(parts[1]));
     }
 

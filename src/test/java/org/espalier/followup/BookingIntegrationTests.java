@@ -13,6 +13,7 @@ import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.followup.BookingLine.Effect;
+import org.espalier.patient.Child;
 import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.PatientService;
@@ -111,6 +112,24 @@ class BookingIntegrationTests {
                 .containsExactly(Effect.DATE_GIVEN);
         assertThat(visits().open().orElseThrow().appointment()).isEmpty();
         assertThat(visits().steps()).isEmpty();
+    }
+
+    @Test
+    void namesTheChildOfEachRowAndWritesDownWhoWasShown() {
+        var file = HEADING + "40317,B-4," + today.plusDays(7) + ",,\n" + "40317,B-4,soon,,\n" + "99999,B-6," + today
+                + ",,\n";
+
+        var lines = network.as(nurse, () -> bookings.preview(site, file));
+
+        assertThat(lines)
+                .extracting(line -> line.child().map(Child::id))
+                .containsExactly(Optional.of(child), Optional.of(child), Optional.empty());
+        assertThat(network.owner()
+                        .sql("select count(*) from access_entry where subject = 'bookings' and :child = any (children)")
+                        .param("child", child.value())
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(1);
     }
 
     @Test

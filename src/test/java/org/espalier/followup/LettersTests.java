@@ -175,7 +175,7 @@ class LettersTests {
     private static void picture(PDDocument pdf, String name) throws IOException {
         Files.createDirectories(PICTURES);
         ImageIO.write(
-                new PDFRenderer(pdf).renderImageWithDPI(0, 80),
+                new PDFRenderer(pdf).renderImageWithDPI(0, 150),
                 "png",
                 PICTURES.resolve(name + ".png").toFile());
     }

@@ -18,7 +18,11 @@ import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.access.SiteId;
 import org.espalier.film.TestDoor;
+import org.espalier.kit.DateText;
+import org.espalier.patient.Child;
+import org.espalier.patient.ChildData;
 import org.espalier.patient.ChildId;
+import org.espalier.patient.PatientService;
 import org.espalier.reading.TestReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -50,6 +54,9 @@ class RecallBrowserTests {
 
     @Autowired
     TestReader reader;
+
+    @Autowired
+    PatientService patients;
 
     @Autowired
     FamilyService families;
@@ -113,18 +120,28 @@ class RecallBrowserTests {
 
     @Test
     void takesTheFileOfTheBookingSystemAfterALookAtIt() {
-        child();
-        var file = "number,booking,date,time,outcome\n" + "R-1,B-1,2030-01-07,09:30,\n" + "R-2,B-2,7/1/2030,,\n";
+        var child = child();
+        var number = network.as(nurse, () -> patients.open(child, "identity"))
+                .flatMap(Child::data)
+                .map(ChildData::localNumber)
+                .orElseThrow();
+        var file = "number,booking,date,time,outcome\n" + "R-1,B-1,2030-01-07,09:30,\n" + number
+                + ",B-2,7/1/2030,,\n" + number + ",B-3,2030-01-07,,\n";
         try (var person = signedIn()) {
             var page = person.page();
             person.open("bookings");
             page.locator("vaadin-upload input[type=file]")
                     .setInputFiles(new FilePayload("day.csv", "text/csv", file.getBytes(StandardCharsets.UTF_8)));
-            assertThat(page.getByText("0 rows can be taken, 2 cannot. Nothing is written down yet."))
+            assertThat(page.getByText("1 rows can be taken, 2 cannot. Nothing is written down yet."))
                     .isVisible();
             assertThat(page.getByText("The date cannot be read. Write it as 2026-11-03."))
                     .isVisible();
-            assertThat(button(page, "Take it")).isDisabled();
+            var rows = page.locator("ol.bookings > li");
+            assertThat(rows.first()).containsText("nobody here");
+            assertThat(rows.first()).containsText("No child of this hospital has this number.");
+            assertThat(rows.nth(1)).containsText("INVENTED, Child, born " + DateText.of(LocalDate.of(2016, 5, 20)));
+            assertThat(rows.last()).containsText("INVENTED, Child, born " + DateText.of(LocalDate.of(2016, 5, 20)));
+            assertThat(button(page, "Take it")).isEnabled();
             person.settle().picture("bookings-preview").assertAccessible().assertFits();
         }
     }

@@ -78,6 +78,34 @@ class VisitsBrowserTests {
     }
 
     @OnEachScreen
+    void showsEveryLimitThatWasSignedWithWhatItChanged(Screen screen) {
+        try (var person = Browser.person(port, screen)
+                .signIn(network.login(surgeon.staff()), network.password(surgeon.staff()))) {
+            var page = person.page();
+            person.open("limits");
+            assertThat(page.getByText("What was signed here")).isHidden();
+            sign(page, "First look after registering, days", "21", "as the department agreed");
+            sign(page, "From look to theatre until records tell, months", "1.5", "a second list in May");
+            var signed = page.locator(".limits-history ol > li");
+            assertThat(signed).hasCount(2);
+            assertThat(signed.first()).containsText("In force since " + DateText.of(today));
+            assertThat(signed.first()).containsText("until records tell, months: 1.5 (before 1)");
+            assertThat(signed.last()).containsText("First look after registering, days: 21 (before 28)");
+            assertThat(signed.last()).containsText("as the department agreed");
+            person.settle().picture("limits-signed-" + screen).assertAccessible().assertFits();
+        }
+    }
+
+    private static void sign(Page page, String limit, String value, String why) {
+        page.getByLabel(limit).fill(value);
+        page.getByLabel("Why these").fill(why);
+        button(page, "Sign these limits").click();
+        assertThat(page.getByText("Signed. The dates of visits already open follow tonight."))
+                .isVisible();
+        assertThat(page.getByLabel("Why these")).hasValue("");
+    }
+
+    @OnEachScreen
     void whoWasTwiceNotBroughtIsRecalledArrivesIsFilmedAndIsDueLater(Screen screen) {
         try (var person = signedIn(screen)) {
             var page = person.page();

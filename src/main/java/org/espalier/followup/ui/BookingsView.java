@@ -21,6 +21,7 @@ import org.espalier.access.Site;
 import org.espalier.followup.BookingLine;
 import org.espalier.followup.BookingService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -49,7 +50,7 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         file.setMaxRows(14);
         file.addValueChangeListener(change -> take.setEnabled(false));
         said.getElement().setAttribute("role", "status");
-        lines.addClassName("steps");
+        lines.addClassNames("steps", "bookings");
         take.setEnabled(false);
         take.addClickListener(click -> {
             show(bookings.take(hospital.getValue().id(), file.getValue()), "followup.bookings.taken");
@@ -107,6 +108,17 @@ class BookingsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
                 .map(Texts::of)
                 .or(() -> line.on().map(DateText::of))
                 .orElse(""));
-        return new ListItem(where, what, more);
+        return new ListItem(where, new Span(who(line)), what, more);
+    }
+
+    private static String who(BookingLine line) {
+        return line.child()
+                .map(child -> child.data()
+                        .map(data -> Texts.text(
+                                "followup.bookings.child",
+                                IdentityBanner.name(child.who()),
+                                DateText.of(data.birthDate())))
+                        .orElseGet(() -> IdentityBanner.name(child.who())))
+                .orElseGet(() -> Texts.text("followup.bookings.nobody"));
     }
 }

@@ -9,8 +9,10 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.NumberField;
 import com.vaadin.flow.component.textfield.TextField;
+import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.espalier.access.Site;
 import org.espalier.followup.DueByService;
 import org.espalier.followup.Limits;
@@ -28,6 +30,7 @@ final class LimitsForm extends Composite<Section> {
     private final TextField reason = new TextField(Texts.text("followup.limits.reason"));
     private final Paragraph signed = new Paragraph();
     private final Div answer = new Div();
+    private final LimitsHistory history = new LimitsHistory();
     private final KeptFields kept;
 
     LimitsForm(Site site, DueByService dueBy, Drafts drafts, boolean signs) {
@@ -59,7 +62,8 @@ final class LimitsForm extends Composite<Section> {
                         kept.said(),
                         grid,
                         reason,
-                        sign);
+                        sign,
+                        history);
         show();
         fields.forEach(kept::number);
         kept.text("reason", reason).goOn();
@@ -68,18 +72,26 @@ final class LimitsForm extends Composite<Section> {
     private void show() {
         var limits = dueBy.limits(site.id());
         for (var component : Limits.class.getRecordComponents()) {
-            try {
-                var value = ((Number) component.getAccessor().invoke(limits)).doubleValue();
-                java.util.Objects.requireNonNull(fields.get(component.getName()))
-                        .setValue(value);
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException(e);
-            }
+            Objects.requireNonNull(fields.get(component.getName())).setValue(value(component, limits));
         }
-        signed.setText(dueBy.signedLimits(site.id()).stream()
+        var all = dueBy.signedLimits(site.id());
+        signed.setText(all.stream()
                 .findFirst()
                 .map(LimitsForm::signature)
                 .orElseGet(() -> Texts.text("followup.limits.defaults")));
+        history.show(all);
+    }
+
+    static double value(RecordComponent limit, Limits limits) {
+        try {
+            return ((Number) limit.getAccessor().invoke(limits)).doubleValue();
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static String signer(SignedLimits one) {
+        return one.signedBy() == null ? Texts.text("followup.limits.somebody") : one.signedBy();
     }
 
     private String ownWait() {
@@ -89,7 +101,7 @@ final class LimitsForm extends Composite<Section> {
     }
 
     private static String signature(SignedLimits last) {
-        return Texts.text("followup.limits.signed", last.signedBy(), DateText.of(last.signedOn()), last.reason());
+        return Texts.text("followup.limits.signed", signer(last), DateText.of(last.signedOn()), last.reason());
     }
 
     private void sign() {
