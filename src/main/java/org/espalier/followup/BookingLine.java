@@ -33,7 +33,8 @@ public record BookingLine(
     }
 
     static BookingLine of(BookingRow row, Effect effect) {
-        return new BookingLine(row.line(), row.number(), Optional.empty(), Optional.of(row.on()), effect, Optional.empty());
+        return new BookingLine(
+                row.line(), row.number(), Optional.empty(), Optional.of(row.on()), effect, Optional.empty());
     }
 
     static BookingLine refused(long line, String number, BookingProblem problem) {

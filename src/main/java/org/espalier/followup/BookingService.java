@@ -62,13 +62,16 @@ public class BookingService {
     /** The lines with the children whose numbers they bear; who was shown is written down. */
     private List<BookingLine> named(SiteId site, List<BookingLine> lines) {
         var whose = new HashMap<String, ChildId>();
-        lines.stream().map(BookingLine::number).filter(number -> !number.isBlank()).distinct().forEach(number -> patients
-                .match(site, number, null)
-                .ifPresent(child -> whose.put(number, child)));
+        lines.stream()
+                .map(BookingLine::number)
+                .filter(number -> !number.isBlank())
+                .distinct()
+                .forEach(number -> patients.match(site, number, null).ifPresent(child -> whose.put(number, child)));
         Map<ChildId, Child> children = patients.all(site, whose.values(), "bookings").stream()
                 .collect(Collectors.toMap(Child::id, Function.identity()));
         return lines.stream()
-                .map(line -> line.withChild(Optional.ofNullable(whose.get(line.number())).map(children::get)))
+                .map(line -> line.withChild(
+                        Optional.ofNullable(whose.get(line.number())).map(children::get)))
                 .toList();
     }
 

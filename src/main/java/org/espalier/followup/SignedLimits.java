@@ -8,4 +8,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param signedBy null where the reader may not see who it was
  */
-public record SignedLimits(Limits limits, String reason, @Nullable String signedBy, LocalDate signedOn) {}
+public record SignedLimits(
+        Limits limits, String reason, @Nullable String signedBy, LocalDate signedOn) {}

@@ -125,8 +125,8 @@ class RecallBrowserTests {
                 .flatMap(Child::data)
                 .map(ChildData::localNumber)
                 .orElseThrow();
-        var file = "number,booking,date,time,outcome\n" + "R-1,B-1,2030-01-07,09:30,\n" + number
-                + ",B-2,7/1/2030,,\n" + number + ",B-3,2030-01-07,,\n";
+        var file = "number,booking,date,time,outcome\n" + "R-1,B-1,2030-01-07,09:30,\n" + number + ",B-2,7/1/2030,,\n"
+                + number + ",B-3,2030-01-07,,\n";
         try (var person = signedIn()) {
             var page = person.page();
             person.open("bookings");

@@ -92,7 +92,10 @@ class VisitsBrowserTests {
             assertThat(signed.first()).containsText("until records tell, months: 1.5 (before 1)");
             assertThat(signed.last()).containsText("First look after registering, days: 21 (before 28)");
             assertThat(signed.last()).containsText("as the department agreed");
-            person.settle().picture("limits-signed-" + screen).assertAccessible().assertFits();
+            person.settle()
+                    .picture("limits-signed-" + screen)
+                    .assertAccessible()
+                    .assertFits();
         }
     }
 

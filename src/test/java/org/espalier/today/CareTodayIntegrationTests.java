@@ -106,8 +106,8 @@ class CareTodayIntegrationTests {
         assertThat(plate.lastFilm()).contains(today.minusDays(1));
         assertThat(plate.arrival().middle()).isPresent();
         assertThat(near.filmsMissing())
-                .containsExactly(new NearTarget.MissingFilm(
-                        FilmProtocol.LONG_STANDING, today.minusDays(2), today.minusDays(2)));
+                .containsExactly(
+                        new NearTarget.MissingFilm(FilmProtocol.LONG_STANDING, today.minusDays(2), today.minusDays(2)));
         assertThat(near.dateMissing()).isTrue();
     }
 

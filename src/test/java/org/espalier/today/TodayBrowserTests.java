@@ -113,8 +113,8 @@ class TodayBrowserTests {
                 new ImplantId(ids.next()),
                 "plate, 2 screws",
                 3);
-        var placed = new ProcedureData(
-                today.minusMonths(12), true, null, null, List.of(plate), new NextLook(today, "film"));
+        var placed =
+                new ProcedureData(today.minusMonths(12), true, null, null, List.of(plate), new NextLook(today, "film"));
         sender.does(() -> treatments.record(child, new ProcedureId(ids.next()), placed));
         reader.signed(sender, reader.film(sender, child, today.minusMonths(6)), 7.9);
         reader.signed(sender, reader.film(sender, child, today.minusDays(1)), 14);

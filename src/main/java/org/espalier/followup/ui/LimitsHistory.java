@@ -41,8 +41,8 @@ final class LimitsHistory extends Composite<Section> {
     }
 
     private static ListItem item(SignedLimits one, Limits before, Optional<SignedLimits> after) {
-        var held = new Span(after.map(later -> Texts.text(
-                        "followup.limits.held", DateText.of(one.signedOn()), DateText.of(later.signedOn())))
+        var held = new Span(after.map(later ->
+                        Texts.text("followup.limits.held", DateText.of(one.signedOn()), DateText.of(later.signedOn())))
                 .orElseGet(() -> Texts.text("followup.limits.holds", DateText.of(one.signedOn()))));
         held.addClassName("day");
         var by = new Span(Texts.text("followup.limits.by", LimitsForm.signer(one), one.reason()));

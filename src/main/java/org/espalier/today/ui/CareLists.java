@@ -67,8 +67,8 @@ final class CareLists {
     private static WaitingList nearTarget(Listed<NearTarget> near, LocalDate today) {
         var list = new WaitingList(Texts.text("today.list.near-target", near.all()));
         near.shown()
-                .forEach(one -> list.add(
-                        Urls.treatment(one.child().id().value()), one.child(), NearTargetText.of(one, today)));
+                .forEach(one ->
+                        list.add(Urls.treatment(one.child().id().value()), one.child(), NearTargetText.of(one, today)));
         return list.closed(Texts.text("today.order.near-target"), near.further());
     }
 

@@ -20,8 +20,10 @@ final class NearTargetText {
 
     static List<String> of(NearTarget near, LocalDate today) {
         var words = new ArrayList<String>();
-        near.plate().ifPresentOrElse(plate -> words.addAll(List.of(left(plate), arrival(plate.arrival()))), () -> words
-                .add(Texts.text("today.near-target.unknown")));
+        near.plate()
+                .ifPresentOrElse(
+                        plate -> words.addAll(List.of(left(plate), arrival(plate.arrival()))),
+                        () -> words.add(Texts.text("today.near-target.unknown")));
         words.add(listBy(near.listBy(), today));
         near.filmsMissing().forEach(film -> words.add(film(film, today)));
         if (near.plate().isPresent() && near.plate().get().lastFilm().isEmpty()) {
@@ -49,8 +51,7 @@ final class NearTargetText {
     /** A bound may lie on the other side of the target than the middle does. */
     private static String bound(Angle left) {
         boolean past = left.degrees() < 0;
-        return Texts.text(
-                past ? "today.near-target.beyond" : "today.near-target.within", Math.abs(left.degrees()));
+        return Texts.text(past ? "today.near-target.beyond" : "today.near-target.within", Math.abs(left.degrees()));
     }
 
     private static String arrival(Arrival arrival) {
