@@ -23,15 +23,7 @@ public final class DoomedProcess {
 
     /** Begins a life of the program in a folder, waits for its end and says how it ended. */
     public static int run(Class<?> program, Path folder, Enum<?> life) throws IOException, InterruptedException {
-        var process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-Xmx768m",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        program.getName(),
-                        folder.toString(),
-                        life.name())
+        var process = Program.of(program, folder.toString(), life.name())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve(life + ".log").toFile())
                 .start();

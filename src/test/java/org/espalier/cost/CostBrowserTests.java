@@ -232,13 +232,7 @@ class CostBrowserTests {
     }
 
     private static void pick(Person person, Locator form, String key, String value) {
-        form.getByLabel(Texts.text(key)).first().click();
-        person.page()
-                .getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(value).setExact(true))
-                .click();
-        person.settle();
+        person.choose(form.getByLabel(Texts.text(key)), value);
     }
 
     private static void press(Person person, String key) {

@@ -51,9 +51,7 @@ class PicturesBrowserTests {
             var part = part(page);
             button(part, "Add a photo or clip").click();
             assertThat(part.locator("vaadin-upload")).isHidden();
-            part.getByLabel("Who agreed today that it is kept").first().click();
-            page.getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName("A parent"))
-                    .click();
+            person.choose(part.getByLabel("Who agreed today that it is kept"), "A parent");
             assertThat(button(part, "Choose a photo or clip")).isVisible();
             person.settle();
             bring(part, new FilePayload("page.webm", "video/webm", TestPictures.text("<script>alert(1)</script>")));

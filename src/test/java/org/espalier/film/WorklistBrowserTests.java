@@ -51,9 +51,9 @@ class WorklistBrowserTests {
             button(dialog, "Write down").click();
             assertThat(dialog.getByText("Choose one.")).isVisible();
             dialog.getByLabel("A film is needed").check();
-            choose(page, dialog, "Which film", "Both legs standing, hip to ankle");
-            choose(page, dialog, "Side", "both sides");
-            choose(page, dialog, "Block under the foot", "left foot");
+            person.choose(dialog.getByLabel("Which film"), "Both legs standing, hip to ankle");
+            person.choose(dialog.getByLabel("Side"), "both sides");
+            person.choose(dialog.getByLabel("Block under the foot"), "left foot");
             dialog.getByLabel("Height of the block").fill("15");
             dialog.getByLabel("A ball of known size").check();
             person.settle().picture("film-order-" + screen).assertAccessible();
@@ -78,12 +78,12 @@ class WorklistBrowserTests {
             button(page, "Exposure rejected").click();
             var dialog = page.getByRole(AriaRole.DIALOG);
             assertThat(dialog).containsText("WORKLISTED, Wilma");
-            choose(page, dialog, "What is wrong with it", "patella not forward");
+            person.choose(dialog.getByLabel("What is wrong with it"), "patella not forward");
             dialog.getByLabel("Dose-area product").fill("11,4");
             button(dialog, "Write down").click();
             assertThat(dialog.getByText("Choose the unit that the machine shows."))
                     .isVisible();
-            choose(page, dialog, "Unit", "cGy·cm²");
+            person.choose(dialog.getByLabel("Unit"), "cGy·cm²");
             person.settle().picture("worklist-reject-" + screen).assertAccessible();
             button(dialog, "Write down").click();
             assertThat(page.getByText("Exposure rejected: patella not forward, dose-area product 11.4 cGy·cm²"))
@@ -106,14 +106,6 @@ class WorklistBrowserTests {
         var data = new ChildData(family, "Wilma", LocalDate.of(2019, 7, 14), Sex.FEMALE, null);
         network.as(by, () -> patients.register(new SiteId(site), id, data));
         return id;
-    }
-
-    private static void choose(Page page, Locator within, String field, String option) {
-        within.getByLabel(field).first().click();
-        page.getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(option).setExact(true))
-                .click();
     }
 
     private static Locator button(Page page, String name) {

@@ -125,7 +125,7 @@ class VisitsBrowserTests {
             assertThat(line).containsText("not brought 2 times");
             assertThat(line).containsText("plate in, no film since: nobody knows");
             person.settle().picture("recall-" + screen).assertAccessible().assertFits();
-            tryToReach(page);
+            tryToReach(person);
             assertThat(line).containsText("Letter: sent");
             person.settle().picture("recall-tried-" + screen);
 
@@ -184,11 +184,7 @@ class VisitsBrowserTests {
             assertThat(dialog.getByText("Here is what you typed before")).isVisible();
             assertThat(dialog.getByLabel("Note")).hasValue("the aunt answers after six");
             person.settle().picture("recall-attempt-draft").assertAccessible();
-            dialog.getByLabel("What came of it").click();
-            page.getByRole(
-                            AriaRole.OPTION,
-                            new Page.GetByRoleOptions().setName("sent").setExact(true))
-                    .click();
+            person.choose(dialog.getByLabel("What came of it"), "sent");
             button(dialog, "Write down").click();
             assertThat(page.locator(".recall-lines > li").first()).containsText("Letter: sent");
             button(page, "Give a date: INVENTED, Child").click();
@@ -333,14 +329,11 @@ class VisitsBrowserTests {
         assertThat(page.getByRole(AriaRole.DIALOG)).hasCount(0);
     }
 
-    private static void tryToReach(Page page) {
+    private static void tryToReach(Person person) {
+        var page = person.page();
         button(page, "Write a letter: INVENTED, Child").click();
         var dialog = page.getByRole(AriaRole.DIALOG);
-        dialog.getByLabel("What came of it").click();
-        page.getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName("sent").setExact(true))
-                .click();
+        person.choose(dialog.getByLabel("What came of it"), "sent");
         button(dialog, "Write down").click();
     }
 

@@ -119,14 +119,7 @@ class OpinionStoryBrowserTests {
     }
 
     private static void select(Person person, String key, String option) {
-        field(person, key).first().click();
-        person.page()
-                .getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(option).setExact(true))
-                .first()
-                .click();
-        person.settle();
+        person.choose(field(person, key), option);
     }
 
     private static void pressOnFilm(Person person, double x, double y) {

@@ -72,7 +72,7 @@ class ExaminationBrowserTests {
             assertThat(visit.getByLabel("Day of the visit")).hasValue(DateText.typed(today));
             person.settle().picture("visit-begun-" + screen).assertAccessible().assertFits();
             visit.getByLabel("Gap between ankles").fill("85");
-            choose(page, row(visit, "Thrust"), "Right", "into valgus");
+            person.choose(labelled(row(visit, "Thrust"), "Right"), "into valgus");
             button(row(visit, "Thrust"), "Left the same as right: Thrust").click();
             var torsion = row(visit, "Thigh-foot angle");
             labelled(torsion, "Right").fill("15");
@@ -83,7 +83,7 @@ class ExaminationBrowserTests {
             assertThat(visit.getByRole(AriaRole.ALERT)).containsText("Say in which direction: Thigh-foot angle");
             person.settle().picture("visit-errors-" + screen).assertAccessible().assertFits();
             labelled(row(visit, "Knee flexion"), "Left").fill("140");
-            choose(page, torsion, "Direction, Right: Thigh-foot angle", "external");
+            person.choose(labelled(torsion, "Direction, Right: Thigh-foot angle"), "external");
             torsion.scrollIntoViewIfNeeded();
             person.settle().picture("visit-filled-" + screen);
             button(visit, "Write down").click();
@@ -102,7 +102,7 @@ class ExaminationBrowserTests {
             var page = person.page();
             var visit = part(page, "Examination at a visit");
             button(visit, "Examine now").click();
-            choose(page, row(visit, "Patella"), "Left", "dislocates");
+            person.choose(labelled(row(visit, "Patella"), "Left"), "dislocates");
             visit.getByLabel("Height").fill("151");
             visit.getByLabel("Height").blur();
             await().until(() -> kept().contains("DISLOCATES") && kept().contains("151"));
@@ -133,7 +133,7 @@ class ExaminationBrowserTests {
             button(visit, "Examine now").click();
             assertThat(visit.getByText("Asked because the child is over the 95th BMI centile"))
                     .isVisible();
-            choose(page, visit, "Sleep", "Snores");
+            person.choose(labelled(visit, "Sleep"), "Snores");
             visit.getByText("Asked because").scrollIntoViewIfNeeded();
             person.settle().picture("visit-sleep-" + screen);
             button(visit, "Write down").click();
@@ -142,7 +142,7 @@ class ExaminationBrowserTests {
             button(boneAges, "Add a bone age").click();
             boneAges.getByLabel("Day of the film").fill(DateText.of(today));
             boneAges.getByLabel("Years").fill("13");
-            choose(page, boneAges, "Read by", "Elbow, olecranon");
+            person.choose(labelled(boneAges, "Read by"), "Elbow, olecranon");
             boneAges.getByLabel("Who read the film").fill("A radiologist");
             button(boneAges, "Write down").click();
             assertThat(boneAges.getByRole(AriaRole.TABLE)).containsText("A radiologist");
@@ -158,30 +158,30 @@ class ExaminationBrowserTests {
             var labs = part(page, "Laboratory");
             button(labs, "Add a result").click();
             labs.getByLabel("Day of the sample").fill(DateText.of(today));
-            choose(page, labs, "What was measured", "Vitamin D (25-hydroxy)");
+            person.choose(labelled(labs, "What was measured"), "Vitamin D (25-hydroxy)");
             labs.getByLabel("Value").fill("38");
             button(labs, "Write down").click();
             assertThat(labs.getByRole(AriaRole.ALERT)).containsText("Choose the unit that is on the report");
-            choose(page, labs, "Unit", "nmol/L");
+            person.choose(labelled(labs, "Unit"), "nmol/L");
             labs.getByLabel("The laboratory’s range").fill("50–125");
             button(labs, "Write down").click();
             assertThat(labs.getByRole(AriaRole.TABLE)).containsText("38 nmol/L");
             var disease = part(page, "Bone disease");
             button(disease, "Add since when").click();
             disease.getByLabel("Since").fill(DateText.of(today.minusMonths(3)));
-            choose(page, disease, "Bone disease", "controlled");
+            person.choose(labelled(disease, "Bone disease"), "controlled");
             button(disease, "Write down").click();
             assertThat(disease.getByRole(AriaRole.TABLE)).containsText("controlled");
             var imaging = part(page, "MRI and CT");
             button(imaging, "Add a report").click();
             imaging.getByLabel("Day of the picture").fill(DateText.of(today));
-            choose(page, imaging, "Kind", "MRI");
-            choose(page, imaging, "Side", "Left");
+            person.choose(labelled(imaging, "Kind"), "MRI");
+            person.choose(labelled(imaging, "Side"), "Left");
             imaging.getByLabel("Who reported it").fill("A radiologist");
             imaging.getByLabel("Bar, share of the growth plate").fill("18");
             button(imaging, "Write down").click();
             assertThat(imaging.getByText("A share belongs to a bar")).isVisible();
-            choose(page, imaging, "Bar across the growth plate", "bony");
+            person.choose(labelled(imaging, "Bar across the growth plate"), "bony");
             button(imaging, "Write down").click();
             assertThat(imaging.getByRole(AriaRole.TABLE)).containsText("bony, 18 % of the growth plate");
             labs.scrollIntoViewIfNeeded();
@@ -219,14 +219,6 @@ class ExaminationBrowserTests {
     private static Locator row(Locator within, String name) {
         return within.getByRole(
                 AriaRole.GROUP, new Locator.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static void choose(Page page, Locator within, String field, String option) {
-        labelled(within, field).click();
-        page.getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(option).setExact(true))
-                .click();
     }
 
     private static Locator labelled(Locator within, String label) {

@@ -66,6 +66,7 @@ class PlanBrowserTests {
             person.settle();
             assertThat(page.getByText("Choose what you mean to do")).isVisible();
             page.getByLabel("What do you mean to do?").press("Enter");
+            assertThat(page.getByRole(AriaRole.OPTION).first()).isVisible();
             page.keyboard().press("ArrowDown");
             page.keyboard().press("Enter");
             person.settle();

@@ -179,9 +179,7 @@ class SheetBrowserTests {
             reckon(person);
             assertThat(page.getByText("An oblique cut is shown once it is said"))
                     .isVisible();
-            page.getByLabel("Which fragment was true on the film?").press("Enter");
-            page.keyboard().press("ArrowDown");
-            page.keyboard().press("Enter");
+            person.choose(page.getByLabel("Which fragment was true on the film?"), "the upper one");
             reckon(person);
             assertThat(page.getByText("50.8\u00b0 to the shaft")).isVisible();
             var drawing = page.getByAltText("From the front 10.0\u00b0, falls towards lateral");
@@ -191,9 +189,7 @@ class SheetBrowserTests {
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Guided growth sheet"))
                     .click();
             page.getByLabel("Screw: core diameter in mm").fill("3.1");
-            page.getByLabel("Screw: material").press("Enter");
-            page.keyboard().press("ArrowDown");
-            page.keyboard().press("Enter");
+            person.choose(page.getByLabel("Screw: material"), "steel");
             page.getByLabel("Exposed length in mm").fill("3");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Reckon"))
                     .click();

@@ -9,6 +9,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.concurrent.TimeUnit;
+import org.espalier.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,13 +44,7 @@ class EmbeddedDatabaseIntegrationTests {
 
     @Test
     void startsAgainByItselfAfterItsProgramWasKilled() throws Exception {
-        var killed = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        KilledHouse.class.getName(),
-                        folder.toString())
+        var killed = Program.of(KilledHouse.class, folder.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("output").toFile())
                 .start();

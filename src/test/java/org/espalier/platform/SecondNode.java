@@ -8,10 +8,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import org.awaitility.Awaitility;
 import org.espalier.Espalier;
+import org.espalier.Program;
 import org.espalier.platform.DatabaseConfiguration.DatabaseServer;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.stereotype.Component;
@@ -60,13 +60,8 @@ public final class SecondNode implements AutoCloseable {
         /** A node that answers. */
         public SecondNode start() throws IOException {
             int port = freePort();
-            var builder = new ProcessBuilder(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "--enable-native-access=ALL-UNNAMED",
-                    "-Xmx768m",
-                    "-cp",
-                    System.getProperty("java.class.path"),
-                    SecondNode.class.getName(),
+            var builder = Program.of(
+                    SecondNode.class,
                     "--espalier.data=" + properties.data(),
                     "--server.port=" + port,
                     "--management.server.port=0",

@@ -73,7 +73,7 @@ class RoomSettingsBrowserTests {
             page.getByText("Both limbs · From the film itself · not recorded").click();
             page.getByRole(AriaRole.RADIO, new Page.GetByRoleOptions().setName("Right limb"))
                     .check();
-            choose(page, "Scale", "By a ball on the film");
+            person.choose(page.getByLabel("Scale", new Page.GetByLabelOptions().setExact(true)), "By a ball on the film");
             person.settle().picture("film-room-settings");
             SmallMarks.assertAccessibleBesides(page);
             assertThat(page.getByText("Landmark 1 of 22")).isVisible();
@@ -110,13 +110,5 @@ class RoomSettingsBrowserTests {
                         ball.centre().x() + ball.diameterPixels() / 2 * Math.cos(turn),
                         ball.centre().y() + ball.diameterPixels() / 2 * Math.sin(turn)))
                 .forEach(hand::click);
-    }
-
-    private static void choose(Page page, String label, String choice) {
-        page.getByLabel(label, new Page.GetByLabelOptions().setExact(true))
-                .first()
-                .click();
-        page.getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName(choice))
-                .click();
     }
 }

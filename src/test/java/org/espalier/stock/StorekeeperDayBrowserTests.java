@@ -285,13 +285,8 @@ class StorekeeperDayBrowserTests {
     }
 
     private static void choose(Person person, Locator within, String label, String option) {
-        within.locator("vaadin-select")
-                .filter(new Locator.FilterOptions().setHasText(Texts.text(label)))
-                .click();
-        person.page()
-                .getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName(option))
-                .click();
-        person.settle();
+        var list = within.locator("vaadin-select").filter(new Locator.FilterOptions().setHasText(Texts.text(label)));
+        person.choose(list, option);
     }
 
     private static void press(Person person, String key) {

@@ -113,9 +113,9 @@ class TreatmentBrowserTests {
             open(person, "");
             button(page, "Plan: Right distal femur").click();
             var dialog = page.getByRole(AriaRole.DIALOG);
-            choose(page, dialog, "Procedure", "Plate placed");
+            person.choose(dialog.getByLabel("Procedure", within()), "Plate placed");
             dialog.getByLabel("Medial", within()).check();
-            choose(page, dialog, "What it corrects", "Varus");
+            person.choose(dialog.getByLabel("What it corrects", within()), "Varus");
             person.settle().picture("treatment-plan").assertAccessible();
             button(dialog, "Keep the plan").click();
             assertThat(dialog.getByText("A tether on this side lets the planned deformity grow"))
@@ -300,14 +300,6 @@ class TreatmentBrowserTests {
 
     private Person signedIn(UUID staff, Screen screen) {
         return Browser.person(port, screen).signIn(network.login(staff), network.password(staff));
-    }
-
-    private static void choose(Page page, Locator within, String field, String option) {
-        within.getByLabel(field, within()).click();
-        page.getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(option).setExact(true))
-                .click();
     }
 
     private static Page.GetByLabelOptions exact() {

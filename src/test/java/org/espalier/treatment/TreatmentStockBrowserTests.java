@@ -232,7 +232,7 @@ class TreatmentStockBrowserTests {
             assertThat(button(page, "Taken from no shelf here")).isVisible();
             button(page, "Record").click();
             assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("Say why the piece lay on no shelf");
-            choose(page, "Why from no shelf", "On loan");
+            person.choose(page.getByLabel("Why from no shelf"), "On loan");
             person.settle().picture("treatment-loan").assertAccessible().assertFits();
             button(page, "Record").click();
             page.waitForURL(url -> url.endsWith("/treatment"));
@@ -263,7 +263,7 @@ class TreatmentStockBrowserTests {
             page.getByText("Plate out – Right distal femur, lateral side").click();
             person.settle();
             assertThat(page.getByLabel("Where went what came out")).isVisible();
-            choose(page, "Where went what came out", "Disposed of");
+            person.choose(page.getByLabel("Where went what came out"), "Disposed of");
             button(page, "Wound, in 2 weeks").click();
             person.settle().picture("treatment-fate").assertAccessible().assertFits();
             button(page, "Record").click();
@@ -291,7 +291,7 @@ class TreatmentStockBrowserTests {
                 .click();
         person.settle();
         assertThat(page.getByLabel("Pieces")).hasValue("1");
-        choose(page, "Where went what came out", "The family keeps it");
+        person.choose(page.getByLabel("Where went what came out"), "The family keeps it");
         button(page, "Wound, in 2 weeks").click();
         person.settle().picture("treatment-fixation-out").assertAccessible().assertFits();
         button(page, "Record").click();
@@ -436,14 +436,6 @@ class TreatmentStockBrowserTests {
 
     private Person signedIn(UUID staff, Screen screen) {
         return Browser.person(port, screen).signIn(network.login(staff), network.password(staff));
-    }
-
-    private static void choose(Page page, String field, String option) {
-        page.getByLabel(field, new Page.GetByLabelOptions().setExact(true)).click();
-        page.getByRole(
-                        AriaRole.OPTION,
-                        new Page.GetByRoleOptions().setName(option).setExact(true))
-                .click();
     }
 
     private static Locator button(Page page, String name) {

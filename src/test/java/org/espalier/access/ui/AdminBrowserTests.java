@@ -118,11 +118,7 @@ class AdminBrowserTests {
             operator.open("admin");
             var keys = page.locator("section")
                     .filter(new com.microsoft.playwright.Locator.FilterOptions().setHasText("Keys of archives"));
-            keys.locator("vaadin-select").click();
-            page.getByRole(
-                            AriaRole.OPTION,
-                            new Page.GetByRoleOptions().setName(name).setExact(true))
-                    .click();
+            operator.choose(keys.locator("vaadin-select"), name);
             page.getByLabel("What the archive is called").fill("Archive of the cellar");
             button(page, "Issue a key").click();
             assertThat(page.getByText("The key: espalier_")).isVisible();

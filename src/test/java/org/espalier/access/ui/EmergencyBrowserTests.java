@@ -61,11 +61,7 @@ class EmergencyBrowserTests {
                     .picture("emergency-errors-" + screen)
                     .assertAccessible()
                     .assertFits();
-            page.locator("vaadin-select").click();
-            page.getByRole(
-                            AriaRole.OPTION,
-                            new Page.GetByRoleOptions().setName(hospital).setExact(true))
-                    .click();
+            person.choose(page.locator("vaadin-select"), hospital);
             page.getByLabel("Number of the child at that hospital").fill("not-" + data.localNumber());
             page.getByLabel("Born").first().fill("4 Mar 2018");
             page.getByLabel("Why now").fill("pin site bleeding, family on holiday");
