@@ -73,7 +73,8 @@ class RoomSettingsBrowserTests {
             page.getByText("Both limbs · From the film itself · not recorded").click();
             page.getByRole(AriaRole.RADIO, new Page.GetByRoleOptions().setName("Right limb"))
                     .check();
-            person.choose(page.getByLabel("Scale", new Page.GetByLabelOptions().setExact(true)), "By a ball on the film");
+            person.choose(
+                    page.getByLabel("Scale", new Page.GetByLabelOptions().setExact(true)), "By a ball on the film");
             person.settle().picture("film-room-settings");
             SmallMarks.assertAccessibleBesides(page);
             assertThat(page.getByText("Landmark 1 of 22")).isVisible();
