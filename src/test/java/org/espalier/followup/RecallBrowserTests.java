@@ -132,7 +132,7 @@ class RecallBrowserTests {
             person.open("bookings");
             page.locator("vaadin-upload input[type=file]")
                     .setInputFiles(new FilePayload("day.csv", "text/csv", file.getBytes(StandardCharsets.UTF_8)));
-            assertThat(page.getByText("1 rows can be taken, 2 cannot. Nothing is written down yet."))
+            assertThat(page.getByText("1 row can be taken, 2 cannot. Nothing is written down yet."))
                     .isVisible();
             assertThat(page.getByText("The date cannot be read. Write it as 2026-11-03."))
                     .isVisible();

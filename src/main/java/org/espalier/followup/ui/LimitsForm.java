@@ -40,6 +40,7 @@ final class LimitsForm extends Composite<Section> {
         answer.getElement().setAttribute("role", "status");
         reason.setErrorMessage(Texts.text("followup.ask.why.missing"));
         reason.setMaxLength(400);
+        reason.setWidthFull();
         var grid = new Div();
         grid.addClassNames("form-fields", "limit-fields");
         for (var component : Limits.class.getRecordComponents()) {

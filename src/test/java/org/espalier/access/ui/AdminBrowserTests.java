@@ -5,6 +5,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.UUID;
+import org.assertj.core.api.Assertions;
 import org.espalier.Browser;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
@@ -68,6 +69,11 @@ class AdminBrowserTests {
                     .assertAccessible()
                     .assertFits();
             assertThat(operator.page().getByText("There is no such page here")).isVisible();
+            operator.page().getByText("Go to what waits for you").click();
+            assertThat(operator.page().getByText("What waits for you")).isVisible();
+            var answer = operator.page().navigate("http://localhost:" + port + "/stock/nowhere");
+            Assertions.assertThat(answer.status()).isEqualTo(403);
+            operator.picture("no-such-address-" + screen).assertAccessible().assertFits();
             operator.page().getByText("Go to what waits for you").click();
             assertThat(operator.page().getByText("What waits for you")).isVisible();
         }
