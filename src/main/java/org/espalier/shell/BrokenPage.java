@@ -31,8 +31,7 @@ class BrokenPage implements ErrorViewResolver {
         var say = broken ? Texts.text("shell.broken.say", number) : Texts.text("shell.no-such-place.say");
         response.setContentType(MediaType.TEXT_HTML_VALUE);
         response.setCharacterEncoding(StandardCharsets.UTF_8.name());
-        response.getWriter()
-                .write("""
+        response.getWriter().write("""
                         <!doctype html>
                         <html lang="%1$s">
                         <head>
@@ -47,11 +46,11 @@ class BrokenPage implements ErrorViewResolver {
                         </main></body>
                         </html>
                         """.formatted(
-                                Texts.language().getLanguage(),
-                                HtmlUtils.htmlEscape(Texts.text("kit.page", heading)),
-                                HtmlUtils.htmlEscape(heading),
-                                HtmlUtils.htmlEscape(say),
-                                HtmlUtils.htmlEscape(request.getContextPath()),
-                                HtmlUtils.htmlEscape(Texts.text("shell.no-such-place.way"))));
+                        Texts.language().getLanguage(),
+                        HtmlUtils.htmlEscape(Texts.text("kit.page", heading)),
+                        HtmlUtils.htmlEscape(heading),
+                        HtmlUtils.htmlEscape(say),
+                        HtmlUtils.htmlEscape(request.getContextPath()),
+                        HtmlUtils.htmlEscape(Texts.text("shell.no-such-place.way"))));
     }
 }
