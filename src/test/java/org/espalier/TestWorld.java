@@ -47,6 +47,8 @@ import org.espalier.interchange.Portion;
 import org.espalier.interchange.TestRecords;
 import org.espalier.opinion.TestOpinion;
 import org.espalier.opinion.ThreadId;
+import org.espalier.outcomes.Measure;
+import org.espalier.outcomes.Span;
 import org.espalier.patient.BodySize;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
@@ -372,6 +374,8 @@ public class TestWorld {
         values.put(ComparisonId.class, new ComparisonId(UUID.randomUUID()));
         values.put(Intent.class, new Intent(Option.WATCH, "a straight leg", "it straightens by itself", null, null));
         values.put(Bone.class, Bone.TIBIA);
+        values.put(Measure.class, Measure.STRAIGHT);
+        values.put(Span.class, Span.upTo(DAY));
         values.put(BoneEnd.class, BoneEnd.PROXIMAL);
         values.put(LocalDate.class, DAY);
         values.put(String.class, String.valueOf(data.localNumber()));

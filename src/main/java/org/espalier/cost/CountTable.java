@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -50,6 +52,37 @@ public final class CountTable {
             leaks = table.leaks();
         }
         return table.cells();
+    }
+
+    /**
+     * One line with its total at the end, of which nothing is told by columns: what is hidden of it is never one count
+     * alone, and not small together.
+     */
+    public static List<Cell> tellLine(int... counts) {
+        int total = IntStream.of(counts).sum();
+        var hidden = new TreeSet<Integer>(IntStream.range(0, counts.length)
+                .filter(at -> Cell.isSmall(counts[at]))
+                .boxed()
+                .toList());
+        var others = IntStream.range(0, counts.length)
+                .filter(at -> counts[at] >= Cell.LEAST)
+                .boxed()
+                .sorted(Comparator.comparingInt(at -> counts[at]))
+                .iterator();
+        while (others.hasNext() && isLeaking(counts, hidden)) {
+            hidden.add(others.next());
+        }
+        boolean isTotalHidden = Cell.isSmall(total) || isLeaking(counts, hidden);
+        return Stream.concat(
+                        IntStream.range(0, counts.length)
+                                .<Cell>mapToObj(at -> hidden.contains(at) ? new Cell.Hidden() : new Cell.Told(counts[at])),
+                        Stream.of(isTotalHidden ? new Cell.Hidden() : new Cell.Told(total)))
+                .toList();
+    }
+
+    private static boolean isLeaking(int[] counts, Set<Integer> hidden) {
+        return hidden.size() == 1
+                || Cell.isSmall(hidden.stream().mapToInt(at -> counts[at]).sum());
     }
 
     private void hideSmall() {

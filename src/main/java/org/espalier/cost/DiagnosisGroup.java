@@ -14,7 +14,7 @@ public enum DiagnosisGroup {
     OTHER,
     NOT_SAID;
 
-    static DiagnosisGroup of(Optional<DiagnosisKind> kind) {
+    public static DiagnosisGroup of(Optional<DiagnosisKind> kind) {
         return kind.map(DiagnosisGroup::of).orElse(NOT_SAID);
     }
 

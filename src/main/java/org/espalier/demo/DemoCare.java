@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.demo.drawn.DrawnPlate;
@@ -60,10 +62,22 @@ class DemoCare {
     }
 
     void tell(DemoStory story, DemoTeam team, LocalDate firstDay) {
-        Map<LocalDate, List<Runnable>> days = new TreeMap<>();
+        days(story, team, firstDay, visit -> {}).values().forEach(steps -> steps.forEach(Runnable::run));
+        story.plans().forEach(plan -> plan(story, team, plan, firstDay));
+    }
+
+    /**
+     * What happened but for what still waits, by its day.
+     *
+     * @param film what else is done on the day of a visit
+     */
+    SortedMap<LocalDate, List<Runnable>> days(
+            DemoStory story, DemoTeam team, LocalDate firstDay, Consumer<DemoVisit> film) {
+        SortedMap<LocalDate, List<Runnable>> days = new TreeMap<>();
         for (DemoVisit visit : story.visits()) {
             LocalDate day = story.dayOf(visit, firstDay);
             add(days, day, () -> close(story, team, VisitState.ARRIVED, new Happening.Arrived(day, Optional.empty())));
+            add(days, day, () -> film.accept(visit));
         }
         for (int age : story.missed()) {
             LocalDate day = story.dayAt(age, firstDay);
@@ -76,8 +90,7 @@ class DemoCare {
                     LocalDate day = story.dayAt(age, firstDay).plusDays(1);
                     add(days, day, () -> operate(story, team, day, deeds, firstDay));
                 });
-        days.values().forEach(steps -> steps.forEach(Runnable::run));
-        story.plans().forEach(plan -> plan(story, team, plan, firstDay));
+        return days;
     }
 
     /** Care of both limbs ends: they stayed straight until growth was over. */

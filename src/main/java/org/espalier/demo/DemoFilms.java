@@ -24,6 +24,7 @@ final class DemoFilms {
 
     private static final Length FINE = new Length(0.25);
     private static final Length COARSE = new Length(0.33);
+    private static final Length COPIED = new Length(1.1);
     private static final Length BALL = new Length(25);
     private static final int LARGE_CHILD_MONTHS = 84;
 
@@ -32,7 +33,7 @@ final class DemoFilms {
     /** Every film of a visit. */
     static List<DrawnFilm> draw(DemoStory story, DemoVisit visit) {
         return switch (story.filming()) {
-            case BOTH_LEGS -> List.of(both(story, visit));
+            case BOTH_LEGS, COPIED -> List.of(both(story, visit));
             case EACH_LEG_ALONE ->
                 Stream.of(Side.values())
                         .map(side -> DrawnFilm.draw(order(story, visit, Set.of(side), false)))
@@ -56,7 +57,9 @@ final class DemoFilms {
         BodyProportions body = BodyProportions.at(
                 story.sex() == Sex.FEMALE ? BodyProportions.Build.GIRL : BodyProportions.Build.BOY,
                 Age.ofMonths(visit.ageMonths()));
-        Length pixel = visit.ageMonths() < LARGE_CHILD_MONTHS ? FINE : COARSE;
+        Length pixel = story.filming() == DemoStory.Filming.COPIED
+                ? COPIED
+                : visit.ageMonths() < LARGE_CHILD_MONTHS ? FINE : COARSE;
         double magnification = story.hospital().magnification();
         return new FilmOrder(
                 body,

@@ -5,9 +5,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -97,8 +100,12 @@ class DemoLoader {
             once(state, "stock", () -> stock.fill(teams, firstDay));
             once(state, "costs", () -> costs.set(teams, firstDay));
             begin(DemoStories.all(), teams, firstDay, state);
+            film(DemoStories.all(), 0, teams, firstDay, state);
             end(EndedStories.all(), teams, firstDay, state);
-            film(DemoStories.all(), teams, firstDay, state);
+            for (int back = 1; back < MOST_VISITS; back++) {
+                film(DemoStories.all(), back, teams, firstDay, state);
+            }
+            follow(DemoStories.all(), teams, firstDay, state);
         } catch (RuntimeException e) {
             LOG.error("The demonstration could not be filled; start it again to go on", e);
         }
@@ -119,16 +126,24 @@ class DemoLoader {
         }
     }
 
-    /** Draws the newest film of each child, then the one before; then what follows from films. */
-    private void film(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
-        for (int back = 0; back < MOST_VISITS; back++) {
-            for (DemoStory story : stories) {
-                if (back < story.visits().size()) {
-                    DemoVisit visit = story.visits().reversed().get(back);
-                    visit(story, visit, team(teams, story), firstDay, state);
-                }
+    /** Draws a film of each child: the newest, or one that is so many films back. */
+    private void film(
+            List<DemoStory> stories,
+            int back,
+            Map<DemoHospital, DemoTeam> teams,
+            LocalDate firstDay,
+            DemoState state) {
+        for (DemoStory story : stories) {
+            if (back < story.visits().size()) {
+                DemoVisit visit = story.visits().reversed().get(back);
+                visit(story, visit, team(teams, story), firstDay, state);
             }
         }
+    }
+
+    /** What follows from films. */
+    private void follow(
+            List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         for (DemoStory story : stories) {
             if (story.visits().size() > 1) {
                 once(state, "plan." + story.number(), () -> comparisons.tell(story, team(teams, story), firstDay));
@@ -140,15 +155,31 @@ class DemoLoader {
         }
     }
 
-    /** Lets courses happen that are over. */
+    /**
+     * Lets courses happen that are over, day by day with their films, so that what was foretold after one film is there
+     * before the next.
+     */
     private void end(List<DemoStory> stories, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
+        SortedMap<LocalDate, List<Runnable>> days = new TreeMap<>();
         for (DemoStory story : stories) {
-            once(state, "ended." + story.number(), () -> {
-                course.register(story, team(teams, story), firstDay);
-                care.tell(story, team(teams, story), firstDay);
-                care.end(story, team(teams, story), EndedStories.endOf(story, firstDay));
-            });
+            DemoTeam team = team(teams, story);
+            once(state, "begun." + story.number(), () -> course.register(story, team, firstDay));
+            care.days(story, team, firstDay, visit -> visit(story, visit, team, firstDay, state))
+                    .forEach((day, steps) -> days.computeIfAbsent(day, one -> new ArrayList<>())
+                            .addAll(steps));
         }
+        for (List<Runnable> steps : days.values()) {
+            if (!closing && state.find("ended").isEmpty()) {
+                steps.forEach(Runnable::run);
+            }
+        }
+        for (DemoStory story : stories) {
+            once(
+                    state,
+                    "ended." + story.number(),
+                    () -> care.end(story, team(teams, story), EndedStories.endOf(story, firstDay)));
+        }
+        once(state, "ended", () -> {});
     }
 
     /** One child at one hospital is asked about at another. */

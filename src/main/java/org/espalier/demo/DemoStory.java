@@ -46,6 +46,8 @@ record DemoStory(
     /** How the films of a child were taken. */
     enum Filming {
         BOTH_LEGS,
+        /** Both legs, of years ago: a small copy is kept. */
+        COPIED,
         /** Too wide for one cassette: each leg on a film of its own, on the same day. */
         EACH_LEG_ALONE,
         /** Both legs standing, and at last one knee with contrast in the joint. */

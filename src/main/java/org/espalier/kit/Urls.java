@@ -38,6 +38,9 @@ public final class Urls {
     public static final String COSTS_PATHWAYS = "costs/pathways";
     public static final String COSTS_BUDGET = "costs/budget";
     public static final String COSTS_ACCOUNT = "costs/account";
+    public static final String OUTCOMES = "outcomes";
+    public static final String OUTCOMES_FORECASTS = "outcomes/forecasts";
+    public static final String OUTCOMES_PLATES = "outcomes/plates";
     public static final String ADMINISTRATION = "admin";
     public static final String EMERGENCY = "emergency";
     public static final String EMERGENCIES = "admin/emergencies";

@@ -15,7 +15,6 @@ import org.espalier.science.growth.GrowthAge;
 import org.espalier.treatment.Hold;
 import org.espalier.treatment.ImplantFinding;
 import org.espalier.treatment.PhysisStanding;
-import org.espalier.treatment.PlateSide;
 import org.espalier.treatment.Screw;
 import org.espalier.treatment.Tether;
 import org.espalier.treatment.TetherPeriod;
@@ -131,15 +130,7 @@ final class InputBuilder {
 
     /** What the period corrects; empty when it does not hold, or not to a side. */
     private static Optional<Deformity> corrects(TetherPeriod period) {
-        return period.side().filter(side -> HOLDING.contains(period.hold())).flatMap(InputBuilder::corrects);
-    }
-
-    private static Optional<Deformity> corrects(PlateSide side) {
-        return switch (side) {
-            case LATERAL -> Optional.of(Deformity.VARUS);
-            case MEDIAL -> Optional.of(Deformity.VALGUS);
-            case ANTERIOR, POSTERIOR -> Optional.empty();
-        };
+        return period.side().filter(side -> HOLDING.contains(period.hold())).flatMap(Plates::corrects);
     }
 
     private Optional<ForecastInputs> inputs(PhysisSite site, PhysisStanding physis, Stretch stretch) {

@@ -1,13 +1,18 @@
 package org.espalier.prognosis;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.espalier.access.SiteId;
+import org.espalier.patient.Bone;
+import org.espalier.patient.BoneEnd;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
 import org.espalier.prognosis.Reckoning.KeptInputs;
 import org.espalier.science.forecast.CentreRates;
+import org.espalier.science.quantity.Side;
+import org.espalier.treatment.PhysisKey;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
@@ -41,6 +46,11 @@ class JdbcForecastRepository {
             order by plate_on desc, child_id, side, bone, bone_end limit :most
             """;
 
+    private static final String OF_CHILD = """
+            select side, bone, bone_end, inputs, outcome, recorded_at from forecast where child_id = :child
+            order by outcome ->> 'from', recorded_at, id
+            """;
+
     private final JdbcClient jdbc;
     private final JsonMapper json;
     private final Ids ids;
@@ -71,6 +81,21 @@ class JdbcForecastRepository {
                 .param("site", site.value())
                 .param("most", most)
                 .query((row, number) -> json.readValue(row.getString("inputs"), ForecastInputs.class))
+                .list();
+    }
+
+    /** Those of a child as they were given, the one that looks ahead from the earliest day first. */
+    List<KeptForecast> of(ChildId child) {
+        return jdbc.sql(OF_CHILD)
+                .param("child", child.value())
+                .query((row, number) -> new KeptForecast(
+                        new PhysisKey(
+                                Side.valueOf(row.getString("side")),
+                                Bone.valueOf(row.getString("bone")),
+                                BoneEnd.valueOf(row.getString("bone_end"))),
+                        json.readValue(row.getString("inputs"), ForecastInputs.class),
+                        json.readValue(row.getString("outcome"), KeptOutcome.class),
+                        row.getObject("recorded_at", OffsetDateTime.class).toInstant()))
                 .list();
     }
 

@@ -4,9 +4,11 @@ import java.util.Optional;
 import org.espalier.patient.Bone;
 import org.espalier.patient.BoneEnd;
 import org.espalier.science.alignment.Quantity;
+import org.espalier.science.forecast.Deformity;
 import org.espalier.science.forecast.PhysisSite;
 import org.espalier.science.growth.GrowthPlate;
 import org.espalier.treatment.PhysisKey;
+import org.espalier.treatment.PlateSide;
 
 /** A physis in the words of each science that speaks of it. */
 final class Plates {
@@ -31,6 +33,15 @@ final class Plates {
             case TIBIA ->
                 Optional.of(physis.end() == BoneEnd.DISTAL ? GrowthPlate.DISTAL_TIBIA : GrowthPlate.PROXIMAL_TIBIA);
             case FIBULA -> Optional.empty();
+        };
+    }
+
+    /** What a tether on a side of the bone corrects; empty for one that turns it in no frontal plane. */
+    static Optional<Deformity> corrects(PlateSide side) {
+        return switch (side) {
+            case LATERAL -> Optional.of(Deformity.VARUS);
+            case MEDIAL -> Optional.of(Deformity.VALGUS);
+            case ANTERIOR, POSTERIOR -> Optional.empty();
         };
     }
 

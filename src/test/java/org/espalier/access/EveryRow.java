@@ -54,6 +54,16 @@ public final class EveryRow {
                 now(), false
             from side_reversal where child_id = :child limit 1""",
             """
+            insert into outcome_plate (child_id, recorded_site, site_id, side, bone, bone_end, plate_on, to_day,
+                after_release, complication, came_back, diagnosis, age_years)
+            values (:child, :site, :site, 'LEFT', 'TIBIA', 'PROXIMAL', '2025-06-10', '2025-07-01', 'NOT_DUE', false,
+                false, 'OTHER', 9)""",
+            """
+            insert into outcome_forecast (child_id, recorded_site, site_id, side, bone, bone_end, from_day, film_on,
+                beforehand, left_deg, came_deg)
+            values (:child, :site, :site, 'LEFT', 'TIBIA', 'PROXIMAL', '2025-06-10', '2025-12-10', true,
+                '{1, 2, 3, 4, 5}', 2)""",
+            """
             with copied as (
                 insert into clinical_picture
                 select (jsonb_populate_record(p, jsonb_build_object('id', uuidv7()))).* from clinical_picture p

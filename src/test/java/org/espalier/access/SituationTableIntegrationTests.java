@@ -77,6 +77,7 @@ class SituationTableIntegrationTests {
     void everybodyInEverySituation() {
         hospital = world.hospital();
         moved = world.hospital();
+        untilTheHouseRests();
         for (var one : List.of(hospital, moved)) {
             EveryRow.add(network, one.site().value(), one.child().value(), one.surgeon());
         }
@@ -98,6 +99,11 @@ class SituationTableIntegrationTests {
         var asked =
                 network.as(moved.surgeon(), () -> transfers.ask(moved.child(), new SiteId(there), "the family moved"));
         network.as(network.staff(there, "NURSE"), () -> transfers.accept(asked.id()));
+        untilTheHouseRests();
+    }
+
+    /** Jobs tell some rows anew. */
+    private void untilTheHouseRests() {
         Awaitility.await().atMost(Duration.ofSeconds(60)).until(() -> network.owner()
                 .sql("select count(*) = 0 from scheduled_tasks where task_instance <> 'recurring'")
                 .query(Boolean.class)

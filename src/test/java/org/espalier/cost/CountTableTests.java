@@ -50,6 +50,24 @@ class CountTableTests {
     }
 
     @Test
+    void ofALineAloneHidesTheNextSmallestBesideOneThatIsSmall() {
+        assertThat(line(20, 6, 0, 2)).isEqualTo("20 · 0 · 28 ");
+        assertThat(line(20, 6, 0, 5)).isEqualTo("20 6 0 5 31 ");
+        assertThat(line(20, 3, 4, 30)).isEqualTo("20 · · 30 57 ");
+        assertThat(line(20, 1, 2, 30)).isEqualTo("· · · 30 53 ");
+        assertThat(line(0, 2)).isEqualTo("0 · · ");
+        assertThat(line(0, 0)).isEqualTo("0 0 0 ");
+    }
+
+    private static String line(int... counts) {
+        var text = new StringBuilder();
+        CountTable.tellLine(counts)
+                .forEach(cell -> text.append(cell instanceof Cell.Told(int count) ? count : "·")
+                        .append(' '));
+        return text.toString();
+    }
+
+    @Test
     void noHiddenCountOfAnyTableCanBeReckoned() {
         var random = new Random(20260301);
         for (int tries = 0; tries < 300; tries++) {

@@ -7,6 +7,7 @@ import org.espalier.access.Site;
 import org.espalier.cost.Budget;
 import org.espalier.cost.CostReportService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -29,7 +30,7 @@ class BudgetView extends CostPage {
         var budget = reports.budget(here.id());
         var sheet = PageParts.part(
                 Texts.text("cost.budget-of", DateText.of(budget.from()), DateText.of(budget.until())),
-                new CostTable<Budget.Line>("cost.charges.none")
+                new LineTable<Budget.Line>("cost.charges.none")
                         .text("cost.what", one -> Texts.of(one.what()))
                         .number("cost.how-many", one -> String.valueOf(one.count()))
                         .number("cost.total", BudgetView::cost)

@@ -14,6 +14,7 @@ import org.espalier.cost.ChargeService.Booked;
 import org.espalier.cost.CostSum;
 import org.espalier.cost.Priced;
 import org.espalier.cost.TariffItem;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -21,7 +22,7 @@ import org.espalier.kit.Urls;
 /** Charges one under the other, and what they add up to by item. */
 final class ChargeTable extends Composite<Div> {
 
-    private ChargeTable(CostTable<Booked> table, List<Booked> charges) {
+    private ChargeTable(LineTable<Booked> table, List<Booked> charges) {
         table.text("cost.item", one -> Texts.of(one.charge().line().item()))
                 .text("cost.rule", one -> Texts.of(one.charge().line().rule()))
                 .text("cost.side", one -> CostText.side(one.charge().line()))
@@ -58,8 +59,8 @@ final class ChargeTable extends Composite<Div> {
         return new ChargeTable(days("cost.account.none").show("cost.deed", one -> deed.apply(one.charge())), charges);
     }
 
-    private static CostTable<Booked> days(String nothing) {
-        return new CostTable<Booked>(nothing)
+    private static LineTable<Booked> days(String nothing) {
+        return new LineTable<Booked>(nothing)
                 .text("cost.day", one -> CostText.days(one.charge().line()));
     }
 
@@ -72,7 +73,7 @@ final class ChargeTable extends Composite<Div> {
                         charge.line().item(), CostSum.of(charge.line().priced().map(Priced::total)), CostSum::plus));
         var total = byItem.values().stream().reduce(CostSum.NOTHING, CostSum::plus);
         return new Div(
-                new CostTable<Map.Entry<TariffItem, CostSum>>("cost.charges.none")
+                new LineTable<Map.Entry<TariffItem, CostSum>>("cost.charges.none")
                         .text("cost.item", one -> Texts.of(one.getKey()))
                         .number("cost.total", one -> CostText.of(one.getValue()))
                         .with(List.copyOf(byItem.entrySet())),

@@ -9,6 +9,7 @@ import org.espalier.cost.Episode;
 import org.espalier.cost.EpisodeCost;
 import org.espalier.cost.TariffItem;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
@@ -33,7 +34,7 @@ final class EpisodePart {
         var part = PageParts.part(
                 Texts.text("cost.limb-heading", Texts.of(episode.side()), Texts.of(episode.pathway())),
                 PageParts.said(Texts.text("cost.limb-time", time(episode), operations(episode))),
-                new CostTable<Map.Entry<TariffItem, CostSum>>("cost.limb.none")
+                new LineTable<Map.Entry<TariffItem, CostSum>>("cost.limb.none")
                         .text("cost.item", one -> Texts.of(one.getKey()))
                         .number("cost.total", one -> CostText.of(one.getValue()))
                         .with(limb.byItem().entrySet().stream()

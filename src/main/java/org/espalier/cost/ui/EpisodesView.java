@@ -7,6 +7,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.cost.CostReportService;
 import org.espalier.cost.CostReportService.Told;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -29,7 +30,7 @@ class EpisodesView extends CostPage {
         body.add(
                 PageParts.part(
                         Texts.text("cost.episodes-of", here.name()),
-                        new CostTable<Told>("cost.episodes.none")
+                        new LineTable<Told>("cost.episodes.none")
                                 .show(
                                         "cost.account",
                                         one -> new Anchor(

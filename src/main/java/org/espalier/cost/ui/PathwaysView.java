@@ -22,6 +22,7 @@ import org.espalier.cost.Pathway;
 import org.espalier.cost.PathwayFigures;
 import org.espalier.cost.PathwayLine;
 import org.espalier.cost.PathwayReport;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -83,7 +84,7 @@ class PathwaysView extends CostPage {
     }
 
     private Component lines(List<PathwayReport> all) {
-        return new CostTable<PathwayLine>("cost.pathways.none")
+        return new LineTable<PathwayLine>("cost.pathways.none")
                 .text("cost.pathway", one -> Texts.of(one.pathway()))
                 .text("cost.hospital", one -> name(one.site()))
                 .text("cost.year", one -> String.valueOf(one.year()))
@@ -141,7 +142,7 @@ class PathwaysView extends CostPage {
         IntStream.range(0, report.mix().size())
                 .filter(row -> report.mix().get(row).stream().anyMatch(cell -> !cell.equals(new Cell.Told(0))))
                 .forEach(rows::add);
-        var table = new CostTable<Integer>("cost.pathways.none").text("cost.diagnosis", PathwaysView::group);
+        var table = new LineTable<Integer>("cost.pathways.none").text("cost.diagnosis", PathwaysView::group);
         for (var pathway : Pathway.values()) {
             table.under(
                     Texts.of(pathway), row -> CostText.of(report.mix().get(row).get(pathway.ordinal())));

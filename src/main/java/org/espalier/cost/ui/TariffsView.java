@@ -14,6 +14,7 @@ import org.espalier.cost.Tariff;
 import org.espalier.cost.TariffItem;
 import org.espalier.cost.TariffService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -70,8 +71,8 @@ class TariffsView extends CostPage {
                 .findFirst();
     }
 
-    private static CostTable<Tariff> table(String nothing, List<Tariff> lines) {
-        return new CostTable<Tariff>(nothing)
+    private static LineTable<Tariff> table(String nothing, List<Tariff> lines) {
+        return new LineTable<Tariff>(nothing)
                 .text("cost.item", one -> Texts.of(one.data().item()))
                 .number("cost.the-price", CostText::price)
                 .text("cost.valid", TariffsView::valid)
@@ -103,8 +104,8 @@ class TariffsView extends CostPage {
                 .orElseGet(() -> Texts.text("cost.from", DateText.of(one.data().from())));
     }
 
-    private static CostTable<Allowance> allowances(List<Allowance> lines) {
-        return new CostTable<Allowance>("cost.allowances.none")
+    private static LineTable<Allowance> allowances(List<Allowance> lines) {
+        return new LineTable<Allowance>("cost.allowances.none")
                 .text("cost.operation", one -> AllowanceForm.name(one.kind()))
                 .text("cost.item", one -> Texts.of(one.item()))
                 .number(

@@ -35,7 +35,7 @@ import org.espalier.plan.OptionsDrawing;
 import org.espalier.plan.PlanService;
 import org.espalier.plan.SheetInputs;
 import org.espalier.plan.SheetKind;
-import org.espalier.plan.internal.Drawings;
+import org.espalier.kit.paper.Drawings;
 import org.espalier.platform.Drafts;
 import org.espalier.platform.FormDraft;
 import org.espalier.platform.Ids;

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.espalier.kit.Texts;
 import org.espalier.plan.Sheet;
-import org.espalier.plan.internal.Drawings;
+import org.espalier.kit.paper.Drawings;
 
 /** A sheet on the screen. */
 class SheetBody extends Composite<Div> {

@@ -1,4 +1,4 @@
-package org.espalier.plan.internal;
+package org.espalier.kit.paper;
 
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -9,8 +9,6 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
-import org.espalier.kit.paper.Markup;
-import org.espalier.kit.paper.PaperPrinter;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 

@@ -1,4 +1,4 @@
-package org.espalier.cost.ui;
+package org.espalier.kit;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
@@ -14,11 +14,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.espalier.kit.PageParts;
-import org.espalier.kit.Texts;
 
 /** Lines under headings; on a phone each line stands by itself with its headings before it. */
-final class CostTable<T> extends Composite<Div> {
+public final class LineTable<T> extends Composite<Div> {
 
     private record Column<T>(String heading, boolean number, Function<T, Component> show) {}
 
@@ -28,44 +26,44 @@ final class CostTable<T> extends Composite<Div> {
     private Optional<String> order = Optional.empty();
 
     /** @param nothing the text that says why there are no lines, and what to do */
-    CostTable(String nothing) {
+    public LineTable(String nothing) {
         this.nothing = nothing;
         getContent().addClassName("parts");
     }
 
-    CostTable<T> text(String heading, Function<T, String> text) {
+    public LineTable<T> text(String heading, Function<T, String> text) {
         return show(heading, one -> new Text(text.apply(one)));
     }
 
-    CostTable<T> number(String heading, Function<T, String> number) {
+    public LineTable<T> number(String heading, Function<T, String> number) {
         columns.add(new Column<>(Texts.text(heading), true, one -> new Text(number.apply(one))));
         return this;
     }
 
-    CostTable<T> show(String heading, Function<T, Component> component) {
+    public LineTable<T> show(String heading, Function<T, Component> component) {
         columns.add(new Column<>(Texts.text(heading), false, component));
         return this;
     }
 
     /** A column whose heading is not a text of its own. */
-    CostTable<T> under(String heading, Function<T, String> number) {
+    public LineTable<T> under(String heading, Function<T, String> number) {
         columns.add(new Column<>(heading, true, one -> new Text(number.apply(one))));
         return this;
     }
 
     /** Lines that count no longer. */
-    CostTable<T> faded(Predicate<T> which) {
+    public LineTable<T> faded(Predicate<T> which) {
         faded = which;
         return this;
     }
 
     /** Says in which order the lines stand. */
-    CostTable<T> ordered(String key) {
+    public LineTable<T> ordered(String key) {
         order = Optional.of(key);
         return this;
     }
 
-    CostTable<T> with(List<T> lines) {
+    public LineTable<T> with(List<T> lines) {
         getContent().removeAll();
         if (lines.isEmpty()) {
             var empty = new Paragraph(Texts.text(nothing));
