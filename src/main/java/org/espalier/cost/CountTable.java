@@ -75,7 +75,8 @@ public final class CountTable {
         boolean isTotalHidden = Cell.isSmall(total) || isLeaking(counts, hidden);
         return Stream.concat(
                         IntStream.range(0, counts.length)
-                                .<Cell>mapToObj(at -> hidden.contains(at) ? new Cell.Hidden() : new Cell.Told(counts[at])),
+                                .<Cell>mapToObj(
+                                        at -> hidden.contains(at) ? new Cell.Hidden() : new Cell.Told(counts[at])),
                         Stream.of(isTotalHidden ? new Cell.Hidden() : new Cell.Told(total)))
                 .toList();
     }

@@ -128,11 +128,7 @@ class DemoLoader {
 
     /** Draws a film of each child: the newest, or one that is so many films back. */
     private void film(
-            List<DemoStory> stories,
-            int back,
-            Map<DemoHospital, DemoTeam> teams,
-            LocalDate firstDay,
-            DemoState state) {
+            List<DemoStory> stories, int back, Map<DemoHospital, DemoTeam> teams, LocalDate firstDay, DemoState state) {
         for (DemoStory story : stories) {
             if (back < story.visits().size()) {
                 DemoVisit visit = story.visits().reversed().get(back);
@@ -165,8 +161,8 @@ class DemoLoader {
             DemoTeam team = team(teams, story);
             once(state, "begun." + story.number(), () -> course.register(story, team, firstDay));
             care.days(story, team, firstDay, visit -> visit(story, visit, team, firstDay, state))
-                    .forEach((day, steps) -> days.computeIfAbsent(day, one -> new ArrayList<>())
-                            .addAll(steps));
+                    .forEach((day, steps) ->
+                            days.computeIfAbsent(day, one -> new ArrayList<>()).addAll(steps));
         }
         for (List<Runnable> steps : days.values()) {
             if (!closing && state.find("ended").isEmpty()) {

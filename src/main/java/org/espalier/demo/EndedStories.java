@@ -72,9 +72,11 @@ final class EndedStories {
         double faster = FASTER * (child / COURSES);
         return switch (child % COURSES) {
             case 0 ->
-                tale.withBoth(femur(RIGHT, 130, 81).plated(133, 149, 0.45 + faster, 0.1)).filmed(130, 140, 148, 173);
+                tale.withBoth(femur(RIGHT, 130, 81).plated(133, 149, 0.45 + faster, 0.1))
+                        .filmed(130, 140, 148, 173);
             case 1 ->
-                tale.with(femur(RIGHT, 138, 80).plated(141, 158, 0.5 + faster, 0.4)).filmed(138, 147, 157, 182);
+                tale.with(femur(RIGHT, 138, 80).plated(141, 158, 0.5 + faster, 0.4))
+                        .filmed(138, 147, 157, 182);
             case 2 ->
                 tale.withBoth(femur(RIGHT, 118, 80).plated(120, 134, 0.5, 0.4).plated(142, 156, 0.4, 0))
                         .filmed(118, 126, 133, 141, 155);

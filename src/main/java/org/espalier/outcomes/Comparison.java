@@ -23,8 +23,7 @@ public record Comparison(Measure measure, List<HospitalCounts> hospitals) {
     /** Those whose numbers are told. */
     public List<Unit> units() {
         return hospitals.stream()
-                .flatMap(hospital ->
-                        hospital.ended(measure).map(share -> new Unit(hospital, share)).stream())
+                .flatMap(hospital -> hospital.ended(measure).map(share -> new Unit(hospital, share)).stream())
                 .toList();
     }
 

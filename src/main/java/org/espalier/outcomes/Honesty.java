@@ -58,7 +58,8 @@ public record Honesty(List<JudgedForecast> judged, List<Chance> chances, int uns
                 .filter(plate -> seen.add(List.of(plate.child(), plate.physis().side())))
                 .toList();
         var chances = limbs.stream()
-                .flatMap(plate -> plate.neverReached()
+                .flatMap(plate -> plate
+                        .neverReached()
                         .map(never ->
                                 new Chance(plate.settledOn(), plate.never().getAsDouble(), never))
                         .stream())
@@ -122,7 +123,8 @@ public record Honesty(List<JudgedForecast> judged, List<Chance> chances, int uns
                 .mapToDouble(one -> ForecastScore.ranked(one.foretold().equallyLikely(VALUES), one.came()))
                 .sum();
         double line = both.stream()
-                .mapToDouble(one -> ForecastScore.ranked(new double[] {one.line().getAsDouble()}, one.came()))
+                .mapToDouble(
+                        one -> ForecastScore.ranked(new double[] {one.line().getAsDouble()}, one.came()))
                 .sum();
         return Optional.of(new Ranked(both.size(), forecast / both.size(), line / both.size()));
     }
@@ -138,9 +140,7 @@ public record Honesty(List<JudgedForecast> judged, List<Chance> chances, int uns
     }
 
     public OptionalDouble brier() {
-        return chances.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(ForecastScore.brier(foretold(), came()));
+        return chances.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(ForecastScore.brier(foretold(), came()));
     }
 
     /** A standard normal value if the chances fit; empty where nothing can be told from them. */

@@ -43,8 +43,8 @@ public record HospitalCounts(
         int all = mix.diagnoses().values().stream().mapToInt(Integer::intValue).sum();
         var ended = ended(counts);
         int open = all - ended.values().stream().mapToInt(Integer::intValue).sum();
-        var cells = cells(
-                mine, IntStream.concat(ended.values().stream().mapToInt(Integer::intValue), IntStream.of(open)));
+        var cells =
+                cells(mine, IntStream.concat(ended.values().stream().mapToInt(Integer::intValue), IntStream.of(open)));
         var came = new EnumMap<Measure, Cell>(Measure.class);
         var told = cells.iterator();
         ended.keySet().forEach(measure -> came.put(measure, told.next()));
@@ -56,9 +56,8 @@ public record HospitalCounts(
     private static Map<Measure, Integer> ended(List<JdbcOutcomeRepository.Count> counts) {
         var ended = new EnumMap<Measure, Integer>(Measure.class);
         List.of(Measure.values()).forEach(measure -> ended.put(measure, 0));
-        of(counts, "CAME", Came.class)
-                .forEach((came, children) ->
-                        Measure.of(came).ifPresent(measure -> ended.merge(measure, children, Integer::sum)));
+        of(counts, "CAME", Came.class).forEach((came, children) -> Measure.of(came)
+                .ifPresent(measure -> ended.merge(measure, children, Integer::sum)));
         return ended;
     }
 
@@ -67,7 +66,8 @@ public record HospitalCounts(
         var counts = told.toArray();
         return mine
                 ? IntStream.concat(
-                                IntStream.of(counts), IntStream.of(IntStream.of(counts).sum()))
+                                IntStream.of(counts),
+                                IntStream.of(IntStream.of(counts).sum()))
                         .<Cell>mapToObj(Cell.Told::new)
                         .toList()
                 : CountTable.tellLine(counts);

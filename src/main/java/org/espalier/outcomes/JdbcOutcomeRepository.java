@@ -99,11 +99,7 @@ class JdbcOutcomeRepository {
 
     /** Whenever they were placed. */
     List<PlateCourse> all(SiteId site) {
-        return jdbc.sql(ALL)
-                .param("site", site.value())
-                .query(JdbcOutcomeRepository::kept)
-                .list()
-                .stream()
+        return jdbc.sql(ALL).param("site", site.value()).query(JdbcOutcomeRepository::kept).list().stream()
                 .map(Kept::plate)
                 .toList();
     }

@@ -58,7 +58,8 @@ public record Looks(Optional<Proportion> inTime, List<Double> daysLate, int away
                 .toList();
         var seen = due.stream().filter(Look::isSeen).toList();
         int inTime = (int) seen.stream().filter(look -> look.daysLate() <= 0).count();
-        int away = (int) due.stream().filter(look -> look.last().end().isEmpty()).count();
+        int away =
+                (int) due.stream().filter(look -> look.last().end().isEmpty()).count();
         int told = seen.size() + away;
         return new Looks(
                 told == 0 ? Optional.empty() : Optional.of(new Proportion(inTime, told)),

@@ -74,7 +74,9 @@ public class OutcomeService {
                         .map(kept -> new ChildRef(site, kept.plate().child().value()))
                         .distinct()
                         .toList());
-        return placed.stream().map(kept -> new Listed(kept.plate(), kept.here())).toList();
+        return placed.stream()
+                .map(kept -> new Listed(kept.plate(), kept.here()))
+                .toList();
     }
 
     /** The hospitals of the network side by side, in the order of their codes. */
@@ -85,7 +87,8 @@ public class OutcomeService {
                 measure,
                 sites.all().stream()
                         .filter(site -> mine.contains(site.id())
-                                || counts.stream().anyMatch(count -> count.site().equals(site.id())))
+                                || counts.stream()
+                                        .anyMatch(count -> count.site().equals(site.id())))
                         .map(site -> HospitalCounts.of(
                                 site.id(),
                                 mine.contains(site.id()),

@@ -42,16 +42,15 @@ record PlateAngles(
     /** Empty for one that is held in no frontal plane of the knee. */
     static Optional<PlateAngles> of(KeptForecasts facts, Tether tether) {
         var physis = tether.physis();
-        return KeptForecasts.site(physis)
-                .flatMap(site -> firstSide(tether)
-                        .map(corrects -> new PlateAngles(
-                                physis,
-                                site,
-                                corrects,
-                                tether.from(),
-                                facts.treatment().today(),
-                                facts.films(physis),
-                                facts.treatment().targets().facts())));
+        return KeptForecasts.site(physis).flatMap(site -> firstSide(tether)
+                .map(corrects -> new PlateAngles(
+                        physis,
+                        site,
+                        corrects,
+                        tether.from(),
+                        facts.treatment().today(),
+                        facts.films(physis),
+                        facts.treatment().targets().facts())));
     }
 
     /** By the side of the bone on which it was placed. */

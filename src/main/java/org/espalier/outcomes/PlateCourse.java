@@ -69,7 +69,9 @@ public record PlateCourse(
 
     /** Whether the target was reached or never will be by this plate; empty while neither is known. */
     Optional<Boolean> neverReached() {
-        return reachedOn.isPresent() ? Optional.of(false) : came.filter(one -> one != Came.NOT_FILMED).map(one -> true);
+        return reachedOn.isPresent()
+                ? Optional.of(false)
+                : came.filter(one -> one != Came.NOT_FILMED).map(one -> true);
     }
 
     /** The day on which that was known. */

@@ -61,8 +61,8 @@ final class PlateReader {
     /** Of several placed on one growth plate on one day the first stands for all. */
     private Optional<Tether> first(Tether tether) {
         return tethers.stream()
-                .filter(other -> other.physis().equals(tether.physis())
-                        && other.from().equals(tether.from()))
+                .filter(other ->
+                        other.physis().equals(tether.physis()) && other.from().equals(tether.from()))
                 .findFirst();
     }
 
@@ -110,8 +110,7 @@ final class PlateReader {
 
     private static boolean puts(Procedure procedure, Tether tether) {
         return acts(procedure)
-                .anyMatch(act -> act.kind().putsIn()
-                        && tether.implant().equals(Optional.ofNullable(act.implant())));
+                .anyMatch(act -> act.kind().putsIn() && tether.implant().equals(Optional.ofNullable(act.implant())));
     }
 
     /** While it runs it is followed to today, or to the day care of the limb ended. */
@@ -137,8 +136,8 @@ final class PlateReader {
     /** The forecast that looked ahead first. */
     private Optional<KeptForecast> never(Tether tether) {
         return facts.forecasts().stream()
-                .filter(one -> one.physis().equals(tether.physis())
-                        && one.plateOn().equals(tether.from()))
+                .filter(one ->
+                        one.physis().equals(tether.physis()) && one.plateOn().equals(tether.from()))
                 .findFirst();
     }
 
@@ -150,12 +149,11 @@ final class PlateReader {
     }
 
     private boolean cameBack(Tether tether) {
-        return treatment.standing().stream()
-                .anyMatch(procedure -> acts(procedure)
-                        .filter(act -> UNPLANNED.contains(act.kind()))
-                        .anyMatch(act -> latest(procedure.on(), physis -> isAbout(act, physis))
-                                .filter(tether::equals)
-                                .isPresent()));
+        return treatment.standing().stream().anyMatch(procedure -> acts(procedure)
+                .filter(act -> UNPLANNED.contains(act.kind()))
+                .anyMatch(act -> latest(procedure.on(), physis -> isAbout(act, physis))
+                        .filter(tether::equals)
+                        .isPresent()));
     }
 
     private static boolean isAbout(Act act, PhysisKey physis) {

@@ -94,9 +94,8 @@ public record Results(Span span, List<PlateCourse> plates, Map<LeftOut, Integer>
 
     /** How many had drifted back by two years, of those filmed then. */
     public Optional<Proportion> drifted() {
-        return proportion(
-                count(plate -> plate.drifted().orElse(false)),
-                count(plate -> plate.drifted().isPresent()));
+        return proportion(count(plate -> plate.drifted().orElse(false)), count(plate -> plate.drifted()
+                .isPresent()));
     }
 
     /** Of how many it is so two years after. */

@@ -54,7 +54,8 @@ public final class KeptForecast {
 
     /** A joint angle that was read, as degrees left to its target. */
     public double left(double jointDegrees) {
-        return inputs.deformity().degreesLeft(inputs.site(), new Angle(jointDegrees), new Angle(inputs.targetDegrees()));
+        return inputs.deformity()
+                .degreesLeft(inputs.site(), new Angle(jointDegrees), new Angle(inputs.targetDegrees()));
     }
 
     /** What it said a film of a day would read; empty before its first day and after its last. */
@@ -66,7 +67,9 @@ public final class KeptForecast {
                 .boxed()
                 .findFirst()
                 .map(i -> left(films.get(i))
-                        .towards(left(films.get(i + 1)), part(films.get(i).on(), day, films.get(i + 1).on())));
+                        .towards(
+                                left(films.get(i + 1)),
+                                part(films.get(i).on(), day, films.get(i + 1).on())));
     }
 
     /** Where a straight line through the last two films that it knew comes to on a day; empty without two. */
@@ -81,8 +84,7 @@ public final class KeptForecast {
             return OptionalDouble.empty();
         }
         double onward = part(first.on(), day, last.on());
-        return OptionalDouble.of(
-                left(first.degrees()) + onward * (left(last.degrees()) - left(first.degrees())));
+        return OptionalDouble.of(left(first.degrees()) + onward * (left(last.degrees()) - left(first.degrees())));
     }
 
     private FiveQuantiles left(KeptOutcome.KeptAngle angle) {

@@ -61,9 +61,8 @@ class CountTableTests {
 
     private static String line(int... counts) {
         var text = new StringBuilder();
-        CountTable.tellLine(counts)
-                .forEach(cell -> text.append(cell instanceof Cell.Told(int count) ? count : "·")
-                        .append(' '));
+        CountTable.tellLine(counts).forEach(cell -> text.append(cell instanceof Cell.Told(int count) ? count : "·")
+                .append(' '));
         return text.toString();
     }
 

@@ -67,7 +67,8 @@ class LooksTests {
 
     @Test
     void whatIsNotDueYetOrFellDueInOtherYearsIsNotAsked() {
-        assertThat(looks(open(child, TODAY), visit(other, DUE.minusYears(1), End.ARRIVED, DUE)).inTime())
+        assertThat(looks(open(child, TODAY), visit(other, DUE.minusYears(1), End.ARRIVED, DUE))
+                        .inTime())
                 .isEmpty();
     }
 }

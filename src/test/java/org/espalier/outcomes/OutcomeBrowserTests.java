@@ -78,11 +78,7 @@ class OutcomeBrowserTests {
             look(person, "outcomes-forecasts-few", screen);
             person.open(Urls.OUTCOMES_PLATES + YEARS);
             look(person, "outcomes-plates", screen);
-            person.page()
-                    .locator("main tbody")
-                    .getByRole(AriaRole.LINK)
-                    .first()
-                    .click();
+            person.page().locator("main tbody").getByRole(AriaRole.LINK).first().click();
             person.settle();
             assertThat(person.page().url()).contains("/course/");
         }

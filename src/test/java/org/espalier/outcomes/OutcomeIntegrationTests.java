@@ -69,23 +69,13 @@ class OutcomeIntegrationTests {
                 surgeon,
                 broken,
                 new ImplantFinding(
-                        day,
-                        implant,
-                        ImplantFinding.Part.METAPHYSEAL_SCREW,
-                        ImplantFinding.Seen.BROKEN,
-                        null,
-                        null));
+                        day, implant, ImplantFinding.Part.METAPHYSEAL_SCREW, ImplantFinding.Seen.BROKEN, null, null));
         courses.fact(
                 surgeon,
                 broken,
                 new Complication(day, Complication.Kind.DEVICE, Complication.Grade.III, null, Side.RIGHT, null));
         courses.act(
-                surgeon,
-                broken,
-                LocalDate.of(2021, 12, 10),
-                ProcedureKind.METAPHYSEAL_SCREW_EXCHANGED,
-                implant,
-                false);
+                surgeon, broken, LocalDate.of(2021, 12, 10), ProcedureKind.METAPHYSEAL_SCREW_EXCHANGED, implant, false);
         grown = courses.child(surgeon, film(2022, 9, 9));
         courses.plate(surgeon, grown, PLATE, false);
         courses.fact(

@@ -86,7 +86,9 @@ class OutcomeWallsIntegrationTests {
     @ValueSource(strings = {"outcome_plate", "outcome_forecast"})
     void hidesEveryRowFromOtherHospitalsAndRolesWithoutNeed(String table) {
         for (var role : List.of("SURGEON", "AUDITOR")) {
-            assertThat(count(network.staff(network.site(), role), table)).as(role).isZero();
+            assertThat(count(network.staff(network.site(), role), table))
+                    .as(role)
+                    .isZero();
             assertThat(count(network.staff(surgeon.site().value(), role), table))
                     .as(role)
                     .isPositive();
@@ -106,8 +108,8 @@ class OutcomeWallsIntegrationTests {
                 "delete from outcome_forecast"
             })
     void letsNobodyChangeWhatIsTold(String statement) {
-        assertThatThrownBy(() -> network.as(
-                        surgeon.staff(), () -> jdbc.sql(statement).update()))
+        assertThatThrownBy(() ->
+                        network.as(surgeon.staff(), () -> jdbc.sql(statement).update()))
                 .rootCause()
                 .isInstanceOfSatisfying(
                         SQLException.class, e -> assertThat(e.getSQLState()).isEqualTo("42501"));
@@ -144,9 +146,7 @@ class OutcomeWallsIntegrationTests {
         assertThat(mine.all()).isEqualTo(new Cell.Told(42));
         assertThat(mine.mix().orElseThrow().ages()).containsEntry(AgeBand.FROM_6, 42);
         var few = of(network.staff(other, "SURGEON"), surgeon.site().value());
-        assertThat(few.came().values())
-                .contains(new Cell.Hidden())
-                .doesNotContain(new Cell.Told(1));
+        assertThat(few.came().values()).contains(new Cell.Hidden()).doesNotContain(new Cell.Told(1));
         assertThat(few.all()).isEqualTo(new Cell.Hidden());
         assertThat(few.mix()).isEmpty();
         assertThat(of(surgeon.staff(), surgeon.site().value()).came())

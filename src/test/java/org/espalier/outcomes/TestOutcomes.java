@@ -154,16 +154,13 @@ public class TestOutcomes {
 
     /** A forecast with the film that came later of every child of a crowd, errors within two degrees. */
     void foretellCrowd(UUID site) {
-        network.owner()
-                .sql("""
+        network.owner().sql("""
                 insert into outcome_forecast (child_id, recorded_site, site_id, side, bone, bone_end, from_day, film_on,
                     beforehand, left_deg, came_deg, line_deg)
                 select child_id, :site, :site, 'RIGHT', 'TIBIA', 'PROXIMAL', '2022-03-01', '2022-09-01', true,
                     '{1, 3, 4, 5, 7}', 4 + 3 * sin(row_number() over (order by child_id)), 6
                 from outcome_plate where recorded_site = :site
-                """)
-                .param("site", site)
-                .update();
+                """).param("site", site).update();
     }
 
     void renew(SiteId site) {

@@ -26,7 +26,8 @@ public final class CurveDrawing {
     }
 
     private static void draw(Results results, CumulativeIncidence<Came> curve, Markup page) {
-        var ends = Stream.of(Came.values()).filter(came -> results.ended(came) > 0).toList();
+        var ends =
+                Stream.of(Came.values()).filter(came -> results.ended(came) > 0).toList();
         double last = Math.min(
                 MOST_MONTHS,
                 results.plates().stream()

@@ -146,7 +146,12 @@ final class Plot {
     }
 
     private void rule(double x1, double y1, double x2, double y2, String colour) {
-        svg.svg("line").with("x1", x1).with("y1", y1).with("x2", x2).with("y2", y2).with("stroke", colour);
+        svg.svg("line")
+                .with("x1", x1)
+                .with("y1", y1)
+                .with("x2", x2)
+                .with("y2", y2)
+                .with("stroke", colour);
     }
 
     private Markup write(double x, double y, String text, String colour) {

@@ -69,7 +69,8 @@ final class ComparisonPart {
                         Texts.text("outcomes.funnel.alt", Texts.of(comparison.measure()))),
                 counts(Optional.of(funnel)));
         comparison.overDispersion().ifPresent(over -> {
-            part.add(PageParts.said(Texts.text("outcomes.over", over.phi(), comparison.units().size())));
+            part.add(PageParts.said(
+                    Texts.text("outcomes.over", over.phi(), comparison.units().size())));
             if (over.isUncertain()) {
                 part.add(PageParts.caution("outcomes.over.few"));
             }
@@ -97,8 +98,10 @@ final class ComparisonPart {
     private Component counts(Optional<Funnel> funnel) {
         var table = named();
         for (var measure : Measure.values()) {
-            table.under(Texts.of(measure), hospital -> OutcomeText.of(Objects.requireNonNull(
-                    hospital.came().get(measure))));
+            table.under(
+                    Texts.of(measure),
+                    hospital -> OutcomeText.of(
+                            Objects.requireNonNull(hospital.came().get(measure))));
         }
         table.number("outcomes.open", hospital -> OutcomeText.of(hospital.open()))
                 .number("outcomes.children", hospital -> OutcomeText.of(hospital.all()))
@@ -140,15 +143,13 @@ final class ComparisonPart {
         wide.getElement().setAttribute("tabindex", "0");
         wide.getElement().setAttribute("role", "group");
         wide.getElement().setAttribute("aria-label", Texts.text("outcomes.mix"));
-        return PageParts.part(
-                Texts.text("outcomes.mix"), PageParts.said(Texts.text("outcomes.mix.how")), wide);
+        return PageParts.part(Texts.text("outcomes.mix"), PageParts.said(Texts.text("outcomes.mix.how")), wide);
     }
 
     private static <C extends Enum<C>> Stream<Group> groups(
             C[] all, Function<HospitalCounts.Mix, Map<C, Integer>> counts) {
         return Arrays.stream(all)
-                .map(one -> new Group(
-                        Texts.of(one), mix -> counts.apply(mix).getOrDefault(one, 0)));
+                .map(one -> new Group(Texts.of(one), mix -> counts.apply(mix).getOrDefault(one, 0)));
     }
 
     private LineTable<HospitalCounts> named() {

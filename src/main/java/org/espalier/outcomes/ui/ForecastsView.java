@@ -37,9 +37,8 @@ class ForecastsView extends OutcomePage {
         if (honesty.judged().isEmpty()) {
             body.add(PageParts.empty("outcomes.forecasts.none"));
         } else {
-            body.add(
-                    PageParts.said(Texts.text(
-                            "outcomes.judged", honesty.judged().size(), honesty.beforehand())));
+            body.add(PageParts.said(
+                    Texts.text("outcomes.judged", honesty.judged().size(), honesty.beforehand())));
             few(honesty.isFew(), body);
             body.add(angles(honesty), places(honesty.places()));
         }
@@ -90,10 +89,7 @@ class ForecastsView extends OutcomePage {
     private static Component chances(Honesty honesty) {
         var z = honesty.spiegelhalter();
         var fits = z.isPresent()
-                ? Texts.text(
-                        "outcomes.fits.told",
-                        z.getAsDouble(),
-                        ForecastScore.twoSided(z.getAsDouble()))
+                ? Texts.text("outcomes.fits.told", z.getAsDouble(), ForecastScore.twoSided(z.getAsDouble()))
                 : Texts.text("outcomes.fits.none");
         var brier = Optional.of(honesty.brier())
                 .filter(one -> one.isPresent())
@@ -118,12 +114,19 @@ class ForecastsView extends OutcomePage {
                 Texts.text("outcomes.chart"),
                 drawing(page -> ChartDrawing.draw(chart, page), Texts.text("outcomes.chart.alt")),
                 new LineTable<Honesty.ChartPoint>("outcomes.chances.none")
-                        .text("outcomes.settled", one -> DateText.of(one.chance().on()))
-                        .number("outcomes.foretold", one -> OutcomeText.percent(one.chance().foretold()))
+                        .text(
+                                "outcomes.settled",
+                                one -> DateText.of(one.chance().on()))
+                        .number(
+                                "outcomes.foretold",
+                                one -> OutcomeText.percent(one.chance().foretold()))
                         .text(
                                 "outcomes.came",
-                                one -> Texts.text(one.chance().never() ? "outcomes.came.never" : "outcomes.came.reached"))
-                        .number("outcomes.score", one -> Texts.text("outcomes.number", one.point().score()))
+                                one -> Texts.text(
+                                        one.chance().never() ? "outcomes.came.never" : "outcomes.came.reached"))
+                        .number(
+                                "outcomes.score",
+                                one -> Texts.text("outcomes.number", one.point().score()))
                         .text(
                                 "outcomes.signal",
                                 one -> Texts.text(one.point().signals() ? "outcomes.signals" : "outcomes.no-signal"))

@@ -73,13 +73,14 @@ abstract class OutcomePage extends PlacesPage<Site> {
         int thisYear = sites.today(here.id()).getYear();
         var from = year("outcomes.from", thisYear, span.from());
         var to = year("outcomes.to", thisYear, span.to());
-        List.of(from, to).forEach(pick -> pick.addValueChangeListener(change -> {
-            var asks = new LinkedHashMap<>(besides);
-            asks.put("site", here.code());
-            asks.put("from", String.valueOf(from.getValue()));
-            asks.put("to", String.valueOf(to.getValue()));
-            UI.getCurrent().navigate(url, QueryParameters.simple(asks));
-        }));
+        List.of(from, to)
+                .forEach(pick -> pick.addValueChangeListener(change -> {
+                    var asks = new LinkedHashMap<>(besides);
+                    asks.put("site", here.code());
+                    asks.put("from", String.valueOf(from.getValue()));
+                    asks.put("to", String.valueOf(to.getValue()));
+                    UI.getCurrent().navigate(url, QueryParameters.simple(asks));
+                }));
         var picks = new Div(from, to);
         picks.addClassNames("picks", "no-print");
         return picks;

@@ -24,8 +24,7 @@ final class OutcomeText {
     }
 
     private static String share(Proportion share, Interval interval) {
-        return Texts.text(
-                "outcomes.share", share.count(), share.of(), share.share(), interval.low(), interval.high());
+        return Texts.text("outcomes.share", share.count(), share.of(), share.share(), interval.low(), interval.high());
     }
 
     static String of(Estimate estimate) {
@@ -55,8 +54,7 @@ final class OutcomeText {
             return Texts.text("outcomes.not-filmed");
         }
         return Texts.text(
-                degrees.getAsDouble() < 0 ? "outcomes.short-by" : "outcomes.past-by",
-                Math.abs(degrees.getAsDouble()));
+                degrees.getAsDouble() < 0 ? "outcomes.short-by" : "outcomes.past-by", Math.abs(degrees.getAsDouble()));
     }
 
     static String days(Optional<Double> days) {

@@ -36,10 +36,14 @@ class PlatesView extends OutcomePage {
                 years(Urls.OUTCOMES_PLATES, here, Map.of()),
                 new LineTable<OutcomeService.Listed>("outcomes.plates.none")
                         .text("outcomes.placed", one -> DateText.of(one.plate().plateOn()))
-                        .text("outcomes.physis", one -> TreatmentText.of(one.plate().physis()))
+                        .text(
+                                "outcomes.physis",
+                                one -> TreatmentText.of(one.plate().physis()))
                         .text("outcomes.end", one -> came(one.plate()))
                         .text("outcomes.to-day", one -> DateText.of(one.plate().to()))
-                        .text("outcomes.stood", one -> OutcomeText.past(one.plate().past()))
+                        .text(
+                                "outcomes.stood",
+                                one -> OutcomeText.past(one.plate().past()))
                         .text("outcomes.two-years", one -> after(one.plate()))
                         .show("outcomes.course", PlatesView::course)
                         .faded(one -> one.plate().leftOut().isPresent())
@@ -64,8 +68,7 @@ class PlatesView extends OutcomePage {
         if (!one.here()) {
             return new Text(Texts.text("outcomes.moved-on"));
         }
-        var link = new Anchor(
-                Urls.course(one.plate().child().value()), Texts.text("outcomes.open-course"));
+        var link = new Anchor(Urls.course(one.plate().child().value()), Texts.text("outcomes.open-course"));
         link.setAriaLabel(Texts.text(
                 "outcomes.open-course.of",
                 TreatmentText.of(one.plate().physis()),

@@ -33,7 +33,9 @@ final class ResultParts {
                         told("outcomes.short.straight", OutcomeText.of(results.letGo(Came.STRAIGHT))),
                         told("outcomes.short.overshot", OutcomeText.of(results.letGo(Came.OVERSHOT))),
                         told("outcomes.short.drifted", OutcomeText.of(results.drifted())),
-                        told("outcomes.short.in-time", OutcomeText.of(results.looks().inTime())))
+                        told(
+                                "outcomes.short.in-time",
+                                OutcomeText.of(results.looks().inTime())))
                 .map(ListItem::new)
                 .forEach(figures::add);
         figures.addClassName("in-short");
@@ -73,9 +75,8 @@ final class ResultParts {
         var table = new LineTable<Came>("outcomes.results.none")
                 .text("outcomes.end", Texts::of)
                 .number("outcomes.ended", came -> String.valueOf(results.ended(came)));
-        MONTHS.forEach(month -> table.under(
-                Texts.text("outcomes.by-month", month, curve.atRisk(month)),
-                came -> curve.at(came, month)
+        MONTHS.forEach(month ->
+                table.under(Texts.text("outcomes.by-month", month, curve.atRisk(month)), came -> curve.at(came, month)
                         .map(OutcomeText::of)
                         .orElseGet(() -> Texts.text("outcomes.not-followed"))));
         return table.ordered("outcomes.ordered.ends").with(List.of(Came.values()));

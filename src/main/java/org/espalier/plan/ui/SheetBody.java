@@ -19,8 +19,8 @@ import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.espalier.kit.Texts;
-import org.espalier.plan.Sheet;
 import org.espalier.kit.paper.Drawings;
+import org.espalier.plan.Sheet;
 
 /** A sheet on the screen. */
 class SheetBody extends Composite<Div> {

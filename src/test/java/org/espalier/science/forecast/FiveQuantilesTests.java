@@ -16,7 +16,11 @@ class FiveQuantilesTests {
     private static final NormalDistribution NORMAL = new NormalDistribution(3, 2);
 
     private static final FiveQuantiles KEPT = FiveQuantiles.of(
-            NORMAL.quantile(0.95), NORMAL.quantile(0.05), NORMAL.quantile(0.5), NORMAL.quantile(0.25), NORMAL.quantile(0.75));
+            NORMAL.quantile(0.95),
+            NORMAL.quantile(0.05),
+            NORMAL.quantile(0.5),
+            NORMAL.quantile(0.25),
+            NORMAL.quantile(0.75));
 
     @ParameterizedTest
     @ValueSource(doubles = {-5, 0, 1.2, 3, 4.4, 6.2, 9})
@@ -37,7 +41,8 @@ class FiveQuantilesTests {
     @Test
     void goesAPartOfTheWayToALaterOne() {
         var later = new FiveQuantiles(-2, 0, 2, 4, 6);
-        assertThat(new FiveQuantiles(0, 1, 2, 3, 4).towards(later, 0.5)).isEqualTo(new FiveQuantiles(-1, 0.5, 2, 3.5, 5));
+        assertThat(new FiveQuantiles(0, 1, 2, 3, 4).towards(later, 0.5))
+                .isEqualTo(new FiveQuantiles(-1, 0.5, 2, 3.5, 5));
         assertThat(KEPT.towards(later, 0)).isEqualTo(KEPT);
     }
 
@@ -46,7 +51,8 @@ class FiveQuantilesTests {
     void isScoredAsTheNormalDistributionIs() {
         double score = ForecastScore.ranked(KEPT.equallyLikely(999), 3);
         assertThat(score).isEqualTo(2 * (Math.sqrt(2) - 1) / Math.sqrt(Math.PI), within(0.005));
-        assertThat(Arrays.stream(KEPT.equallyLikely(99)).average().orElseThrow()).isEqualTo(3, within(1e-9));
+        assertThat(Arrays.stream(KEPT.equallyLikely(99)).average().orElseThrow())
+                .isEqualTo(3, within(1e-9));
     }
 
     @Test
