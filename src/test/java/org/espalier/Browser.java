@@ -57,6 +57,20 @@ public final class Browser {
             "--disable-sync");
     private static final Set<Integer> WITHOUT_BODY = Set.of(204, 301, 302, 303, 304, 307, 308);
     private static final String BUNDLE = "VAADIN/build/";
+
+    /** Nothing asked of the server for two pictures in a row: what a press sets off is asked for in the next one. */
+    private static final String QUIET = """
+            async () => {
+                const busy = client => client.isActive?.();
+                for (let quiet = 0; quiet < 2; quiet++) {
+                    await new Promise(requestAnimationFrame);
+                    if (Object.values(window.Vaadin?.Flow?.clients ?? {}).some(busy)) {
+                        quiet = -1;
+                    }
+                }
+                return true;
+            }""";
+
     private static final double PATIENCE_MS = 30_000;
 
     private Browser() {}
@@ -97,8 +111,7 @@ public final class Browser {
         /** Waits until the server has answered everything and the screen shows it. */
         public Person settle() {
             page.waitForLoadState(LoadState.NETWORKIDLE);
-            page.waitForFunction("() => !window.Vaadin?.Flow?.clients"
-                    + " || Object.values(window.Vaadin.Flow.clients).every(c => !c.isActive || !c.isActive())");
+            page.waitForFunction(QUIET);
             return this;
         }
 

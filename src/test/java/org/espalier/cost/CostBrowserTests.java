@@ -1,5 +1,6 @@
 package org.espalier.cost;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
@@ -73,16 +74,13 @@ class CostBrowserTests {
             form.getByLabel(Texts.text("cost.the-price")).fill("512.40");
             form.getByLabel(Texts.text("cost.valid-from")).fill("1 January 2024");
             press(person, "cost.set");
-            assertThat(form.getByText(Texts.text("cost.source.missing")).isVisible())
-                    .as("what was typed stays, and what is missing is said")
-                    .isTrue();
+            assertThat(form.getByText(Texts.text("cost.source.missing"))).isVisible();
             assertThat(form.getByLabel(Texts.text("cost.the-price")).inputValue())
                     .isEqualTo("512.40");
             form.getByLabel(Texts.text("cost.source")).fill("Invented price list");
             form.getByLabel(Texts.text("cost.source")).press("Tab");
             press(person, "cost.set");
-            assertThat(person.page().getByText(Texts.text("cost.set-done")).isVisible())
-                    .isTrue();
+            assertThat(person.page().getByText(Texts.text("cost.set-done"))).isVisible();
             assertThat(person.page().locator("table").first().innerText()).contains("EUR 512.40 a day");
             person.assertFits().assertAccessible().picture("costs-tariff-set-desktop");
 
@@ -113,10 +111,8 @@ class CostBrowserTests {
                                     .setExact(true))
                     .click();
             person.settle();
-            assertThat(person.page().getByText(Texts.text("cost.adjust.done")).isVisible())
-                    .isTrue();
-            assertThat(person.page().getByText("EUR 1,024.80").first().isVisible())
-                    .isTrue();
+            assertThat(person.page().getByText(Texts.text("cost.adjust.done"))).isVisible();
+            assertThat(person.page().getByText("EUR 1,024.80").first()).isVisible();
             person.assertFits().assertAccessible().picture("costs-account-adjusted-desktop");
         }
     }
@@ -138,7 +134,7 @@ class CostBrowserTests {
                     Urls.costAccount(code, account.pseudonym().text())
                 }) {
                     person.open(url);
-                    assertThat(person.page().locator("h1").first().isVisible()).isTrue();
+                    assertThat(person.page().locator("h1").first()).isVisible();
                     person.picture(url.replaceAll("\\?.*", "").replace('/', '-') + "-"
                             + screen.name().toLowerCase(Locale.ROOT));
                     person.assertFits().assertAccessible();
@@ -166,10 +162,7 @@ class CostBrowserTests {
                     .click();
             person.settle();
             assertThat(person.page()
-                            .getByText(Texts.text("cost.episodes-of", name))
-                            .isVisible())
-                    .as("the chosen hospital stays")
-                    .isTrue();
+                            .getByText(Texts.text("cost.episodes-of", name))).isVisible();
         }
     }
 
@@ -183,16 +176,12 @@ class CostBrowserTests {
             var account = costs.account(hospital.surgeon(), hospital.child());
             assertThat(person.page()
                             .getByText(Texts.text(
-                                    "cost.child.known-as", account.pseudonym().text()))
-                            .isVisible())
-                    .isTrue();
+                                    "cost.child.known-as", account.pseudonym().text()))).isVisible();
             assertThat(person.page()
                             .getByText(Texts.text(
                                     "cost.limb-heading",
                                     Texts.of(org.espalier.science.quantity.Side.RIGHT),
-                                    Texts.of(Pathway.GUIDED_GROWTH)))
-                            .isVisible())
-                    .isTrue();
+                                    Texts.of(Pathway.GUIDED_GROWTH)))).isVisible();
             person.assertFits().assertAccessible().picture("costs-child-desktop");
         }
     }

@@ -1,5 +1,6 @@
 package org.espalier.stock;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -64,7 +65,7 @@ class StockBrowserTests {
             in.getByLabel(Texts.text("stock.currency")).fill("EUR");
             keeper.settle().picture("stock-take-in-desktop");
             press(keeper, "stock.take-in");
-            assertThat(page.getByText(Texts.text("stock.taken-in")).isVisible()).isTrue();
+            assertThat(page.getByText(Texts.text("stock.taken-in"))).isVisible();
             keeper.assertAccessible().assertFits();
             assertThat(quantity(here, here.store())).isEqualTo(5);
 
@@ -102,7 +103,7 @@ class StockBrowserTests {
                     Urls.stockLot(lot.id().value())
                 }) {
                     person.open(url);
-                    assertThat(person.page().locator("h1").first().isVisible()).isTrue();
+                    assertThat(person.page().locator("h1").first()).isVisible();
                     person.picture("stock-" + url.replaceAll("\\?.*", "").replace('/', '-') + "-"
                             + screen.name().toLowerCase(java.util.Locale.ROOT));
                     person.assertFits().assertAccessible();
