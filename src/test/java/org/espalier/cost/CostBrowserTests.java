@@ -161,8 +161,8 @@ class CostBrowserTests {
                                     .setExact(true))
                     .click();
             person.settle();
-            assertThat(person.page()
-                            .getByText(Texts.text("cost.episodes-of", name))).isVisible();
+            assertThat(person.page().getByText(Texts.text("cost.episodes-of", name)))
+                    .isVisible();
         }
     }
 
@@ -176,12 +176,14 @@ class CostBrowserTests {
             var account = costs.account(hospital.surgeon(), hospital.child());
             assertThat(person.page()
                             .getByText(Texts.text(
-                                    "cost.child.known-as", account.pseudonym().text()))).isVisible();
+                                    "cost.child.known-as", account.pseudonym().text())))
+                    .isVisible();
             assertThat(person.page()
                             .getByText(Texts.text(
                                     "cost.limb-heading",
                                     Texts.of(org.espalier.science.quantity.Side.RIGHT),
-                                    Texts.of(Pathway.GUIDED_GROWTH)))).isVisible();
+                                    Texts.of(Pathway.GUIDED_GROWTH))))
+                    .isVisible();
             person.assertFits().assertAccessible().picture("costs-child-desktop");
         }
     }
