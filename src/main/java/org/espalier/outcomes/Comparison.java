@@ -7,7 +7,7 @@ import org.espalier.science.statistics.OverDispersion;
 import org.espalier.science.statistics.Proportion;
 
 /**
- * Hospitals side by side by one measure, in the order of their codes: shown, not judged.
+ * Hospitals side by side by one measure, in the order of their names: shown, not judged.
  *
  * @param hospitals all of the network of which any child counts, and the reader's own
  */

@@ -10,7 +10,6 @@ import org.espalier.prognosis.FilmAngle;
 import org.espalier.prognosis.KeptForecast;
 import org.espalier.prognosis.KeptForecasts;
 import org.espalier.science.quantity.Side;
-import org.espalier.treatment.Tether;
 
 /**
  * Holds what was foretold of a limb against a film that came later, while the plate still held. One forecast stands for
@@ -61,18 +60,15 @@ final class ForecastReader {
                         kept.line(film.on())));
     }
 
-    /** The day on which the plate it spoke of held no longer. */
+    /** The day on which the plate it spoke of held no longer as it did. */
     private LocalDate end(KeptForecast kept) {
         var treatment = facts.treatment();
         return treatment.tethers().stream()
-                .filter(tether -> isOf(tether, kept))
-                .flatMap(tether -> TetherEnd.of(treatment, tether).stream())
+                .filter(tether -> tether.physis().equals(kept.physis()))
+                .flatMap(tether -> TetherEnd.all(treatment, tether))
                 .map(TetherEnd::on)
+                .filter(day -> day.isAfter(kept.plateOn()))
                 .min(Comparator.naturalOrder())
                 .orElse(treatment.today());
-    }
-
-    private static boolean isOf(Tether tether, KeptForecast kept) {
-        return tether.physis().equals(kept.physis()) && tether.from().equals(kept.plateOn());
     }
 }

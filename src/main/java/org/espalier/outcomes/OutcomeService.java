@@ -79,7 +79,7 @@ public class OutcomeService {
                 .toList();
     }
 
-    /** The hospitals of the network side by side, in the order of their codes. */
+    /** The hospitals of the network side by side, in the order of their names. */
     public Comparison compared(Measure measure, Span span) {
         var counts = plates.counts(span);
         var mine = mine().stream().map(Site::id).toList();

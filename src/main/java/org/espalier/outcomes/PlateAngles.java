@@ -78,20 +78,22 @@ record PlateAngles(
                 .findFirst();
     }
 
-    /** @param next when it was held again */
-    Drift drift(Optional<TetherEnd> released, Optional<LocalDate> next) {
+    /** @param held the days from which something held it */
+    Drift drift(Optional<TetherEnd> released, List<LocalDate> held) {
         var end = released.map(TetherEnd::on);
         var before = end.flatMap(this::pastBefore);
         if (end.isEmpty() || before.isEmpty()) {
             return Drift.NOT_DUE;
         }
         var latest = end.get().plusMonths(LATEST_MONTH);
-        var held = next.filter(day -> !day.isAfter(latest));
-        var film = twoYearsAfter(end.get(), held.orElse(latest.plusDays(1)));
+        var again = held.stream()
+                .filter(day -> day.isAfter(end.get()) && !day.isAfter(latest))
+                .min(Comparator.naturalOrder());
+        var film = twoYearsAfter(end.get(), again.orElse(latest.plusDays(1)));
         if (film.isPresent()) {
             return new Drift(After.FILMED, OptionalDouble.of(before.get() - past(film.get(), end.get())));
         }
-        if (held.isPresent()) {
+        if (again.isPresent()) {
             return new Drift(After.HELD_AGAIN, OptionalDouble.empty());
         }
         return today.isBefore(latest) ? Drift.NOT_DUE : new Drift(After.NOT_FILMED, OptionalDouble.empty());

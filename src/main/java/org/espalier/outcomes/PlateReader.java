@@ -14,10 +14,12 @@ import org.espalier.patient.Diagnosis;
 import org.espalier.prognosis.KeptForecast;
 import org.espalier.prognosis.KeptForecasts;
 import org.espalier.treatment.Act;
+import org.espalier.treatment.Hold;
 import org.espalier.treatment.PhysisKey;
 import org.espalier.treatment.Procedure;
 import org.espalier.treatment.ProcedureKind;
 import org.espalier.treatment.Tether;
+import org.espalier.treatment.TetherPeriod;
 import org.espalier.treatment.Treatment;
 
 /** Tells from a child's record what came of each growth plate that was held. */
@@ -72,7 +74,7 @@ final class PlateReader {
         var past = end.flatMap(one -> angles.flatMap(films -> films.pastBefore(one.on())));
         var to = end.map(TetherEnd::on).orElseGet(() -> followedTo(tether));
         var never = never(tether);
-        var drift = angles.map(films -> films.drift(end.filter(one -> one.by() == TetherEnd.By.RELEASED), next(tether)))
+        var drift = angles.map(films -> films.drift(end.filter(one -> one.by() == TetherEnd.By.RELEASED), held(tether.physis())))
                 .orElse(PlateAngles.Drift.NOT_DUE);
         return new PlateCourse(
                 treatment.child(),
@@ -125,12 +127,14 @@ final class PlateReader {
                         .orElse(today);
     }
 
-    private Optional<LocalDate> next(Tether tether) {
+    /** The days from which something held a growth plate, anew or again. */
+    private List<LocalDate> held(PhysisKey physis) {
         return tethers.stream()
-                .filter(other -> other.physis().equals(tether.physis()))
-                .map(Tether::from)
-                .filter(day -> day.isAfter(tether.from()))
-                .min(Comparator.naturalOrder());
+                .filter(tether -> tether.physis().equals(physis))
+                .flatMap(tether -> tether.periods().stream())
+                .filter(period -> period.hold() == Hold.HOLDS)
+                .map(TetherPeriod::from)
+                .toList();
     }
 
     /** The forecast that looked ahead first. */

@@ -30,9 +30,14 @@ record TetherEnd(By by, LocalDate on) {
 
     /** Empty while it holds. */
     static Optional<TetherEnd> of(Treatment treatment, Tether tether) {
-        return Stream.of(failed(treatment, tether), closed(treatment, tether), released(tether))
-                .flatMap(days -> days)
+        return all(treatment, tether)
                 .min(Comparator.comparing(TetherEnd::on).thenComparing(TetherEnd::by));
+    }
+
+    /** Every day on which it ceased to hold as before; after one it may have held again. */
+    static Stream<TetherEnd> all(Treatment treatment, Tether tether) {
+        return Stream.of(failed(treatment, tether), closed(treatment, tether), released(tether))
+                .flatMap(days -> days);
     }
 
     private static Stream<TetherEnd> failed(Treatment treatment, Tether tether) {

@@ -17,6 +17,7 @@ import org.espalier.outcomes.TestOutcomes.Film;
 import org.espalier.patient.ChildId;
 import org.espalier.reading.TestReader;
 import org.espalier.science.quantity.Side;
+import org.espalier.science.statistics.CumulativeIncidence;
 import org.espalier.science.statistics.Proportion;
 import org.espalier.treatment.CareStep;
 import org.espalier.treatment.Complication;
@@ -133,9 +134,8 @@ class OutcomeIntegrationTests {
             assertThat(results.ended(came)).as(came.name()).isEqualTo(1);
         }
         assertThat(results.running()).isEqualTo(1);
-        assertThat(surgeon.does(() -> outcomes.results(surgeon.site(), new Span(2022, 2026)))
-                        .plates())
-                .isEmpty();
+        var later = surgeon.does(() -> outcomes.results(surgeon.site(), new Span(2022, 2026)));
+        assertThat(later.plates()).isEmpty();
     }
 
     /**
@@ -155,8 +155,7 @@ class OutcomeIntegrationTests {
         assertThat(curve.atRisk(11)).isEqualTo(4);
     }
 
-    private static double share(
-            org.espalier.science.statistics.CumulativeIncidence<Came> curve, Came came, double months) {
+    private static double share(CumulativeIncidence<Came> curve, Came came, double months) {
         return curve.at(came, months).orElseThrow().share();
     }
 

@@ -24,7 +24,7 @@ public final class PlacesDrawing {
         }
         double even = (double) all / places.size();
         plot.limit(Stream.of(new Plot.At(0, even), new Plot.At(1, even)), Plot.Stroke.DASHED);
-        plot.below(0.25, Texts.text("outcomes.axis.place"));
+        plot.below(0.25, "outcomes.tick.share", Texts.text("outcomes.axis.place"));
         plot.legend(0, Plot.Stroke.DASHED, Ink.QUIET, Texts.text("outcomes.places.even", even));
     }
 }

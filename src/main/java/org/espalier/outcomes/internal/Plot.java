@@ -32,10 +32,10 @@ final class Plot {
     private static final double WIDTH = 440;
     private static final double LEFT = 48;
     private static final double RIGHT = 428;
-    private static final double TOP = 14;
-    private static final double BOTTOM = 234;
+    private static final double TOP = 26;
+    private static final double BOTTOM = 246;
     private static final double ROW = 18;
-    private static final double BELOW = 46;
+    private static final double BELOW = 58;
 
     private final Markup svg;
     private final double maxX;
@@ -64,11 +64,16 @@ final class Plot {
         return new Plot(svg, maxX, maxY);
     }
 
-    /** Ticks and the name of the axis below. */
+    /** Ticks and the name of the axis below, in whole numbers. */
     void below(double step, String name) {
+        below(step, "outcomes.tick", name);
+    }
+
+    /** @param text key of the words of a value */
+    void below(double step, String text, String name) {
         for (double at = 0; at <= maxX + step / 1000; at += step) {
             rule(x(at), BOTTOM, x(at), BOTTOM + 4, Ink.INK);
-            write(x(at), BOTTOM + 17, Texts.text("outcomes.tick", at), Ink.QUIET)
+            write(x(at), BOTTOM + 17, Texts.text(text, at), Ink.QUIET)
                     .with("text-anchor", "middle");
         }
         rule(LEFT, BOTTOM, RIGHT, BOTTOM, Ink.INK);

@@ -30,7 +30,7 @@ import org.espalier.outcomes.Span;
 import org.espalier.outcomes.internal.FunnelDrawing;
 import org.espalier.science.statistics.Funnel;
 
-/** Hospitals side by side: no order but that of their codes, no colour, and what makes their children differ. */
+/** Hospitals side by side: no order but that of their names, no colour, and what makes their children differ. */
 final class ComparisonPart {
 
     /** Children of one kind. */
@@ -114,7 +114,7 @@ final class ComparisonPart {
             table.number("outcomes.limits-95", hospital -> limits(one, hospital, Funnel.WARNING));
             table.number("outcomes.limits-998", hospital -> limits(one, hospital, Funnel.ALARM));
         });
-        return table.ordered("outcomes.ordered.codes").with(comparison.hospitals());
+        return table.ordered("outcomes.ordered.names").with(comparison.hospitals());
     }
 
     private String limits(Funnel funnel, HospitalCounts hospital, double inside) {
