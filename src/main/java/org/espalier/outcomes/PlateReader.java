@@ -74,7 +74,8 @@ final class PlateReader {
         var past = end.flatMap(one -> angles.flatMap(films -> films.pastBefore(one.on())));
         var to = end.map(TetherEnd::on).orElseGet(() -> followedTo(tether));
         var never = never(tether);
-        var drift = angles.map(films -> films.drift(end.filter(one -> one.by() == TetherEnd.By.RELEASED), held(tether.physis())))
+        var drift = angles.map(films ->
+                        films.drift(end.filter(one -> one.by() == TetherEnd.By.RELEASED), held(tether.physis())))
                 .orElse(PlateAngles.Drift.NOT_DUE);
         return new PlateCourse(
                 treatment.child(),

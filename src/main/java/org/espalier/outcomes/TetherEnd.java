@@ -30,8 +30,7 @@ record TetherEnd(By by, LocalDate on) {
 
     /** Empty while it holds. */
     static Optional<TetherEnd> of(Treatment treatment, Tether tether) {
-        return all(treatment, tether)
-                .min(Comparator.comparing(TetherEnd::on).thenComparing(TetherEnd::by));
+        return all(treatment, tether).min(Comparator.comparing(TetherEnd::on).thenComparing(TetherEnd::by));
     }
 
     /** Every day on which it ceased to hold as before; after one it may have held again. */

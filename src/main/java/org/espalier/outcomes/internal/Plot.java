@@ -73,8 +73,7 @@ final class Plot {
     void below(double step, String text, String name) {
         for (double at = 0; at <= maxX + step / 1000; at += step) {
             rule(x(at), BOTTOM, x(at), BOTTOM + 4, Ink.INK);
-            write(x(at), BOTTOM + 17, Texts.text(text, at), Ink.QUIET)
-                    .with("text-anchor", "middle");
+            write(x(at), BOTTOM + 17, Texts.text(text, at), Ink.QUIET).with("text-anchor", "middle");
         }
         rule(LEFT, BOTTOM, RIGHT, BOTTOM, Ink.INK);
         write((LEFT + RIGHT) / 2, BOTTOM + 34, name, Ink.QUIET).with("text-anchor", "middle");
