@@ -223,7 +223,7 @@ class TreatmentStockBrowserTests {
             touch(button(page, "Record"), person);
             assertThat(page.getByText("Nothing was recorded; what you typed is kept"))
                     .isVisible();
-            assertThat(page.getByText("There are only 0 there.")).isVisible();
+            assertThat(page.getByText("None is there.")).isVisible();
             person.picture("treatment-stock-refused").assertAccessible();
             assertThat(treatment().procedures()).isEmpty();
             open(person, "record");

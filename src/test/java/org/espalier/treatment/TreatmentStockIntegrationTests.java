@@ -147,7 +147,7 @@ class TreatmentStockIntegrationTests {
         assertThatThrownBy(() -> record(placed(plate(), screw(), missing)))
                 .isInstanceOfSatisfying(StockRefused.class, refused -> {
                     assertThat(refused.reason()).isEqualTo(StockRefusal.Reason.SHORT);
-                    assertThat(refused.text()).startsWith("screw 24 mm: There are only 0 there.");
+                    assertThat(refused.text()).startsWith("screw 24 mm: None is there.");
                 });
         assertThat(on(here.store())).isEqualTo(3);
         assertThat(on(here.tray())).isEqualTo(8);

@@ -143,13 +143,16 @@ class ShelfView extends StockPage {
         var field = new IntegerField();
         field.setAriaLabel(Texts.text("stock.counted-of", StockText.of(line.product()), StockText.lots(line)));
         field.setMin(0);
+        field.setErrorMessage(Texts.text("stock.count.whole"));
         sheet.lines().stream()
                 .filter(one -> one.product().id().equals(line.product().id())
                         && one.lot().map(Lot::id).equals(lot))
                 .findFirst()
                 .ifPresent(one -> field.setValue(one.counted()));
         field.addValueChangeListener(change -> {
-            if (change.isFromClient() && change.getValue() != null && change.getValue() >= 0) {
+            if (change.isFromClient() && change.getValue() == null) {
+                field.setValue(change.getOldValue());
+            } else if (change.isFromClient() && change.getValue() >= 0) {
                 counts.count(sheet.id(), line.product().id(), lot, change.getValue());
             }
         });

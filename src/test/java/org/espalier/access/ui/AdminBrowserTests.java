@@ -76,6 +76,12 @@ class AdminBrowserTests {
             operator.picture("no-such-address-" + screen).assertAccessible().assertFits();
             operator.page().getByText("Go to what waits for you").click();
             assertThat(operator.page().getByText("What waits for you")).isVisible();
+            operator.settle().page().context().clearCookies();
+            operator.page().getByText("Access log").click();
+            assertThat(operator.page().getByText("You are signed in no longer")).isVisible();
+            operator.picture("signed-in-no-longer-" + screen).assertAccessible().assertFits();
+            operator.page().keyboard().press("Escape");
+            operator.page().waitForURL(url -> url.contains("login"));
         }
     }
 
