@@ -128,8 +128,10 @@ class MainLayout extends Composite<Div> implements RouterLayout, AfterNavigation
 
     private static Div person(CurrentStaff currentStaff, SiteService sites, AuthenticationContext authentication) {
         var who = new Anchor("account", currentStaff.name());
+        who.setTitle(currentStaff.name());
         var where = new Span(sites.mine().stream().map(Site::name).collect(Collectors.joining(" · ")));
         where.setClassName("small");
+        where.setTitle(where.getText());
         var out = new Button(Texts.text("shell.sign-out"), click -> authentication.logout());
         var person = new Div(new Div(who, where), out);
         person.setClassName("person");

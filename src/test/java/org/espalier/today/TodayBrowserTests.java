@@ -83,7 +83,7 @@ class TodayBrowserTests {
             assertThat(page.getByText("Nothing waits for you here")).isVisible();
             person.picture("today-empty-" + screen).assertAccessible().assertFits();
 
-            var child = child("Featherstonehaugh-Quillingworth", "Maximiliane Theodora");
+            var child = child("Wolfeschlegelsteinhausenbergerdorff-Featherstonehaugh", "Maximiliane Theodora");
             film(child, "READY", LocalDate.of(2026, 9, 1));
             film(child("Moss", "Ida"), "READY", LocalDate.of(2025, 11, 3));
             film(null, "RECEIVED", null);
@@ -97,6 +97,7 @@ class TodayBrowserTests {
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("who the child is"))
                     .click();
             assertThat(page.getByLabel("Given name")).hasValue("Begun");
+            person.open("child/" + child.value() + "/visits").picture("banner-long-name-" + screen).assertFits();
         }
     }
 

@@ -20,15 +20,12 @@ final class NearTargetText {
 
     static List<String> of(NearTarget near, LocalDate today) {
         var words = new ArrayList<String>();
+        words.add(listBy(near.listBy(), today));
         near.plate()
                 .ifPresentOrElse(
                         plate -> words.addAll(List.of(left(plate), arrival(plate.arrival()))),
                         () -> words.add(Texts.text("today.near-target.unknown")));
-        words.add(listBy(near.listBy(), today));
         near.filmsMissing().forEach(film -> words.add(film(film, today)));
-        if (near.plate().isPresent() && near.plate().get().lastFilm().isEmpty()) {
-            words.add(Texts.text("today.near-target.no-film"));
-        }
         if (near.dateMissing()) {
             words.add(Texts.text("today.near-target.no-date"));
         }
@@ -45,7 +42,10 @@ final class NearTargetText {
                 Math.abs(plate.left().degrees()),
                 Texts.of(into),
                 bound(plate.least()),
-                bound(plate.most()));
+                bound(plate.most()),
+                plate.lastFilm()
+                        .map(film -> Texts.text("today.near-target.by-film", DateText.of(film)))
+                        .orElseGet(() -> Texts.text("today.near-target.no-film")));
     }
 
     /** A bound may lie on the other side of the target than the middle does. */
