@@ -97,7 +97,9 @@ class TodayBrowserTests {
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("who the child is"))
                     .click();
             assertThat(page.getByLabel("Given name")).hasValue("Begun");
-            person.open("child/" + child.value() + "/visits").picture("banner-long-name-" + screen).assertFits();
+            person.open("child/" + child.value() + "/visits")
+                    .picture("banner-long-name-" + screen)
+                    .assertFits();
         }
     }
 
