@@ -61,18 +61,6 @@ class FilmErrorTests {
     }
 
     @Test
-    void scalesALengthByAMarkerWithItsError() {
-        MarkerLength length = MarkerLength.of(
-                new MarkerLength.Shown(new Length(412.0), new Length(0.7)),
-                new MarkerLength.Shown(new Length(28.6), new Length(0.2)),
-                new Length(25.4),
-                new Length(15),
-                new Length(1050));
-        assertThat(length.length().millimetres()).isCloseTo(365.9021, within(0.0001));
-        assertThat(length.standardError().millimetres()).isCloseTo(5.853, within(0.001));
-    }
-
-    @Test
     void letsTheShortJointLineDominateAnAngle() {
         Angle axis = PointingError.ofLine(new Length(1.5), new Length(350));
         Angle joint = PointingError.ofLine(new Length(1.0), new Length(70));

@@ -9,78 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A stiff plate as a link, and the bending of its screws; worked figures, last printed digit. */
-class PlateMechanicsTests {
-
-    @ParameterizedTest
-    @CsvSource({
-        "70,3,8,8,2,1.5686,1.5697,0.084,0.73",
-        "70,3,8,8,5,3.9179,3.9244,0.217,1.64",
-        "70,3,8,8,10,7.8278,7.8487,0.466,2.63",
-        "70,3,8,8,15,11.7408,11.7731,0.756,2.98",
-        "50,3,6,6,10,10.7773,10.8105,0.650,3.00",
-        "70,3,6,6,10,7.8362,7.8487,0.456,2.21",
-        "70,3,10,10,10,7.8199,7.8487,0.476,2.89"
-    })
-    void turnsTheJointByTheGrowthOfTheFarSide(
-            double width,
-            double standOff,
-            double below,
-            double above,
-            double growth,
-            double turn,
-            double byLever,
-            double nearGrowth,
-            double tilt) {
-        var plate = new RigidPlate(new Length(width), new Length(standOff), new Length(below), new Length(above));
-        RigidPlate.Position position = plate.after(new Length(growth));
-        assertThat(position.turn().degrees()).isCloseTo(turn, within(1e-4));
-        assertThat(plate.turnByLever(new Length(growth), new Length(0)).degrees())
-                .isCloseTo(byLever, within(1e-4));
-        assertThat(position.plateSideGrowth().millimetres()).isCloseTo(nearGrowth, within(1e-3));
-        assertThat(position.tilt().degrees()).isCloseTo(tilt, within(0.006));
-    }
-
-    @Test
-    void losesTheGrowthThatSlackUsesUp() {
-        assertThat(PLATE.turnByLever(new Length(10), new Length(1)).degrees()).isCloseTo(7.0639, within(1e-4));
-        assertThat(PLATE.after(new Length(9)).turn().degrees()).isCloseTo(7.0453, within(1e-3));
-    }
-
-    /**
-     * Width 70, stand-off 3, heads 8 mm from the growth plate: the point about which the epiphysis turns at the moment,
-     * by the difference of two positions, from the plate-side cortex; it drifts up with half the growth and outwards by
-     * less than 1 mm.
-     */
-    @ParameterizedTest
-    @CsvSource({"0.01,-3.00,0.00", "5,-3.30,2.61", "10,-3.61,5.23", "15,-3.83,7.88"})
-    void turnsAboutAPointThatDrifts(double growth, double across, double up) {
-        double step = 0.005;
-        var before = PLATE.after(new Length(growth - step));
-        var after = PLATE.after(new Length(growth + step));
-        double middleBefore = (growth - step + before.plateSideGrowth().millimetres()) / 2;
-        double middleAfter = (growth + step + after.plateSideGrowth().millimetres()) / 2;
-        double turned = after.turn().toRadians() - before.turn().toRadians();
-        assertThat(35 - (middleAfter - middleBefore) / turned).isCloseTo(across, within(0.011));
-        assertThat((middleBefore + middleAfter) / 2).isCloseTo(up, within(0.011));
-    }
-
-    /** A year's growth under a plate: 10 and 13 mm over 70, 6 mm over 60, stand-off 3. */
-    @ParameterizedTest
-    @CsvSource({"70,10,7.85,0.654", "70,13,10.20,0.850", "60,6,5.46,0.455"})
-    void turnsSoMuchAYear(double width, double growth, double aYear, double aMonth) {
-        var plate = new RigidPlate(new Length(width), new Length(3), new Length(8), new Length(8));
-        double turn = plate.turnByLever(new Length(growth), new Length(0)).degrees();
-        assertThat(turn).isCloseTo(aYear, within(0.006));
-        assertThat(turn / 12).isCloseTo(aMonth, within(6e-4));
-    }
-
-    @Test
-    void standsStillWithoutGrowth() {
-        assertThat(PLATE.after(new Length(0)).turn().degrees()).isCloseTo(0, within(1e-9));
-        assertThatIllegalArgumentException().isThrownBy(() -> PLATE.after(new Length(-1)));
-        assertThatIllegalArgumentException().isThrownBy(() -> PLATE.after(new Length(24)));
-    }
+/** The bending of a plate's screws; worked figures, last printed digit. */
+class ScrewLoadTests {
 
     @ParameterizedTest
     @CsvSource({
@@ -194,6 +124,4 @@ class PlateMechanicsTests {
                 * LoadIndex.of(shank, LoadIndex.Material.STEEL, 3000).momentPerNewton(new Length(exposed))
                 / shank.sectionModulus();
     }
-
-    private static final RigidPlate PLATE = new RigidPlate(new Length(70), new Length(3), new Length(8), new Length(8));
 }
