@@ -118,9 +118,8 @@ class EmergencyIntegrationTests {
         var database = network.owner();
         database.sql("alter table emergency_access disable trigger emergency_access_stays")
                 .update();
-        database.sql(
-                        "update emergency_access set valid = tstzrange(now() - interval '25 hours', now() - interval '1 hour')"
-                                + " where staff_id = ?")
+        database.sql("update emergency_access set valid = tstzrange(now() - interval '25 hours',"
+                        + " now() - interval '1 hour') where staff_id = ?")
                 .param(surgeon)
                 .update();
         database.sql("alter table emergency_access enable trigger emergency_access_stays")

@@ -160,8 +160,8 @@ class SituationTableIntegrationTests {
     private void share(UUID site, String state, String ended) {
         network.owner()
                 .sql("insert into shared_care (id, site_id, to_site, child_id, child_name, birth_date, why, state,"
-                        + " asked_at, answered_at, ended_at) values (uuidv7(), ?, ?, ?, 'x', '2016-05-20', 'seen there',"
-                        + " ?, now(), now(), " + ended + ")")
+                        + " asked_at, answered_at, ended_at) values (uuidv7(), ?, ?, ?, 'x', '2016-05-20',"
+                        + " 'seen there', ?, now(), now(), " + ended + ")")
                 .params(hospital.site().value(), site, hospital.child().value(), state)
                 .update();
     }

@@ -86,7 +86,8 @@ final class VisitRuleBenchmark {
         Outcome forecast = outcome(Way.BY_FORECAST, false);
         Outcome forecastRecalled = outcome(Way.BY_FORECAST, true);
         System.out.println(
-                "| next look | recall | visits a limb | > 2° past | > 5° past | > 2° short | outside ±2° | short whatever the rule |");
+                "| next look | recall | visits a limb | > 2° past | > 5° past | > 2° short | outside ±2° | short"
+                        + " whatever the rule |");
         System.out.println("|---|---|---|---|---|---|---|---|");
         say("every 3 to 4 months", "no", usual);
         say("every 3 to 4 months", "yes", usualRecalled);

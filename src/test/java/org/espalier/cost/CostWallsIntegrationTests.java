@@ -230,8 +230,8 @@ class CostWallsIntegrationTests {
         var administrator = administrator();
         network.as(administrator, () -> charges.ofAccount(account));
         assertThat(network.owner()
-                        .sql(
-                                "select count(*) from access_entry where staff_id = ? and subject = 'costs' and ? = any(children)")
+                        .sql("select count(*) from access_entry where staff_id = ? and subject = 'costs'"
+                                + " and ? = any(children)")
                         .params(administrator, hospital.child().value())
                         .query(Long.class)
                         .single())

@@ -177,8 +177,8 @@ class CourseIntegrationTests {
                 .extracting(CourseModel.Mark::look)
                 .containsExactly(CourseModel.Look.PLATE, CourseModel.Look.PLATE_PARKED);
         assertThat(rows.getFirst().marks().getLast().text())
-                .isEqualTo(
-                        "Since 04‑May‑2026: plate, 2 screws, Right proximal tibia, lateral side. Metaphyseal screw out, plate left.");
+                .isEqualTo("Since 04‑May‑2026: plate, 2 screws, Right proximal tibia, lateral side."
+                        + " Metaphyseal screw out, plate left.");
         assertThat(rows.get(1).marks().getFirst().text())
                 .isEqualTo("10‑Jun‑2025: Plate placed – Right proximal tibia, lateral side");
         assertThat(rows.getLast().marks().getFirst().text()).startsWith("01‑Feb‑2025: bone age 9y 0m at age 8y 8m. ");

@@ -135,8 +135,8 @@ class FilmOrderServiceIntegrationTests {
         happened(id, new FilmHappening.NotTaken("has a fever"));
         assertThatThrownBy(() -> network.owner()
                         .sql("insert into film_order_step (id, site_id, recorded_site, child_id, order_id, kind,"
-                                + " recorded_at) select ?, site_id, site_id, child_id, id, 'TAKEN', now() from film_order"
-                                + " where id = ?")
+                                + " recorded_at) select ?, site_id, site_id, child_id, id, 'TAKEN', now()"
+                                + " from film_order where id = ?")
                         .params(ids.next(), id.value())
                         .update())
                 .rootCause()

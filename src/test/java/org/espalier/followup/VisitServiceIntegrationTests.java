@@ -172,8 +172,8 @@ class VisitServiceIntegrationTests {
         done(new Happening.Arrived(today, Optional.empty()));
 
         assertThatThrownBy(() -> network.owner()
-                        .sql(
-                                "update visit set outcome_on = outcome_on - 1 where child_id = ? and closed_at is not null")
+                        .sql("update visit set outcome_on = outcome_on - 1 where child_id = ?"
+                                + " and closed_at is not null")
                         .param(child.value())
                         .update())
                 .hasMessageContaining("a row of visit is a fact");

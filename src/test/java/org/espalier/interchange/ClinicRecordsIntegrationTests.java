@@ -143,8 +143,8 @@ class ClinicRecordsIntegrationTests {
                 7,Brought,In,2014-01-01,female
                 """);
         Files.writeString(where.resolve("procedures.csv"), """
-                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,theatre_minutes,anaesthesia_minutes,\
-                kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
+                local_number,procedure,date,elsewhere,surgeon,note,next_date,next_why,theatre_minutes,\
+                anaesthesia_minutes,kind,side,bone,end,plate_side,implant,description,pieces,lots,fate,answers
                 7,1,2024-02-05,no,,,2024-05-01,film,%s,,osteotomy,L,,,,,plate and screws,5,"%s",,
                 """.formatted(
                 minutes,

@@ -87,8 +87,8 @@ class ForecastCommandTests {
         assertThat(outcome.status()).isZero();
         assertThat(outcome.out().lines().findFirst())
                 .hasValue(
-                        "limb_id,n_films,kind,horizon_months,unit,q05,q10,q15,q20,q25,q30,q35,q40,q45,q50,q55,q60,q65,q70,"
-                                + "q75,q80,q85,q90,q95,p");
+                        "limb_id,n_films,kind,horizon_months,unit,q05,q10,q15,q20,q25,q30,q35,q40,q45,q50,q55,q60,q65,"
+                                + "q70,q75,q80,q85,q90,q95,p");
         assertThat(outcome.rows("angle")).hasSize(5);
         assertThat(outcome.rows("cross")).hasSize(4);
         assertThat(outcome.rows("fail")).hasSize(4);

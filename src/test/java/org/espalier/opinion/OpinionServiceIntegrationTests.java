@@ -243,9 +243,9 @@ class OpinionServiceIntegrationTests {
         asker.does(() -> closings.outcome(thread, ids.next(), year));
         assertOutcomeDue(Optional.empty());
         network.owner()
-                .sql(
-                        "insert into care_change (id, site_id, recorded_site, child_id, kind, on_day, recorded_at)"
-                                + " select uuidv7(), site_id, site_id, id, 'MATURE', current_date, now() from child where id = ?")
+                .sql("insert into care_change (id, site_id, recorded_site, child_id, kind, on_day, recorded_at)"
+                        + " select uuidv7(), site_id, site_id, id, 'MATURE', current_date, now()"
+                        + " from child where id = ?")
                 .param(child.value())
                 .update();
         assertOutcomeDue(Optional.of(Outcome.Horizon.MATURITY));

@@ -152,9 +152,8 @@ class OpinionWallsIntegrationTests {
     @Test
     void itEndsByItself() {
         network.owner()
-                .sql(
-                        "update opinion_member set opens_at = now() - interval '2 days', ends_at = now() - interval '1 second'"
-                                + " where thread_id = ? and staff_id = ?")
+                .sql("update opinion_member set opens_at = now() - interval '2 days',"
+                        + " ends_at = now() - interval '1 second' where thread_id = ? and staff_id = ?")
                 .params(thread.value(), colleague.staff())
                 .update();
         assertLockedOut();
@@ -216,9 +215,9 @@ class OpinionWallsIntegrationTests {
         colleague.does(() -> films.open(thread, shown));
         colleague.does(() -> films.open(thread, shown));
         assertThat(network.owner()
-                        .sql(
-                                "select deed || ' ' || subject || ' ' || (children = array[cast(? as uuid)])"
-                                        + " from access_entry where staff_id = ? and site_id = ? and deed in ('OPENED', 'FILM')")
+                        .sql("select deed || ' ' || subject || ' ' || (children = array[cast(? as uuid)])"
+                                + " from access_entry where staff_id = ? and site_id = ?"
+                                + " and deed in ('OPENED', 'FILM')")
                         .params(child.value(), colleague.staff(), asker.site().value())
                         .query(String.class)
                         .list())

@@ -184,8 +184,8 @@ class PatientWallsIntegrationTests {
         network.as(nurse, () -> patients.find(here, "Walled", Locale.ENGLISH));
         network.as(nurse, () -> examinations.of(child));
         var looks = network.owner()
-                .sql(
-                        "select distinct deed || ' ' || subject from access_entry where staff_id = ? and ? = any(children)")
+                .sql("select distinct deed || ' ' || subject from access_entry where staff_id = ?"
+                        + " and ? = any(children)")
                 .params(nurse, child.value())
                 .query(String.class)
                 .list();

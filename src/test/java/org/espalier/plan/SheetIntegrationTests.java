@@ -173,14 +173,14 @@ class SheetIntegrationTests {
                 .contains("By Salenius and Vankka", "from memory, not checked")
                 .contains("8.9\u00b0 varus on 03‑Aug‑2026, at 21m")
                 .contains("1.3 SD towards varus")
-                .contains(
-                        "%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not published")
+                .contains("%DT > 50 under 4 years (from 88\u00b0 and 87\u00b0) | beyond it: called tibia vara | not"
+                        + " published")
                 .contains("MDA, mid-shaft line | 12.3\u00b0 varus on 03‑Aug‑2026")
                 .contains("19.5 % of bows that straightened lie above it, 12.2 % of tibia vara below it")
-                .contains(
-                        "MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too (1 of 56 limbs)")
-                .contains(
-                        "MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so too | 0.26 |")
+                .contains("MDA > 11 | beyond it: called tibia vara | 2 % of bows that straightened were called so too"
+                        + " (1 of 56 limbs)")
+                .contains("MDA > 13 | not beyond it: called a bow that straightens | 23 % of tibia vara were called so"
+                        + " too | 0.26 |")
                 .contains("%DT, from 90\u00b0 and 90\u00b0 | no share")
                 .contains("Right HKA 10.0\u00b0 varus on 03‑Aug‑2026; Left HKA 10.0\u00b0 varus")
                 .contains("Plate not before")
@@ -214,16 +214,16 @@ class SheetIntegrationTests {
         var child = reader.child(surgeon, TestCourse.BIRTH);
         reader.signed(surgeon, reader.film(surgeon, child, LocalDate.of(2026, 8, 3)));
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
-                .contains(
-                        "The tibia 15.0\u00b0 varus: mMPTA 72.0\u00b0 against 87\u00b0; film from the front of 03‑Aug‑2026")
+                .contains("The tibia 15.0\u00b0 varus: mMPTA 72.0\u00b0 against 87\u00b0; film from the front of"
+                        + " 03‑Aug‑2026")
                 .contains("No film from the side");
         var earlier = reader.film(surgeon, child, LocalDate.of(2025, 6, 2));
         reader.signedFromTheSide(surgeon, earlier, Side.RIGHT, 5);
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of()))
                 .contains("5.0\u00b0 procurvatum: bend of the shaft 5.0\u00b0; film from the side of 02‑Jun‑2025")
-                .contains(
-                        "Caution: the two films are not of one day. That from the side is of 02‑Jun‑2025, 14m (427 days)"
-                                + " before that from the front of 03‑Aug‑2026");
+                .contains("Caution: the two films are not of one day. That from the side is of 02‑Jun‑2025, 14m (427"
+                        + " days)"
+                        + " before that from the front of 03‑Aug‑2026");
         var sameDay = reader.film(surgeon, child, LocalDate.of(2026, 8, 3));
         reader.signedFromTheSide(surgeon, sameDay, Side.RIGHT, 8);
         assertThat(words(
@@ -250,10 +250,10 @@ class SheetIntegrationTests {
                 var place = "%s,%s,%s,%s,%s,%s,15,%s"
                         .formatted(cut.x1(), cut.y1(), cut.x2(), cut.y2(), cut.hx(), cut.hy(), start.kind());
                 boolean letter = start.bone() == Bone.FEMUR;
-                var answer = session.bytes(
-                        "api/children/" + child.value() + "/plan?sheet=osteotomy&limb=" + side
-                                + "&paper=" + (letter ? "LETTER" : "A4") + "&cut=" + place
-                                + "&varus=15&procurvatum=10&torsion=25&fragment=PROXIMAL&width=40&radius=40&diameter=25&below=15");
+                var answer = session.bytes("api/children/" + child.value() + "/plan?sheet=osteotomy&limb=" + side
+                        + "&paper=" + (letter ? "LETTER" : "A4") + "&cut=" + place
+                        + "&varus=15&procurvatum=10&torsion=25&fragment=PROXIMAL&width=40&radius=40"
+                        + "&diameter=25&below=15");
                 assertThat(answer.statusCode()).isEqualTo(200);
                 var name = "film-%s-%s-%s".formatted(side, start.bone(), start.kind());
                 assertThat(SheetPictures.pictures(answer.body())).isEqualTo(3);
@@ -306,7 +306,7 @@ class SheetIntegrationTests {
         var place =
                 "%s,%s,%s,%s,%s,%s,6".formatted(start.x1(), start.y1(), start.x2(), start.y2(), start.hx(), start.hy());
         assertThat(words(child, SheetKind.OSTEOTOMY, Map.of("cut", place)))
-                .contains(
-                        "Film of 03‑Aug‑2026: the tibia cut straight across, what lies below turned 6.0\u00b0 outwards");
+                .contains("Film of 03‑Aug‑2026: the tibia cut straight across, what lies below turned 6.0\u00b0"
+                        + " outwards");
     }
 }

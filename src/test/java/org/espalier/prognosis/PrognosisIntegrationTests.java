@@ -329,8 +329,8 @@ class PrognosisIntegrationTests {
                             select r.id from reading r join film f on f.id = r.film_id
                             where r.child_id = :child order by f.taken_on limit 1),
                         films as (
-                            insert into film select (jsonb_populate_record(f, jsonb_build_object('id', gen_random_uuid(),
-                                'taken_on', f.taken_on + :days, 'sop_instance_uid', null,
+                            insert into film select (jsonb_populate_record(f, jsonb_build_object(
+                                'id', gen_random_uuid(), 'taken_on', f.taken_on + :days, 'sop_instance_uid', null,
                                 'sha256', encode(sha256((f.id::text || :days)::bytea), 'hex')))).*
                             from film f where child_id = :child order by taken_on limit 1 returning id),
                         readings as (

@@ -38,7 +38,9 @@ class ReadersPaceBrowserTests {
     /** Counts what the browser itself sees of pointer and keys. */
     private static final String COUNTING = """
             window.actions = 0;
-            for (const kind of ['pointerdown', 'keydown', 'wheel']) addEventListener(kind, () => window.actions++, true);
+            for (const kind of ['pointerdown', 'keydown', 'wheel']) {
+                addEventListener(kind, () => window.actions++, true);
+            }
             """;
 
     @LocalServerPort

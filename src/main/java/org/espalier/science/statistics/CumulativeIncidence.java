@@ -20,17 +20,17 @@ import java.util.function.ToIntFunction;
  * </pre>
  *
  * <p>Those still on their way at a time count as followed at that time: an end on the same day comes before it. The
- * shares of all ends and of those at none add up to 1. One less Kaplan and Meier's survivor of one end, taking the other
- * ends for still on their way, would be too high. The variance is the delta method on counts drawn anew at each time;
- * with one end it is Greenwood's and the limits are the log-log limits of the survivor, and with everybody followed to
- * an end it is F (1 − F)/n.
+ * shares of all ends and of those at none add up to 1. One less Kaplan and Meier's survivor of one end would be too
+ * high: it takes the other ends for still on their way. The variance is the delta method on counts drawn anew at each
+ * time; with one end it is Greenwood's and the limits are the log-log limits of the survivor, and with everybody
+ * followed to an end it is F (1 − F)/n.
  *
  * <p>Whoever is still on the way is taken to be no different from the others, and all to be independent of each other:
- * two legs of one child are not. A time is the day on which an end was seen; it came at some time since the look before.
+ * two legs of one child are not. A time is the day on which an end was seen; it came some time after the look before.
  *
  * <p>Source: Aalen and Johansen, Scand J Stat 1978;5:141; variance: Marubini and Valsecchi, Analysing Survival Data,
- * Wiley 1995, chapter 10, and Allignol, Schumacher and Beyersmann, Biom J 2010;52:126 for preferring this kind (all from
- * memory; the variance derived anew). Error: sums of doubles; limits are rough below about ten still followed.
+ * Wiley 1995, chapter 10, and Allignol, Schumacher and Beyersmann, Biom J 2010;52:126 for preferring this kind (all
+ * from memory; the variance derived anew). Error: sums of doubles; limits are rough below about ten still followed.
  *
  * @param <C> the ends
  */

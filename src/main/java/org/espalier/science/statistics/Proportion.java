@@ -7,7 +7,8 @@ import org.hipparchus.distribution.continuous.BetaDistribution;
  *
  * <pre>
  * Wilson   (r + z²/2 ± z √(r (n − r)/n + z²/4)) / (n + z²)      z = 1.959964
- * exact    B(0.025; r, n − r + 1) to B(0.975; r + 1, n − r)     B quantile of the beta distribution; 0 at r = 0, 1 at r = n
+ * exact    B(0.025; r, n − r + 1) to B(0.975; r + 1, n − r)     B quantile of the beta distribution;
+ *                                                       0 at r = 0, 1 at r = n
  * </pre>
  *
  * <p>Wilson's interval covers 95 % on the average of true shares and is the one to show. The exact one covers never

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Whether failures come oftener than was foretold, case by case: the risk-adjusted log-likelihood CUSUM, and the running
- * sum of failures less those expected.
+ * Whether failures come oftener than was foretold, case by case: the risk-adjusted log-likelihood CUSUM, and the
+ * running sum of failures less those expected.
  *
  * <pre>
  * X = max(0, X before + W)     X starts at 0; the chart signals at X ≥ h

@@ -150,8 +150,8 @@ class SessionsIntegrationTests {
     void aPasskeyRemovedIsGoneAndEndsTheOthersButNobodyRemovesThatOfAColleague() {
         var session = signedIn();
         network.owner()
-                .sql(
-                        "insert into passkey values (?, ?, '', 0, true, false, false, '', '', '', 'Fern, Linux', now(), now())")
+                .sql("insert into passkey values (?, ?, '', 0, true, false, false, '', '', '', 'Fern, Linux', now(),"
+                        + " now())")
                 .params(nurse.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8), nurse)
                 .update();
         var key = network.as(nurse, passkeys::mine).getFirst();

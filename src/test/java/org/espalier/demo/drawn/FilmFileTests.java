@@ -96,7 +96,8 @@ class FilmFileTests {
         String script = """
                 import pydicom, sys
                 d = pydicom.dcmread(sys.argv[1])
-                print(d.PatientName.family_name, d.Rows, d.Columns, d.BitsStored, int(d.pixel_array.astype('int64').sum()))
+                pixels = int(d.pixel_array.astype('int64').sum())
+                print(d.PatientName.family_name, d.Rows, d.Columns, d.BitsStored, pixels)
                 """;
         long sum = 0;
         for (short value : film.stored()) {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Ages of two printed tables (a textbook chapter on unequal limbs, tables 46.1 and 46.2, read in an excerpt), in months. */
+/** Ages in months of two printed tables: a textbook chapter on unequal limbs, tables 46.1 and 46.2, in an excerpt. */
 class BoneAgeSignTests {
 
     @ParameterizedTest

@@ -64,8 +64,8 @@ class GrowthLeftTests {
 
     /**
      * A boy of 10 with an average femur of 36.29 cm and tibia of 28.53 cm: 47.23 and 37.29 cm when grown by the 1964
-     * lengths, 1.31 times as long by the multiplier. Longer by 2 and 1 cm on one side from birth on: 2 · 47.23/36.29 + 1
-     * · 37.29/28.53 = 2.603 + 1.307 cm by the lengths, 3.93 cm by the multiplier.
+     * lengths, 1.31 times as long by the multiplier. Longer by 2 and 1 cm on one side from birth on: 2 · 47.23/36.29 +
+     * 1 · 37.29/28.53 = 2.603 + 1.307 cm by the lengths, 3.93 cm by the multiplier.
      */
     @Test
     void reckonsLengthAndDifferenceAtMaturityByTwoWays() {

@@ -55,8 +55,8 @@ class CumulativeIncidenceTests {
     }
 
     /**
-     * Survivor, Greenwood's standard error and log-log limits of the data above, worked out outside this program, to the
-     * last digit.
+     * Survivor, Greenwood's standard error and log-log limits of the data above, worked out outside this program, to
+     * the last digit.
      */
     @ParameterizedTest(name = "week {0}")
     @CsvSource({
@@ -85,7 +85,7 @@ class CumulativeIncidenceTests {
         assertThat(REMISSION.ofAny(week)).contains(estimate);
     }
 
-    /** 8 of 21 untreated still in remission after week 10, standard error 0.106: Cox and Oakes, table 1.1 in a lecture. */
+    /** 8 of 21 untreated in remission after week 10, standard error 0.106: Cox and Oakes, table 1.1 in a lecture. */
     @Test
     void givesTheBinomialErrorWhereAllAreFollowedToTheEnd() {
         var untreated =
@@ -141,8 +141,8 @@ class CumulativeIncidenceTests {
     }
 
     /**
-     * By the definition of the delta method: the share is moved by each count in turn, numerically, and the counts of one
-     * time vary together as drawn from those then followed.
+     * By the definition of the delta method: the share is moved by each count in turn, numerically, and the counts of
+     * one time vary together as drawn from those then followed.
      */
     @Test
     void givesTheVarianceOfTheDeltaMethod() {

@@ -87,8 +87,8 @@ class RiskAdjustedChartTests {
     }
 
     /**
-     * Average number of cases to a signal at chances of 0.10, with the odds as foretold and doubled: 240.5 and 44.5 for h
-     * = 2, 839.8 and 75.2 for h = 3 by a Markov chain, 478 and 59.8 for h = 2.5 simulated, all outside this program.
+     * Average number of cases to a signal at chances of 0.10, with the odds as foretold and doubled: 240.5 and 44.5 for
+     * h = 2, 839.8 and 75.2 for h = 3 by a Markov chain, 478 and 59.8 for h = 2.5 simulated, all outside this program.
      * Tolerance: four standard errors of 4000 runs, and 2 % for the simulated ones.
      */
     @ParameterizedTest(name = "h = {0}, true chance {1}")
