@@ -3,14 +3,12 @@ package org.espalier.course.internal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.espalier.course.Course;
 import org.espalier.course.CourseSheet;
 import org.espalier.kit.DateText;
-import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Who;
+import org.espalier.kit.paper.IdentityHead;
 import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
@@ -60,15 +58,15 @@ final class CoursePaper {
         var sequence = root.fo("page-sequence").with("master-reference", "page");
         foot(sequence.fo("static-content").with("flow-name", "xsl-region-after"), side);
         var body = sequence.fo("flow").with("flow-name", "xsl-region-body");
-        banner(body);
-        block(body, Texts.text("course.paper.title", Texts.of(side)))
+        IdentityHead.begin(body, course.child().who(), course.today());
+        body.block(Texts.text("course.paper.title", Texts.of(side)))
                 .with("font-size", "13pt")
                 .with("font-weight", "600")
                 .with("color", Ink.of(side))
                 .with("space-before", "3mm");
         var films = films(side);
         if (films.isEmpty()) {
-            block(body, Texts.text("course.paper.none")).with("space-before", "4mm");
+            body.block(Texts.text("course.paper.none")).with("space-before", "4mm");
             return;
         }
         CourseDrawing.draw(
@@ -78,44 +76,11 @@ final class CoursePaper {
                 body.fo("block").with("space-before", "2mm").fo("instream-foreign-object"));
         sheet.chart().fans().stream()
                 .filter(fan -> fan.track().endsWith("-" + side.letter()))
-                .forEach(fan -> block(body, fan.text()).with("font-size", "8pt"));
+                .forEach(fan -> body.block(fan.text()).with("font-size", "8pt"));
         table(body, films, side);
-        block(body, Texts.text("course.paper.unchanged"))
+        body.block(Texts.text("course.paper.unchanged"))
                 .with("space-before", "1.5mm")
                 .with("font-size", "8pt");
-    }
-
-    private void banner(Markup body) {
-        var who = course.child().who();
-        var banner = block(body, IdentityBanner.name(who))
-                .with("font-size", "13pt")
-                .with("font-weight", "600")
-                .with("border-bottom", "0.5pt solid " + Ink.RULE)
-                .with("padding-bottom", "1.5mm");
-        facts(who).forEach(fact -> banner.fo("inline")
-                .with("font-size", "9pt")
-                .with("font-weight", "400")
-                .text("\u2003" + fact));
-    }
-
-    private Stream<String> facts(Who who) {
-        return switch (who) {
-            case Who.Named named ->
-                Stream.of(
-                        Texts.text("kit.born") + " " + DateText.born(named.birthDate(), course.today()),
-                        Texts.text("kit.sex") + " "
-                                + Optional.ofNullable(named.sex())
-                                        .map(Texts::of)
-                                        .orElseGet(() -> notKnown()),
-                        Texts.text("kit.number") + " "
-                                + Optional.ofNullable(named.localNumber()).orElseGet(() -> notKnown()));
-            case Who.Initialled initialled ->
-                Stream.of(Texts.text("kit.age") + " " + DateText.of(initialled.ageOn(course.today())));
-        };
-    }
-
-    private static String notKnown() {
-        return Texts.text("kit.not-known");
     }
 
     /** The films read on the side, the newest first. */
@@ -128,7 +93,7 @@ final class CoursePaper {
 
     private void table(Markup body, List<CourseSheet.FilmEntry> films, Side side) {
         var all = films.size() <= MOST_FILMS;
-        block(body, all ? Texts.text("course.paper.all") : Texts.text("course.paper.latest", MOST_FILMS, films.size()))
+        body.block(all ? Texts.text("course.paper.all") : Texts.text("course.paper.latest", MOST_FILMS, films.size()))
                 .with("space-before", "3mm")
                 .with("font-size", "8pt");
         var table = body.fo("table")
@@ -171,8 +136,8 @@ final class CoursePaper {
                 .with("color", Ink.QUIET)
                 .with("border-top", "0.5pt solid " + Ink.RULE)
                 .with("padding-top", "1mm");
-        foot.fo("block").text(Texts.text("course.paper.units") + " " + sheet.radiation());
-        foot.fo("block").text(Texts.text("course.caution"));
+        foot.block(Texts.text("course.paper.units") + " " + sheet.radiation());
+        foot.block(Texts.text("course.caution"));
         foot.fo("block")
                 .text(Texts.text(
                                 "course.paper.made",
@@ -182,15 +147,11 @@ final class CoursePaper {
                         + "\u2003" + Texts.text("course.paper.page", side.ordinal() + 1));
     }
 
-    private static Markup block(Markup parent, String text) {
-        return parent.fo("block").text(text);
-    }
-
     private static Markup cell(Markup row, String text) {
         var cell = row.fo("table-cell")
                 .with("padding", "0.5mm 1mm 0.5mm 0")
                 .with("border-bottom", "0.4pt solid " + Ink.RULE);
-        cell.fo("block").text(text);
+        cell.block(text);
         return cell;
     }
 }

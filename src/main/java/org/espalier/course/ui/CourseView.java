@@ -74,7 +74,7 @@ class CourseView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         if (!sheet.sources().isEmpty()) {
             page.add(sources(sheet));
         }
-        page.add(PageParts.paragraph("caution", Texts.text("course.caution")));
+        page.add(PageParts.caution("course.caution"));
     }
 
     private static Component chart(CourseSheet sheet) {

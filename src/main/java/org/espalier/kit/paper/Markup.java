@@ -36,6 +36,11 @@ public record Markup(Element element) {
         return add(FO, "fo:" + name);
     }
 
+    /** Adds a paragraph. */
+    public Markup block(String text) {
+        return fo("block").text(text);
+    }
+
     /** Adds an element of a drawing. */
     public Markup svg(String name) {
         return add(SVG, "svg:" + name);

@@ -3,13 +3,12 @@ package org.espalier.plan.internal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
 import org.espalier.kit.Texts;
-import org.espalier.kit.Who;
+import org.espalier.kit.paper.IdentityHead;
 import org.espalier.kit.paper.Ink;
 import org.espalier.kit.paper.Markup;
 import org.espalier.kit.paper.PaperPrinter;
@@ -66,39 +65,12 @@ final class SheetPaper {
         var sequence = root.fo("page-sequence").with("master-reference", "page");
         foot(sequence.fo("static-content").with("flow-name", "xsl-region-after"));
         var body = sequence.fo("flow").with("flow-name", "xsl-region-body");
-        banner(body);
-        block(body, sheet.title())
+        IdentityHead.begin(body, sheet.who(), sheet.today());
+        body.block(sheet.title())
                 .with("font-size", "13pt")
                 .with("font-weight", "600")
                 .with("space-before", "3mm");
         sheet.parts().forEach(part -> part(body, part));
-    }
-
-    private void banner(Markup body) {
-        var banner = block(body, IdentityBanner.name(sheet.who()))
-                .with("font-size", "13pt")
-                .with("font-weight", "600")
-                .with("border-bottom", "0.5pt solid " + Ink.RULE)
-                .with("padding-bottom", "1.5mm");
-        facts(sheet.who()).forEach(fact -> banner.fo("inline")
-                .with("font-size", "9pt")
-                .with("font-weight", "400")
-                .text("\u2003" + fact));
-    }
-
-    private Stream<String> facts(Who who) {
-        var sex = Optional.ofNullable(who.sex()).map(Texts::of).orElseGet(() -> Texts.text("kit.not-known"));
-        return switch (who) {
-            case Who.Named named ->
-                Stream.of(
-                        Texts.text("kit.born") + " " + DateText.born(named.birthDate(), sheet.today()),
-                        Texts.text("kit.sex") + " " + sex,
-                        Texts.text("kit.number") + " "
-                                + Optional.ofNullable(named.localNumber())
-                                        .orElseGet(() -> Texts.text("kit.not-known")));
-            case Who.Initialled initialled ->
-                Stream.of(Texts.text("kit.age") + " " + DateText.of(initialled.ageOn(sheet.today())));
-        };
     }
 
     private static void part(Markup body, Sheet.Part part) {
@@ -121,12 +93,12 @@ final class SheetPaper {
                 heading(body, heading);
                 ChoicesPaper.table(body, options);
             }
-            case Sheet.Note(var text) -> block(body, text).with("space-before", "1.5mm");
+            case Sheet.Note(var text) -> body.block(text).with("space-before", "1.5mm");
             case Sheet.Drawing drawing -> drawing(body, drawing);
             case Sheet.Paper(var drawing) -> drawing(body, drawing);
             case Sheet.Offer(var heading, var numbers) -> {
                 heading(body, heading);
-                numbers.forEach(number -> block(body, number.words()).with("space-before", "0.8mm"));
+                numbers.forEach(number -> body.block(number.words()).with("space-before", "0.8mm"));
             }
         }
     }
@@ -141,11 +113,11 @@ final class SheetPaper {
                         .fo("instream-foreign-object")
                         .with("content-width", "scale-down-to-fit")
                         .with("width", "100%"));
-        block(body, drawing.inWords()).with("font-size", "8pt").with("color", Ink.QUIET);
+        body.block(drawing.inWords()).with("font-size", "8pt").with("color", Ink.QUIET);
     }
 
     private static void heading(Markup body, String heading) {
-        block(body, heading)
+        body.block(heading)
                 .with("font-size", "10.5pt")
                 .with("font-weight", "600")
                 .with("space-before", "3.5mm")
@@ -195,7 +167,7 @@ final class SheetPaper {
         var cell = row.fo("table-cell")
                 .with("padding", "0.6mm 1.5mm 0.6mm 0")
                 .with("border-bottom", "0.4pt solid " + Ink.RULE);
-        cell.fo("block").text(text);
+        cell.block(text);
         return cell;
     }
 
@@ -205,15 +177,11 @@ final class SheetPaper {
                 .with("color", Ink.QUIET)
                 .with("border-top", "0.5pt solid " + Ink.RULE)
                 .with("padding-top", "1mm");
-        sheet.cautions().forEach(caution -> block(foot, caution));
+        sheet.cautions().forEach(foot::block);
         var time = DateTimeFormatter.ofPattern("HH:mm", Texts.language()).format(now);
-        block(foot, Texts.text("plan.paper.made", DateText.of(now.toLocalDate()), time));
+        foot.block(Texts.text("plan.paper.made", DateText.of(now.toLocalDate()), time));
         var whose =
-                block(foot, Texts.text("plan.paper.whose", IdentityBanner.name(sheet.who()), sheet.title()) + "\u2003");
+                foot.block(Texts.text("plan.paper.whose", IdentityBanner.name(sheet.who()), sheet.title()) + "\u2003");
         whose.with("font-weight", "600").fo("page-number");
-    }
-
-    private static Markup block(Markup parent, String text) {
-        return parent.fo("block").text(text);
     }
 }
