@@ -33,6 +33,7 @@ import org.espalier.access.Site;
 import org.espalier.access.SiteId;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -63,15 +64,13 @@ class AccessLogView extends Composite<Div> implements HasDynamicTitle {
         list.addClassNames("admin-list", "log");
         empty.addClassName("empty");
         empty.setText(Texts.text("access.log.empty"));
-        var question = new Paragraph(Texts.text("access.log.question"));
-        question.addClassName("question");
+        var question = PageParts.paragraph("question", Texts.text("access.log.question"));
         var form = new Div(
                 number,
                 new Button(Texts.text("access.log.find"), click -> find()),
                 new Button(Texts.text("access.log.check"), click -> check()));
         form.addClassName("admin-form");
-        var order = new Paragraph(Texts.text("access.log.order"));
-        order.addClassName("small");
+        var order = PageParts.paragraph("small", Texts.text("access.log.order"));
         getContent().addClassName("screen");
         getContent().add(new H1(Texts.text("access.log")), question, form, seals, said, order, list, older, empty);
         log.lastCheck().ifPresentOrElse(seals::show, seals::showNone);

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.textfield.TextField;
@@ -19,6 +18,7 @@ import org.espalier.access.EmergencyService;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.MomentText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -41,10 +41,8 @@ class EmergenciesView extends Composite<Div> implements HasDynamicTitle {
         list.addClassName("admin-list");
         empty.addClassName("empty");
         empty.setText(Texts.text("access.emergencies.none"));
-        var question = new Paragraph(Texts.text("access.emergencies.question"));
-        question.addClassName("question");
-        var order = new Paragraph(Texts.text("access.emergencies.order"));
-        order.addClassName("small");
+        var question = PageParts.paragraph("question", Texts.text("access.emergencies.question"));
+        var order = PageParts.paragraph("small", Texts.text("access.emergencies.order"));
         getContent().addClassName("screen");
         getContent().add(new H1(Texts.text("access.emergencies")), question, order, list, empty);
         refresh();

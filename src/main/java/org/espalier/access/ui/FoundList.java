@@ -10,6 +10,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** A list by name of which the first stand there at once; the others are found by a part of what they are called. */
@@ -40,8 +41,7 @@ final class FoundList<T> extends Composite<Div> {
         find.addValueChangeListener(change -> find());
         list.addClassName("admin-list");
         others.addClassName("small");
-        var order = new Paragraph(Texts.text("access.by-name"));
-        order.addClassName("small");
+        var order = PageParts.paragraph("small", Texts.text("access.by-name"));
         getContent().add(find, order, list, others);
     }
 

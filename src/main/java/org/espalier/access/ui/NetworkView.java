@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Menu;
 import com.vaadin.flow.router.Route;
@@ -14,6 +13,7 @@ import org.espalier.access.SignOnService;
 import org.espalier.access.SiteService;
 import org.espalier.access.SiteTokenService;
 import org.espalier.access.StaffService;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** Where the operator keeps the network: its hospitals, who works in them, and the keys of their archives. */
@@ -29,8 +29,7 @@ class NetworkView extends Composite<Div> implements HasDynamicTitle {
             SecondFactorService factors,
             SignOnService signOn,
             SessionService sessions) {
-        var question = new Paragraph(Texts.text("access.network.question"));
-        question.addClassName("question");
+        var question = PageParts.paragraph("question", Texts.text("access.network.question"));
         var staffPanel = new StaffPanel(staff, sites, factors, signOn, sessions);
         var tokenPanel = new TokenPanel(tokens, sites);
         var sitePanel = new SitePanel(sites, factors, () -> {

@@ -23,6 +23,7 @@ import org.espalier.access.SiteToken;
 import org.espalier.access.SiteTokenService;
 import org.espalier.access.TokenScope;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** The keys with which archives send and fetch films, the newest first; each secret is shown once. */
@@ -49,8 +50,7 @@ final class TokenPanel extends Composite<Section> {
         told.addClassName("notice");
         told.getElement().setAttribute("role", "status");
         told.setVisible(false);
-        var order = new Paragraph(Texts.text("access.newest-first"));
-        order.addClassName("small");
+        var order = PageParts.paragraph("small", Texts.text("access.newest-first"));
         send.setValue(true);
         fetch.setValue(true);
         var form = new Div(site, label, send, fetch, new Button(Texts.text("access.token.issue"), click -> issue()));

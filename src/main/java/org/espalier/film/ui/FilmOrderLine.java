@@ -13,6 +13,7 @@ import java.util.function.BiConsumer;
 import org.espalier.film.FilmHappening;
 import org.espalier.film.FilmOrder;
 import org.espalier.film.FilmWish;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /** One order: what is to be taken, what became of it, and what can be written down of it. */
@@ -33,9 +34,7 @@ final class FilmOrderLine extends Composite<Div> {
         if (order.wish() instanceof FilmWish.NoFilm) {
             getContent().addClassName("no-film");
         }
-        var what = new Paragraph(FilmOrderText.of(order.wish()));
-        what.addClassName("what");
-        getContent().add(what);
+        getContent().add(PageParts.paragraph("what", FilmOrderText.of(order.wish())));
         FilmOrderText.reason(order.wish()).ifPresent(reason -> getContent().add(new Paragraph(reason)));
         var by = order.by() == null ? Texts.text("film.by.house") : order.by();
         var asked = new Span(Texts.text("film.order.asked", FilmOrderText.day(order.forDay(), today), by));

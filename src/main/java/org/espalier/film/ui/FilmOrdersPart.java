@@ -6,7 +6,6 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.spring.annotation.SpringComponent;
 import java.time.LocalDate;
@@ -20,6 +19,7 @@ import org.espalier.film.FilmService;
 import org.espalier.film.FilmWish;
 import org.espalier.kit.ExaminationPart;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Who;
 import org.espalier.patient.ChildId;
@@ -75,9 +75,7 @@ class FilmOrdersPart implements ExaminationPart {
             list.removeAll();
             var all = orders.of(child);
             if (all.isEmpty()) {
-                var empty = new Paragraph(Texts.text("film.orders.empty"));
-                empty.addClassName("empty");
-                list.add(empty);
+                list.add(PageParts.paragraph("empty", Texts.text("film.orders.empty")));
             }
             all.stream()
                     .limit(SHOWN)
@@ -100,10 +98,8 @@ class FilmOrdersPart implements ExaminationPart {
         }
 
         private void say(String key) {
-            var notice = new Paragraph(Texts.text(key));
-            notice.addClassName("notice");
             answer.removeAll();
-            answer.add(notice);
+            answer.add(PageParts.paragraph("notice", Texts.text(key)));
             refresh();
         }
     }

@@ -20,6 +20,7 @@ import org.espalier.access.Site;
 import org.espalier.film.FilmState;
 import org.espalier.film.TrayItem;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.jspecify.annotations.Nullable;
 
@@ -100,8 +101,7 @@ final class FilmTray extends Composite<Section> {
     }
 
     private static Paragraph reason(String words) {
-        var reason = new Paragraph(words);
-        reason.addClassName("soon");
+        var reason = PageParts.paragraph("soon", words);
         return reason;
     }
 

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.upload.Upload;
@@ -16,6 +15,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import org.espalier.access.SiteId;
 import org.espalier.film.FilmService;
 import org.espalier.film.Received;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 
 /**
@@ -39,8 +39,7 @@ final class FilmUpload extends Composite<Div> {
         this.changed = changed;
         said.addClassName("outcomes");
         said.getElement().setAttribute("aria-live", "polite");
-        var safely = new Paragraph(Texts.text("film.upload.safely"));
-        safely.addClassName("small");
+        var safely = PageParts.paragraph("small", Texts.text("film.upload.safely"));
         getContent().addClassNames("sheet", "film-upload");
         getContent().add(upload(), safely, said);
     }

@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -21,6 +20,7 @@ import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.film.FilmService;
 import org.espalier.film.TrayItem;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.PatientService;
@@ -56,8 +56,7 @@ class FilmsView extends Composite<Div> implements BeforeEnterObserver, HasDynami
                         QueryParameters.simple(Map.of("site", change.getValue().code()))));
             }
         });
-        var question = new Paragraph(Texts.text("film.question"));
-        question.addClassName("question");
+        var question = PageParts.paragraph("question", Texts.text("film.question"));
         getContent().addClassNames("screen", "films");
         getContent().add(new H1(Texts.text("film.films")), question, hospital, incoming, waiting, aside);
     }

@@ -10,10 +10,10 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.OrderedList;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import java.util.stream.IntStream;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 
@@ -27,8 +27,7 @@ class PatellaCardView extends Composite<Div> implements HasDynamicTitle {
     PatellaCardView() {
         var steps = new OrderedList();
         IntStream.rangeClosed(1, STEPS).forEach(step -> steps.add(new ListItem(Texts.text("film.card.step." + step))));
-        var why = new Paragraph(Texts.text("film.card.why"));
-        why.addClassName("why");
+        var why = PageParts.paragraph("why", Texts.text("film.card.why"));
         var drawing = new Image("assets/patella-forward.svg", Texts.text("film.card.drawing"));
         var card = new Div(new H1(Texts.text("film.card")), drawing, steps, why);
         card.addClassName("patella-card");

@@ -18,6 +18,7 @@ import org.espalier.film.PictureReceived;
 import org.espalier.film.PictureService;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 
@@ -55,8 +56,7 @@ final class PictureUpload extends Composite<Div> {
         consent.addValueChangeListener(change -> settleTerms());
         setUpUpload();
         said.getElement().setAttribute("aria-live", "polite");
-        var limits = new Paragraph(Texts.text("film.picture.limits"));
-        limits.addClassName("small");
+        var limits = PageParts.paragraph("small", Texts.text("film.picture.limits"));
         var fields = new Div(takenOn, consent);
         fields.addClassName("form-fields");
         getContent().addClassName("picture-upload");

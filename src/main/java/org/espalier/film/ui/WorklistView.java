@@ -34,6 +34,7 @@ import org.espalier.film.FilmWish;
 import org.espalier.film.WorklistLine;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
@@ -108,9 +109,7 @@ class WorklistView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         list.removeAll();
         var lines = orders.worklist(site.id(), today);
         if (lines.isEmpty()) {
-            var empty = new Paragraph(Texts.text("film.worklist.empty", site.name()));
-            empty.addClassName("empty");
-            list.add(empty);
+            list.add(PageParts.paragraph("empty", Texts.text("film.worklist.empty", site.name())));
         }
         lines.forEach(line -> list.add(card(line)));
     }
@@ -173,10 +172,8 @@ class WorklistView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private void say(String key) {
-        var notice = new Paragraph(Texts.text(key));
-        notice.addClassName("notice");
         answer.removeAll();
-        answer.add(notice);
+        answer.add(PageParts.paragraph("notice", Texts.text(key)));
         refresh();
     }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.espalier.access.StaffId;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Advice;
 import org.espalier.opinion.Opinion;
@@ -91,7 +92,7 @@ class AdvicePart extends Composite<Section> {
         list.removeAll();
         open.opinions().forEach(one -> list.add(card(one)));
         if (open.opinions().isEmpty()) {
-            list.add(Parts.text("empty", Texts.text("opinion.opinions.none")));
+            list.add(PageParts.paragraph("empty", Texts.text("opinion.opinions.none")));
         }
         boolean given = open.opinions().stream().anyMatch(one -> one.author().equals(me));
         give.setText(Texts.text(given ? "opinion.revise" : "opinion.give"));
@@ -110,16 +111,16 @@ class AdvicePart extends Composite<Section> {
 
     private Div card(Opinion opinion) {
         var data = opinion.data();
-        var card = new Div(Parts.text(
+        var card = new Div(PageParts.paragraph(
                 "name", Texts.text("opinion.opinion", opinion.name(), Texts.of(data.advice()), Texts.of(data.sure()))));
         card.addClassNames("opinion", opinion.superseded() ? "earlier" : "standing");
         add(card, "opinion.where", data.place());
         add(card, "opinion.when", data.due());
         add(card, "opinion.change-mind", data.changeMind());
         if (!data.text().isEmpty()) {
-            card.add(Parts.text("words", data.text()));
+            card.add(PageParts.paragraph("words", data.text()));
         }
-        card.add(Parts.text(
+        card.add(PageParts.paragraph(
                 "small",
                 Texts.text(
                         opinion.superseded() ? "opinion.given.earlier" : "opinion.given",
@@ -129,7 +130,7 @@ class AdvicePart extends Composite<Section> {
 
     private static void add(Div card, String name, String value) {
         if (!value.isEmpty()) {
-            card.add(Parts.text("line", Texts.text("opinion.paper.line", Texts.text(name), value)));
+            card.add(PageParts.paragraph("line", Texts.text("opinion.paper.line", Texts.text(name), value)));
         }
     }
 

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.espalier.access.StaffId;
 import org.espalier.kit.DateEntryField;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Advice;
 import org.espalier.opinion.Colleague;
@@ -81,11 +82,11 @@ final class AskFields {
 
     Section asked() {
         var fields = grid(place, dueBy, wait);
-        return Parts.sheet(Texts.text("opinion.step.question"), question, wanted, fields, frame, mri, consent);
+        return PageParts.part(Texts.text("opinion.step.question"), question, wanted, fields, frame, mri, consent);
     }
 
     Section invited() {
-        return Parts.sheet(Texts.text("opinion.step.who"), colleagues, panel, everybody, grid(until));
+        return PageParts.part(Texts.text("opinion.step.who"), colleagues, panel, everybody, grid(until));
     }
 
     private static Div grid(Component... fields) {

@@ -14,6 +14,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.Ask;
@@ -78,20 +79,20 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
         send.addThemeVariants(ButtonVariant.PRIMARY);
         var body = new Div(
                 new H1(Texts.text("opinion.ask")),
-                Parts.text("question", Texts.text("opinion.ask.what")),
+                PageParts.paragraph("question", Texts.text("opinion.ask.what")),
                 fields.asked(),
                 fields.invited(),
-                Parts.sheet(
+                PageParts.part(
                         Texts.text("opinion.step.films"),
-                        Parts.text("small", Texts.text("opinion.films.help")),
+                        PageParts.paragraph("small", Texts.text("opinion.films.help")),
                         picks.films),
-                Parts.sheet(
+                PageParts.part(
                         Texts.text("opinion.step.facts"),
-                        Parts.text("small", Texts.text("opinion.facts.help")),
+                        PageParts.paragraph("small", Texts.text("opinion.facts.help")),
                         picks.facts),
                 answer,
                 Parts.actions(send),
-                Parts.text("caution", Texts.text("opinion.caution")));
+                PageParts.caution("opinion.caution"));
         body.addClassNames("screen", "opinions", "parts");
         return body;
     }
@@ -164,7 +165,7 @@ class AskView extends Composite<Div> implements BeforeEnterObserver, HasDynamicT
 
     private void say(String what) {
         answer.removeAll();
-        answer.add(Parts.text("notice", what));
+        answer.add(PageParts.paragraph("notice", what));
         answer.getChildren().forEach(one -> one.addClassName("harm"));
     }
 }

@@ -15,6 +15,7 @@ import org.espalier.access.Role;
 import org.espalier.access.SiteService;
 import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionService;
@@ -48,7 +49,7 @@ class ChildOpinionsView extends Composite<Div> implements BeforeEnterObserver, H
         body.addClassNames("screen", "opinions");
         var lines = opinions.of(child.id());
         if (lines.isEmpty()) {
-            body.add(Parts.text("empty", Texts.text("opinion.of-child.none")));
+            body.add(PageParts.paragraph("empty", Texts.text("opinion.of-child.none")));
         } else {
             body.add(new ThreadList(lines, sites.today(child.site())));
         }
@@ -57,7 +58,7 @@ class ChildOpinionsView extends Composite<Div> implements BeforeEnterObserver, H
             ask.addClassName("act");
             body.add(Parts.actions(ask));
         }
-        body.add(Parts.text("caution", Texts.text("opinion.caution")));
+        body.add(PageParts.caution("opinion.caution"));
         getContent().removeAll();
         getContent()
                 .add(

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
 import java.util.List;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.OpinionThread;
 import org.espalier.opinion.ShownClip;
@@ -22,7 +23,10 @@ class ClipsPart extends Composite<Section> {
         clips.addClassName("clips");
         getContent().addClassName("sheet");
         getContent()
-                .add(new H2(Texts.text("opinion.clips")), clips, Parts.text("small", Texts.text("opinion.clips.note")));
+                .add(
+                        new H2(Texts.text("opinion.clips")),
+                        clips,
+                        PageParts.paragraph("small", Texts.text("opinion.clips.note")));
     }
 
     void show(OpinionThread open) {
@@ -40,6 +44,6 @@ class ClipsPart extends Composite<Section> {
                 Parts.atMonth(clip.title(), clip.months()),
                 Math.max(1, Math.round(clip.copy().length().toMillis() / 1000.0)));
         var address = "api/opinions/" + thread.value() + "/clips/" + clip.id();
-        return new Div(Parts.text("name", title), new ClipPlayer(address, title));
+        return new Div(PageParts.paragraph("name", title), new ClipPlayer(address, title));
     }
 }

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
 import java.time.ZoneId;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Closing;
 import org.espalier.opinion.OpinionThread;
@@ -49,9 +50,9 @@ class ClosePart extends Composite<Section> {
 
     private void tell(OpinionThread open, Closing closing) {
         told.add(
-                Parts.text("name", Texts.of(closing.decided())),
-                Parts.text("words", closing.text()),
-                Parts.text(
+                PageParts.paragraph("name", Texts.of(closing.decided())),
+                PageParts.paragraph("words", closing.text()),
+                PageParts.paragraph(
                         "small", Texts.text("opinion.decided-by", closing.decidedBy(), Parts.day(closing.at(), zone))));
         if (open.child().isPresent()) {
             var summary = new Anchor("api/opinions/" + thread.value() + "/summary", Texts.text("opinion.summary"));
@@ -64,7 +65,7 @@ class ClosePart extends Composite<Section> {
         }
         open.outcomes().stream()
                 .filter(one -> !one.text().isBlank())
-                .forEach(one -> told.add(
-                        Parts.text("words", Texts.text("opinion.paper.line", Texts.of(one.horizon()), one.text()))));
+                .forEach(one -> told.add(PageParts.paragraph(
+                        "words", Texts.text("opinion.paper.line", Texts.of(one.horizon()), one.text()))));
     }
 }

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.stream.Stream;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Advice;
 import org.espalier.opinion.ThreadId;
@@ -48,7 +49,7 @@ class ClosingForm extends Composite<Div> {
                         decided,
                         what,
                         by,
-                        Parts.text("small", Texts.text("opinion.close.help")),
+                        PageParts.paragraph("small", Texts.text("opinion.close.help")),
                         Parts.actions(new Button(Texts.text("opinion.close"), click -> close())));
     }
 

@@ -18,6 +18,7 @@ import org.espalier.film.Cover;
 import org.espalier.film.FilmId;
 import org.espalier.film.PictureId;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.FilmToShow;
 import org.espalier.opinion.PictureToShow;
@@ -50,14 +51,14 @@ class FilmPick extends Composite<Div> {
         all.forEach(film -> films.add(film.film().id().value()));
         getContent().addClassName("film-pick");
         if (all.isEmpty()) {
-            getContent().add(Parts.text("empty", Texts.text("opinion.films.none")));
+            getContent().add(PageParts.paragraph("empty", Texts.text("opinion.films.none")));
         }
         all.forEach(film -> getContent().add(film(film)));
         if (!pictures.isEmpty()) {
             getContent()
                     .add(
                             new H3(Texts.text("opinion.pictures")),
-                            Parts.text("small", Texts.text("opinion.pictures.help")));
+                            PageParts.paragraph("small", Texts.text("opinion.pictures.help")));
         }
         pictures.forEach(picture -> getContent().add(picture(picture.picture())));
     }
@@ -159,7 +160,7 @@ class FilmPick extends Composite<Div> {
         played.setEnabled(checked.contains(id));
         var clip = new ClipPlayer("api/pictures/" + id, Texts.text("opinion.clip.play"));
         clip.onEnd(() -> played.setEnabled(true));
-        return new Div(Parts.text("small", Texts.text("opinion.clip.play")), clip, played);
+        return new Div(PageParts.paragraph("small", Texts.text("opinion.clip.play")), clip, played);
     }
 
     private Checkbox assurance(UUID id, String key) {

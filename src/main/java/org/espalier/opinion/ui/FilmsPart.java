@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Section;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.BlindReading;
@@ -102,12 +103,12 @@ class FilmsPart extends Composite<Section> {
         if (open.mayWrite() && !mine && !chosen.photo()) {
             var read = new Anchor(Urls.readOpinionFilm(thread.value(), chosen.id()), Texts.text("opinion.read-blind"));
             read.addClassName("act");
-            below.add(Parts.actions(read), Parts.text("small", Texts.text("opinion.read-blind.help")));
+            below.add(Parts.actions(read), PageParts.paragraph("small", Texts.text("opinion.read-blind.help")));
         }
         if (!readings.isEmpty()) {
             below.add(new ReadingsTable(readings));
         }
-        below.add(Parts.text("small", scale(chosen)));
+        below.add(PageParts.paragraph("small", scale(chosen)));
     }
 
     private static String scale(ShownFilm chosen) {

@@ -26,6 +26,7 @@ import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.Found;
@@ -95,7 +96,7 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         if (staff.has(Role.SURGEON)) {
             content.add(new Anchor(Urls.OPINION_PANELS, Texts.text("opinion.panels")));
         }
-        content.add(Parts.text("caution", Texts.text("opinion.caution")));
+        content.add(PageParts.caution("opinion.caution"));
     }
 
     private static boolean isOutcomeDue(ThreadLine line) {
@@ -124,7 +125,7 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     private Section list(String key, String none, List<ThreadLine> lines, Predicate<ThreadLine> which) {
         var chosen = lines.stream().filter(which).toList();
         return chosen.isEmpty()
-                ? Parts.sheet(Texts.text(key, 0), Parts.text("empty", Texts.text(none)))
+                ? PageParts.part(Texts.text(key, 0), PageParts.paragraph("empty", Texts.text(none)))
                 : list(key, chosen, "opinion.order");
     }
 
@@ -135,15 +136,17 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
 
     private Section list(String key, List<ThreadLine> chosen, String order) {
         var today = clock.instant().atZone(zone).toLocalDate();
-        return Parts.sheet(
-                Texts.text(key, chosen.size()), new ThreadList(chosen, today), Parts.text("small", Texts.text(order)));
+        return PageParts.part(
+                Texts.text(key, chosen.size()),
+                new ThreadList(chosen, today),
+                PageParts.paragraph("small", Texts.text(order)));
     }
 
     private Section calls() {
         var calls = opinions.calls();
-        var sheet = Parts.sheet(Texts.text("opinion.calls", calls.size()));
+        var sheet = PageParts.part(Texts.text("opinion.calls", calls.size()));
         if (calls.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.calls.none")));
+            sheet.add(PageParts.paragraph("empty", Texts.text("opinion.calls.none")));
         }
         calls.forEach(call -> sheet.add(call(call)));
         return sheet;
@@ -160,7 +163,7 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
             }
         });
         return new Div(
-                Parts.text(
+                PageParts.paragraph(
                         "call",
                         Texts.text(
                                 "opinion.call",
@@ -175,9 +178,9 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
         var fared = opinions.fared();
         return fared.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Parts.sheet(
+                : Optional.of(PageParts.part(
                         Texts.text("opinion.fared", fared.size()),
-                        Parts.text("small", Texts.text("opinion.fared.private")),
+                        PageParts.paragraph("small", Texts.text("opinion.fared.private")),
                         OutcomeCards.of(fared, zone)));
     }
 
@@ -189,15 +192,15 @@ class OpinionsView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private Section words(String heading, List<Found> hits, boolean linked) {
-        var sheet = Parts.sheet(heading);
+        var sheet = PageParts.part(heading);
         if (hits.isEmpty()) {
-            sheet.add(Parts.text("empty", Texts.text("opinion.found.none")));
+            sheet.add(PageParts.paragraph("empty", Texts.text("opinion.found.none")));
         }
         hits.forEach(hit -> {
             var who = Texts.text("opinion.said-by", hit.author(), Parts.moment(hit.at(), zone));
             sheet.add(
-                    linked ? new Anchor(Urls.opinion(hit.thread().value()), who) : Parts.text("small", who),
-                    Parts.text("words", hit.text()));
+                    linked ? new Anchor(Urls.opinion(hit.thread().value()), who) : PageParts.paragraph("small", who),
+                    PageParts.paragraph("words", hit.text()));
         });
         return sheet;
     }

@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Advice;
 import org.espalier.opinion.Fared;
@@ -58,7 +59,7 @@ class OutcomeCards extends Composite<Div> {
         for (var horizon : Outcome.Horizon.values()) {
             beside.add(pair(Texts.of(horizon), outcome(outcomes, horizon)));
         }
-        getContent().add(Parts.text("name", name), beside);
+        getContent().add(PageParts.paragraph("name", name), beside);
     }
 
     private static Div pair(String name, String value) {

@@ -14,6 +14,7 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import java.util.UUID;
 import org.espalier.access.CurrentStaff;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.AskService;
@@ -51,16 +52,18 @@ class PanelsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     private void refresh() {
         getContent().removeAll();
         getContent()
-                .add(new H1(Texts.text("opinion.panels")), Parts.text("question", Texts.text("opinion.panels.what")));
+                .add(
+                        new H1(Texts.text("opinion.panels")),
+                        PageParts.paragraph("question", Texts.text("opinion.panels.what")));
         panels.all().forEach(panel -> getContent().add(sheet(panel)));
         getContent().add(making());
     }
 
     private Section sheet(Panel panel) {
-        var sheet = Parts.sheet(panel.name());
-        sheet.add(Parts.text("small", Texts.text("opinion.panel.made-by", panel.madeBy())));
+        var sheet = PageParts.part(panel.name());
+        sheet.add(PageParts.paragraph("small", Texts.text("opinion.panel.made-by", panel.madeBy())));
         panel.members().forEach(one -> {
-            var line = new Div(Parts.text("name", one.name()));
+            var line = new Div(PageParts.paragraph("name", one.name()));
             if (panel.mine() || one.id().equals(staff.id())) {
                 line.add(new Button(Texts.text("opinion.panel.remove", one.name()), click -> {
                     panels.remove(panel.id(), one.id());
@@ -108,6 +111,6 @@ class PanelsView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                 }
             }
         });
-        return Parts.sheet(Texts.text("opinion.panel.new"), name, who, Parts.actions(make));
+        return PageParts.part(Texts.text("opinion.panel.new"), name, who, Parts.actions(make));
     }
 }

@@ -2,9 +2,6 @@ package org.espalier.opinion.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Paragraph;
-import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.data.value.ValueChangeMode;
@@ -23,20 +20,6 @@ import org.jspecify.annotations.Nullable;
 final class Parts {
 
     private Parts() {}
-
-    /** A sheet with its heading. */
-    static Section sheet(String heading, Component... content) {
-        var sheet = new Section(new H2(heading));
-        sheet.addClassName("sheet");
-        sheet.add(content);
-        return sheet;
-    }
-
-    static Paragraph text(String name, String text) {
-        var paragraph = new Paragraph(text);
-        paragraph.addClassName(name);
-        return paragraph;
-    }
 
     static Div actions(Component... buttons) {
         var actions = new Div(buttons);

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Section;
 import java.time.ZoneId;
 import java.util.function.Consumer;
 import org.espalier.access.StaffId;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Colleague;
 import org.espalier.opinion.HandOver;
@@ -56,7 +57,7 @@ class PeoplePart extends Composite<Section> {
         var until = member.ended()
                 .map(why -> Texts.text("opinion.grant.ended", Parts.moment(member.endsAt(), zone), Texts.of(why)))
                 .orElseGet(() -> Texts.text("opinion.grant.until", Parts.moment(member.endsAt(), zone)));
-        var line = new Div(Parts.text("name", member.name()), Parts.text("small", until));
+        var line = new Div(PageParts.paragraph("name", member.name()), PageParts.paragraph("small", until));
         if (leading && member.ended().isEmpty() && !member.staff().equals(me)) {
             line.add(new Button(Texts.text("opinion.withdraw", member.name()), click -> {
                 services.opinions().withdraw(thread, member.staff());
@@ -67,7 +68,8 @@ class PeoplePart extends Composite<Section> {
     }
 
     private Div wish(HandOver wish) {
-        var line = new Div(Parts.text("words", Texts.text("opinion.hand-on.wish", wish.fromName(), wish.toName())));
+        var line = new Div(
+                PageParts.paragraph("words", Texts.text("opinion.hand-on.wish", wish.fromName(), wish.toName())));
         if (leading) {
             line.add(new Button(Texts.text("opinion.hand-on.agree"), click -> {
                 services.opinions().agree(thread, wish.id());

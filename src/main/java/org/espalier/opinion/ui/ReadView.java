@@ -13,6 +13,7 @@ import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.UUID;
 import org.espalier.kit.Address;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionFilmService;
@@ -67,6 +68,9 @@ class ReadView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
     }
 
     private void gone() {
-        getContent().add(new H1(Texts.text("opinion.not-there")), Parts.text("empty", Texts.text("opinion.read.gone")));
+        getContent()
+                .add(
+                        new H1(Texts.text("opinion.not-there")),
+                        PageParts.paragraph("empty", Texts.text("opinion.read.gone")));
     }
 }

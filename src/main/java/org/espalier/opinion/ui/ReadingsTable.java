@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import java.util.List;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.BlindReading;
 import org.espalier.reading.NumberText;
@@ -31,7 +32,7 @@ class ReadingsTable extends Composite<Div> {
             }
         }
         getContent().addClassName("readings");
-        getContent().add(Parts.text("small", Texts.text("opinion.readings")), table);
+        getContent().add(PageParts.paragraph("small", Texts.text("opinion.readings")), table);
         getContent().getElement().setAttribute("tabindex", "0");
         getContent().getElement().setAttribute("role", "group");
         getContent().getElement().setAttribute("aria-label", Texts.text("opinion.readings"));

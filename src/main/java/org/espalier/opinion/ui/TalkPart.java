@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.Message;
 import org.espalier.opinion.OpinionThread;
@@ -79,19 +80,20 @@ class TalkPart extends Composite<Section> {
         list.removeAll();
         open.messages().forEach(message -> list.add(line(message)));
         if (open.messages().isEmpty()) {
-            list.add(Parts.text("empty", Texts.text("opinion.messages.none")));
+            list.add(PageParts.paragraph("empty", Texts.text("opinion.messages.none")));
         }
         form.setVisible(open.mayWrite());
     }
 
     private Div line(Message message) {
-        var who = Parts.text("small", Texts.text("opinion.said-by", message.name(), Parts.moment(message.at(), zone)));
+        var who = PageParts.paragraph(
+                "small", Texts.text("opinion.said-by", message.name(), Parts.moment(message.at(), zone)));
         var line = new Div(who);
         line.addClassName("message");
         line.add(
                 message.kind() == Message.Kind.TEXT
-                        ? Parts.text("words", message.text())
-                        : Parts.text(
+                        ? PageParts.paragraph("words", message.text())
+                        : PageParts.paragraph(
                                 "happened",
                                 Texts.text("opinion.happened." + message.kind().name())));
         message.film().flatMap(this::film).ifPresent(film -> {

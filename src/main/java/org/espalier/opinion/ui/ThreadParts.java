@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.time.ZoneId;
 import java.util.stream.Collectors;
 import org.espalier.access.StaffId;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.opinion.OpinionThread;
 import org.espalier.opinion.ThreadId;
@@ -13,7 +14,7 @@ import org.espalier.opinion.ThreadId;
 /** The parts of a thread. What is typed in one of them stays while the others are read again. */
 final class ThreadParts {
 
-    private final Paragraph newer = Parts.text("notice", "");
+    private final Paragraph newer = PageParts.paragraph("notice", "");
     private final FilmsPart films;
     private final ClipsPart clips;
     private final FactsPart facts;

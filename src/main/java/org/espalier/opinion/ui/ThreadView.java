@@ -23,6 +23,7 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.opinion.OpinionService;
@@ -109,7 +110,7 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             getContent()
                     .add(screen(
                             new H1(Texts.text("opinion.not-there")),
-                            Parts.text("empty", Texts.text("opinion.ended")),
+                            PageParts.paragraph("empty", Texts.text("opinion.ended")),
                             new Anchor(Urls.OPINIONS, Texts.text("opinion.title"))));
         } else {
             show(open.get());
@@ -123,7 +124,7 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             banner(open).ifPresent(getContent()::add);
             var screen = screen(heading(open));
             screen.add(built.parts());
-            screen.add(Parts.text("caution", Texts.text("opinion.caution")));
+            screen.add(PageParts.caution("opinion.caution"));
             getContent().add(screen);
             parts = Optional.of(built);
         }
@@ -148,8 +149,8 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
         var question = open.question();
         var heading = new Div(
                 new H1(Texts.text("opinion.thread")),
-                Parts.text("asked", question.text()),
-                Parts.text(
+                PageParts.paragraph("asked", question.text()),
+                PageParts.paragraph(
                         "question",
                         Texts.text(
                                 "opinion.thread.by",
@@ -158,8 +159,8 @@ class ThreadView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                                 Parts.day(open.askedAt(), zone()),
                                 DateText.of(question.dueBy()),
                                 Parts.advice(question.wanted()))),
-                Parts.text("small", has(open)),
-                Parts.text(
+                PageParts.paragraph("small", has(open)),
+                PageParts.paragraph(
                         "small",
                         Texts.text(open.child().isPresent() ? "opinion.thread.theirs" : "opinion.thread.yours")));
         heading.addClassName("thread-head");

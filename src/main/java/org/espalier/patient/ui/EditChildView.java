@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import org.espalier.access.SiteService;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildData;
@@ -161,8 +162,7 @@ class EditChildView extends Composite<Div> implements BeforeEnterObserver, HasDy
         }
 
         private static Paragraph notice(String text, String level) {
-            var notice = new Paragraph(text);
-            notice.addClassName("notice");
+            var notice = PageParts.paragraph("notice", text);
             if (!level.isEmpty()) {
                 notice.addClassName(level);
             }

@@ -8,7 +8,6 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
-import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Fact;
 import org.espalier.patient.Finding;
@@ -40,9 +40,7 @@ final class FactTable<F extends Finding> extends Composite<Div> {
     void show(History<F> history, String nothing) {
         getContent().removeAll();
         if (history.facts().isEmpty()) {
-            var empty = new Paragraph(nothing);
-            empty.addClassName("empty");
-            getContent().add(empty);
+            getContent().add(PageParts.paragraph("empty", nothing));
             return;
         }
         var standing = new HashSet<>(history.standing());

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.binder.Binder;
@@ -19,6 +18,7 @@ import java.util.function.Consumer;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
 import org.espalier.kit.ErrorSummary;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Fact;
 import org.espalier.patient.FactId;
@@ -199,8 +199,7 @@ abstract class FindingForm<F extends Finding> extends Composite<Div> {
     }
 
     final void say(String text, String level) {
-        var notice = new Paragraph(text);
-        notice.addClassName("notice");
+        var notice = PageParts.paragraph("notice", text);
         notice.getElement().setAttribute("role", "status");
         if (!level.isEmpty()) {
             notice.addClassName(level);

@@ -4,12 +4,12 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.patient.ExaminationService;
@@ -58,9 +58,7 @@ final class FindingPart<F extends Finding> extends Composite<Section> {
     }
 
     void addNote(String text) {
-        var note = new Paragraph(text);
-        note.addClassName("small");
-        getContent().add(note);
+        getContent().add(PageParts.paragraph("small", text));
     }
 
     void show(History<F> history) {

@@ -28,6 +28,7 @@ import org.espalier.access.SiteService;
 import org.espalier.access.WhoSaw;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.PatientService;
@@ -64,8 +65,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
 
     private void show(Child child) {
         var today = sites.today(child.site());
-        var question = new Paragraph(Texts.text("patient.seen.question"));
-        question.addClassName("question");
+        var question = PageParts.paragraph("question", Texts.text("patient.seen.question"));
         var body = new Div(new H1(Texts.text("patient.seen")), question);
         body.addClassName("screen");
         getContent().add(new ChildHeader(child.id().value(), child.who(), today, ChildHeader.Page.SEEN), body);
@@ -78,8 +78,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
     }
 
     private static Paragraph small(String key, Object... arguments) {
-        var paragraph = new Paragraph(Texts.text(key, arguments));
-        paragraph.addClassName("small");
+        var paragraph = PageParts.paragraph("small", Texts.text(key, arguments));
         return paragraph;
     }
 

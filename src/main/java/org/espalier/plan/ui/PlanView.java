@@ -103,7 +103,7 @@ class PlanView extends Composite<Div> implements BeforeEnterObserver, HasDynamic
                         Texts.text("plan.table"),
                         options.open().stream().map(options::inWords).toList()),
                 closed(options),
-                PageParts.paragraph("caution", Texts.text("plan.caution")));
+                PageParts.caution("plan.caution"));
         if (staff.has(Role.SURGEON, child.site())) {
             screen.add(intent(child, options));
         }

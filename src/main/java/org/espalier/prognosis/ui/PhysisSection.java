@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Paragraph;
 import java.time.LocalDate;
 import java.util.List;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.prognosis.AngleSpread;
 import org.espalier.prognosis.Forecast;
@@ -49,9 +50,7 @@ class PhysisSection extends Composite<Article> {
         }
         getContent().add(table(forecast, days));
         if (forecast.site() == PhysisSite.DISTAL_FEMUR && forecast.corrects() == Deformity.VARUS) {
-            var caution = new Paragraph(Texts.text("prognosis.femur-varus"));
-            caution.addClassName("caution");
-            getContent().add(caution);
+            getContent().add(PageParts.caution("prognosis.femur-varus"));
         }
         facts.with(Texts.text("prognosis.label.today"), PrognosisText.left(forecast, days.today()));
         facts.with(Texts.text("prognosis.label.arrival"), PrognosisText.arrival(forecast.arrival()));

@@ -62,9 +62,7 @@ class PrognosisView extends Composite<Div> implements BeforeEnterObserver, HasDy
         getContent().removeAll();
         var limbs = new Div();
         show(prognosis, limbs);
-        var body = new Div(
-                new H1(Texts.text("prognosis.heading")),
-                PageParts.paragraph("caution", Texts.text("prognosis.caution")));
+        var body = new Div(new H1(Texts.text("prognosis.heading")), PageParts.caution("prognosis.caution"));
         body.addClassNames("screen", "prognosis");
         body.add(otherDay(prognosis, limbs), limbs, growth(prognosis), rates(prognosis), sources());
         getContent()

@@ -21,6 +21,7 @@ import org.espalier.film.FilmId;
 import org.espalier.film.FilmState;
 import org.espalier.kit.Address;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.reading.GuideStep;
@@ -183,8 +184,7 @@ class FilmRoomView extends Composite<Div> implements BeforeEnterObserver, HasDyn
     }
 
     private static Paragraph caution() {
-        var caution = new Paragraph(Texts.text("reading.caution"));
-        caution.addClassName("caution");
+        var caution = PageParts.caution("reading.caution");
         return caution;
     }
 }

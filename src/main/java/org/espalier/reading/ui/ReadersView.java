@@ -24,6 +24,7 @@ import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.reading.ReadersService;
@@ -54,8 +55,7 @@ class ReadersView extends Composite<Div> implements BeforeEnterObserver, HasDyna
                         QueryParameters.simple(Map.of("site", change.getValue().code()))));
             }
         });
-        var question = new Paragraph(Texts.text("reading.readers.question"));
-        question.addClassName("question");
+        var question = PageParts.paragraph("question", Texts.text("reading.readers.question"));
         getContent().addClassNames("screen", "readers");
         getContent().add(new H1(Texts.text("reading.readers")), question, hospital, shown);
     }

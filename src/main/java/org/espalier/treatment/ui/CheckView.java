@@ -24,6 +24,7 @@ import java.util.Map;
 import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.Child;
 import org.espalier.patient.ChildId;
@@ -76,13 +77,13 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         screen.addClassNames("screen", "narrow");
         screen.add(
                 plans.isEmpty()
-                        ? Choices.paragraph("empty", Texts.text("treatment.check.nothing-planned"))
+                        ? PageParts.paragraph("empty", Texts.text("treatment.check.nothing-planned"))
                         : new PlannedLarge(plans));
         screen.add(known(theatre.facts(child.id()), treatment.today()));
         screen.add(
                 part(child, treatment, TheatreCheck.Phase.BEFORE, Question.Group.BEFORE),
                 part(child, treatment, TheatreCheck.Phase.AFTER, Question.Group.AFTER),
-                Choices.paragraph("caution", Texts.text("treatment.caution")));
+                PageParts.caution("treatment.caution"));
         getContent()
                 .add(
                         new ChildHeader(child.id().value(), child.who(), treatment.today(), ChildHeader.Page.TREATMENT),
@@ -124,7 +125,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         var section = new Section(new H2(Texts.of(phase)));
         section.addClassName("sheet");
         last.ifPresent(check ->
-                section.add(Choices.paragraph("small", Texts.text("treatment.check.last", DateText.of(check.on())))));
+                section.add(PageParts.paragraph("small", Texts.text("treatment.check.last", DateText.of(check.on())))));
         Map<Question, RadioButtonGroup<Question.Answer>> answers = new EnumMap<>(Question.class);
         Question.of(group).forEach(question -> {
             var choice = new RadioButtonGroup<Question.Answer>();

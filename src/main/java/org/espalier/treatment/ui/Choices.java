@@ -1,7 +1,6 @@
 package org.espalier.treatment.ui;
 
 import com.vaadin.flow.component.button.Button;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
@@ -71,12 +70,6 @@ final class Choices {
         var span = new Span(text);
         span.addClassName(side == Side.RIGHT ? "limb-right" : "limb-left");
         return span;
-    }
-
-    static Paragraph paragraph(String className, String text) {
-        var paragraph = new Paragraph(text);
-        paragraph.addClassName(className);
-        return paragraph;
     }
 
     static Button link(String text, Runnable action) {

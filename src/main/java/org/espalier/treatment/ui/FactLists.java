@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.FactId;
 import org.espalier.treatment.CareStep;
@@ -52,7 +53,7 @@ final class FactLists extends Composite<Div> {
         section.addClassName("sheet");
         var standing = log.standing();
         if (standing.isEmpty()) {
-            section.add(Choices.paragraph("empty", Texts.text(nothing)));
+            section.add(PageParts.paragraph("empty", Texts.text(nothing)));
         } else {
             var list = new UnorderedList();
             standing.reversed().forEach(written -> list.add(item(written)));

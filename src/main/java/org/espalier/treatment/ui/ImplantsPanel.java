@@ -14,6 +14,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Magnet;
@@ -40,7 +41,7 @@ final class ImplantsPanel extends Composite<Section> {
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("treatment.implants.in-place")));
         if (treatment.tethers().isEmpty()) {
-            getContent().add(Choices.paragraph("empty", Texts.text("treatment.implants.none")));
+            getContent().add(PageParts.paragraph("empty", Texts.text("treatment.implants.none")));
             getContent().add(new OtherPieces(treatment.pieces()));
             return;
         }
@@ -57,7 +58,7 @@ final class ImplantsPanel extends Composite<Section> {
                         .ifPresent(id -> new FindingDialog(id, desk, treatment, again).open()))));
         treatment.tethers().stream().filter(Tether::isPermanent).forEach(arrest -> table.getBody()
                 .add(row(ofArrest(arrest), false, () -> {})));
-        getContent().add(table, Choices.paragraph("caution", Texts.text("treatment.implants.magnet-caution")));
+        getContent().add(table, PageParts.caution("treatment.implants.magnet-caution"));
         var child = treatment.child().value();
         var links = new Div(new Anchor(Urls.visits(child), Texts.text("treatment.implants.card")));
         if (isBroken(treatment) && desk.mayWriteAt(treatment)) {
@@ -116,11 +117,11 @@ final class ImplantsPanel extends Composite<Section> {
                     tether.elsewhere() ? Texts.text("treatment.implants.elsewhere", tether.what()) : tether.what()));
         }
         TreatmentText.of(implant.pieces().stream().map(PieceIn::piece).toList())
-                .forEach(line -> what.add(Choices.paragraph("piece-in", line)));
+                .forEach(line -> what.add(PageParts.paragraph("piece-in", line)));
         if (implant.pieces().stream().anyMatch(PieceIn::maybeOut)) {
-            what.add(Choices.paragraph("soon", Texts.text("treatment.piece.maybe-out")));
+            what.add(PageParts.paragraph("soon", Texts.text("treatment.piece.maybe-out")));
         }
-        implant.removed().forEach(out -> what.add(Choices.paragraph("small", out(out))));
+        implant.removed().forEach(out -> what.add(PageParts.paragraph("small", out(out))));
         return what;
     }
 
@@ -136,12 +137,12 @@ final class ImplantsPanel extends Composite<Section> {
     /** What was written down of it, and what readers said of its screws. */
     private static Component seen(ImplantInPlace implant) {
         var seen = new Div(text(TreatmentText.seen(implant.tether())));
-        implant.sightings().forEach(one -> seen.add(Choices.paragraph("small", TreatmentText.of(one))));
+        implant.sightings().forEach(one -> seen.add(PageParts.paragraph("small", TreatmentText.of(one))));
         if (implant.shared()) {
-            seen.add(Choices.paragraph("small", Texts.text("treatment.sighting.shared")));
+            seen.add(PageParts.paragraph("small", Texts.text("treatment.sighting.shared")));
         }
         if (implant.isBrokenByReadingAlone()) {
-            seen.add(Choices.paragraph("soon", Texts.text("treatment.sighting.broken")));
+            seen.add(PageParts.paragraph("soon", Texts.text("treatment.sighting.broken")));
         }
         return seen;
     }

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.Locale;
 import java.util.Optional;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.FactId;
 import org.espalier.treatment.LimbStanding;
@@ -37,10 +38,10 @@ final class LimbPanel extends Composite<Section> {
         getContent().addClassNames("sheet", "limb");
         getContent().add(new H2(Choices.limb(limb.side(), Texts.text("treatment.limb", Texts.of(limb.side())))));
         limb.conditions().forEach((condition, since) -> getContent()
-                .add(Choices.paragraph(
+                .add(PageParts.paragraph(
                         "soon", Texts.text("treatment.condition", Texts.of(condition), DateText.of(since)))));
-        limb.ended().ifPresent(why -> getContent().add(Choices.paragraph("small", Texts.of(why))));
-        getContent().add(Choices.paragraph("target", TreatmentText.target(limb)));
+        limb.ended().ifPresent(why -> getContent().add(PageParts.paragraph("small", Texts.of(why))));
+        getContent().add(PageParts.paragraph("target", TreatmentText.target(limb)));
         if (surgeon) {
             getContent()
                     .add(actions(
@@ -72,8 +73,8 @@ final class LimbPanel extends Composite<Section> {
         var title = new H3(new Span(capital(TreatmentText.withoutSide(key))), state);
         var box = new Div(title);
         box.addClassName("physis");
-        box.add(Choices.paragraph("why", TreatmentText.of(standing.why())));
-        box.add(Choices.paragraph("target", TreatmentText.target(standing)));
+        box.add(PageParts.paragraph("why", TreatmentText.of(standing.why())));
+        box.add(PageParts.paragraph("target", TreatmentText.target(standing)));
         standing.plans().stream()
                 .filter(plan -> plan.plan().physis().isPresent())
                 .forEach(plan -> box.add(plan(plan)));
@@ -97,7 +98,7 @@ final class LimbPanel extends Composite<Section> {
         var box = new Div(
                 new Span(Texts.text(
                         plan.isListed() ? "treatment.plan.listed" : "treatment.plan.planned", TreatmentText.of(plan))),
-                Choices.paragraph("small", TreatmentText.when(plan)));
+                PageParts.paragraph("small", TreatmentText.when(plan)));
         box.addClassName("plan");
         if (writes) {
             var change = Choices.link(Texts.text("treatment.plan.change"), () -> new PlanDialog(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.treatment.PieceIn;
 import org.espalier.treatment.PieceLedger;
@@ -39,11 +40,11 @@ final class OtherPieces extends Composite<Div> {
     private static Component line(PieceIn one) {
         var line = new Div(
                 Choices.limb(one.side(), TreatmentText.place(one.side(), Optional.ofNullable(one.physis()), null)),
-                Choices.paragraph(
+                PageParts.paragraph(
                         "small",
                         Texts.text("treatment.piece.since", TreatmentText.of(one.piece()), DateText.of(one.on()))));
         if (one.maybeOut()) {
-            line.add(Choices.paragraph("soon", Texts.text("treatment.piece.maybe-out-fixation")));
+            line.add(PageParts.paragraph("soon", Texts.text("treatment.piece.maybe-out-fixation")));
         }
         return line;
     }
@@ -51,6 +52,6 @@ final class OtherPieces extends Composite<Div> {
     private static Component line(PieceOut one) {
         return new Div(
                 Choices.limb(one.side(), TreatmentText.place(one.side(), Optional.ofNullable(one.physis()), null)),
-                Choices.paragraph("small", ImplantsPanel.out(one)));
+                PageParts.paragraph("small", ImplantsPanel.out(one)));
     }
 }

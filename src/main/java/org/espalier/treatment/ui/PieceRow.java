@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.stock.ProductText;
 import org.espalier.stock.Proposal;
@@ -123,14 +124,14 @@ final class PieceRow extends Composite<Div> {
         why.setVisible(typed.shelf() == null);
         notes.removeAll();
         if (typed.product() != null) {
-            notes.add(Choices.paragraph("small", lots()));
+            notes.add(PageParts.paragraph("small", lots()));
         }
         if (typed.movement() != null) {
-            notes.add(Choices.paragraph("small", Texts.text("treatment.piece.taken")));
+            notes.add(PageParts.paragraph("small", Texts.text("treatment.piece.taken")));
         }
         source.product(typed)
                 .filter(product -> source.isHeld(product, typed.lotNumbers()))
-                .ifPresent(held -> notes.add(Choices.paragraph("harm", Texts.text("treatment.piece.held"))));
+                .ifPresent(held -> notes.add(PageParts.paragraph("harm", Texts.text("treatment.piece.held"))));
     }
 
     private String lots() {

@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.treatment.Plan;
 import org.espalier.treatment.TreatmentText;
@@ -32,7 +33,7 @@ final class PlannedLarge extends Composite<Div> {
             line.add(bone);
         }
         line.add(new Span(Texts.of(plan.kind())));
-        line.add(Choices.paragraph(
+        line.add(PageParts.paragraph(
                 "small",
                 Texts.text(
                         "treatment.planned.line",

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.platform.Ids;
 import org.espalier.treatment.Act;
@@ -245,6 +246,6 @@ final class ProcedureForm extends Composite<Div> {
 
     private void say(String text) {
         notice.removeAll();
-        notice.add(Choices.paragraph("notice", Texts.text(text)));
+        notice.add(PageParts.paragraph("notice", Texts.text(text)));
     }
 }

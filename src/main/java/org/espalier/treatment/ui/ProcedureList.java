@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.treatment.Act;
@@ -38,7 +39,7 @@ final class ProcedureList extends Composite<Section> {
         getContent().addClassName("sheet");
         getContent().add(new H2(Texts.text("treatment.procedures")));
         if (treatment.procedures().isEmpty()) {
-            getContent().add(Choices.paragraph("empty", Texts.text("treatment.procedures.none")));
+            getContent().add(PageParts.paragraph("empty", Texts.text("treatment.procedures.none")));
             return;
         }
         var standing = new HashSet<>(treatment.standing());
@@ -61,7 +62,7 @@ final class ProcedureList extends Composite<Section> {
                 .ifPresentOrElse(
                         data -> fill(item, data, stands),
                         () -> item.add(new Div(new Span(Texts.text("treatment.withdrawn")))));
-        item.add(Choices.paragraph("small", by(procedure)));
+        item.add(PageParts.paragraph("small", by(procedure)));
         if (stands && desk.mayWriteAt(treatment)) {
             item.add(actions(procedure));
         }
@@ -75,7 +76,7 @@ final class ProcedureList extends Composite<Section> {
             acts.addClassName("superseded");
         }
         item.add(acts);
-        item.add(Choices.paragraph(
+        item.add(PageParts.paragraph(
                 "small",
                 Texts.text(
                         data.elsewhere() ? "treatment.next.line-elsewhere" : "treatment.next.line",
@@ -83,9 +84,9 @@ final class ProcedureList extends Composite<Section> {
                         DateText.of(data.next().date()),
                         data.next().why())));
         if (data.measured().isRecorded()) {
-            item.add(Choices.paragraph("small", minutes(data.measured())));
+            item.add(PageParts.paragraph("small", minutes(data.measured())));
         }
-        Optional.ofNullable(data.note()).ifPresent(note -> item.add(Choices.paragraph("note", note)));
+        Optional.ofNullable(data.note()).ifPresent(note -> item.add(PageParts.paragraph("note", note)));
     }
 
     private static String minutes(MeasuredMinutes measured) {

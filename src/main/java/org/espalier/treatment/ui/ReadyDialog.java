@@ -17,6 +17,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.espalier.kit.DateEntryField;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.science.quantity.Length;
 import org.espalier.stock.Need;
@@ -101,7 +102,7 @@ final class ReadyDialog extends Dialog {
         var needs = longest.isInvalid() ? List.<Need>of() : needs();
         problem.removeAll();
         if (needs.isEmpty()) {
-            problem.add(Choices.paragraph("harm", Texts.text("treatment.ready.nothing")));
+            problem.add(PageParts.paragraph("harm", Texts.text("treatment.ready.nothing")));
         }
         if (day != null && !on.isInvalid() && !needs.isEmpty()) {
             desk.reservations()

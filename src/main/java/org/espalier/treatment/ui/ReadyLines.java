@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.espalier.access.SiteId;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Coverage;
 import org.espalier.stock.ProductText;
@@ -23,12 +24,12 @@ final class ReadyLines extends Composite<Div> {
                 .filter(met -> met.reservation().holder().equals(plan.first().value()))
                 .toList();
         if (kept.isEmpty()) {
-            getContent().add(Choices.paragraph("small", Texts.text("treatment.ready.none")));
+            getContent().add(PageParts.paragraph("small", Texts.text("treatment.ready.none")));
         }
         kept.stream().map(met -> met.reservation().neededOn()).findFirst().ifPresent(day -> getContent()
-                .add(Choices.paragraph("small", day(day, plan))));
+                .add(PageParts.paragraph("small", day(day, plan))));
         kept.forEach(met -> getContent()
-                .add(Choices.paragraph(
+                .add(PageParts.paragraph(
                         met.missing() == 0 ? "small" : "soon",
                         Texts.text(
                                 met.missing() == 0 ? "treatment.ready.enough" : "treatment.ready.missing",

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.dialog.Dialog;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.function.Function;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.treatment.RecordOutcome;
 import org.espalier.treatment.TreatmentFact;
@@ -27,7 +28,7 @@ final class ReasonDialog extends Dialog {
                 return;
             }
             if (withdraw.apply(reason.getValue()) instanceof RecordOutcome.Stopped(var stops)) {
-                stops.forEach(stop -> answer.add(Choices.paragraph("harm", TreatmentText.of(stop))));
+                stops.forEach(stop -> answer.add(PageParts.paragraph("harm", TreatmentText.of(stop))));
             } else {
                 close();
                 done.run();

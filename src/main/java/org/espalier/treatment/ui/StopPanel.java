@@ -14,6 +14,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Function;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.patient.ChildId;
 import org.espalier.platform.Ids;
@@ -90,7 +91,7 @@ final class StopPanel extends Composite<Div> {
             actions.addClassName("actions");
             getContent()
                     .add(
-                            Choices.paragraph(
+                            PageParts.paragraph(
                                     "small",
                                     Texts.text(
                                             "treatment.reversal.help",
@@ -132,7 +133,7 @@ final class StopPanel extends Composite<Div> {
 
         private void say(String text) {
             answer.removeAll();
-            answer.add(Choices.paragraph("notice", text));
+            answer.add(PageParts.paragraph("notice", text));
         }
     }
 }

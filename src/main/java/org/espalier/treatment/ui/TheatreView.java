@@ -23,6 +23,7 @@ import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
 import org.espalier.kit.IdentityBanner;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.stock.Coverage;
@@ -74,7 +75,7 @@ class TheatreView extends Composite<Div> implements BeforeEnterObserver, HasDyna
         section.add(ways(site, day));
         var cases = theatre.list(site.id(), day);
         if (cases.isEmpty()) {
-            section.add(Choices.paragraph("empty", Texts.text("treatment.theatre.none", DateText.inWords(day))));
+            section.add(PageParts.paragraph("empty", Texts.text("treatment.theatre.none", DateText.inWords(day))));
         }
         var coverage = desk.reservations().coverage(site.id());
         cases.forEach(one -> section.add(shown(one, day, coverage)));

@@ -20,6 +20,7 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.Address;
 import org.espalier.kit.ChildHeader;
 import org.espalier.kit.DateText;
+import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
 import org.espalier.patient.Child;
@@ -84,7 +85,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
                 new ImplantsPanel(treatment, desk, again),
                 new ProcedureList(treatment, desk, again),
                 new FactLists(treatment, desk, again),
-                Choices.paragraph("caution", Texts.text("treatment.caution")));
+                PageParts.caution("treatment.caution"));
         getContent()
                 .add(
                         new ChildHeader(
@@ -107,7 +108,7 @@ class TreatmentView extends Composite<Div> implements BeforeEnterObserver, HasDy
     private Section waiting(Treatment treatment, Reversal reversal, Runnable again) {
         var section = new Section(
                 new H2(Texts.text("treatment.reversal.waiting")),
-                Choices.paragraph(
+                PageParts.paragraph(
                         "asked",
                         Texts.text(
                                 "treatment.reversal.of",
