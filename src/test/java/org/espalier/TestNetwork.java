@@ -143,4 +143,9 @@ public class TestNetwork {
     public JdbcClient owner() {
         return owner;
     }
+
+    /** What a statement of the owner counts. */
+    public long count(String sql, Object... parameters) {
+        return owner.sql(sql).params(parameters).query(Long.class).single();
+    }
 }

@@ -3,9 +3,7 @@ package org.espalier.followup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.List;
-import org.espalier.DoomedProcess;
-import org.espalier.followup.DoomedRecall.Life;
+import org.espalier.NightCutShort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,20 +15,10 @@ class KilledRecallIntegrationTests {
 
     @Test
     void aNightCutShortIsFinishedAtTheNextStart() throws Exception {
-        assertThat(run(Life.KILLED_AMID_THE_NIGHT)).isEqualTo(DoomedProcess.KILLED);
-        assertThat(run(Life.THE_NEXT_START)).isZero();
-        assertThat(said(Life.THE_NEXT_START))
+        assertThat(NightCutShort.of(DoomedRecall.class, folder))
                 .containsExactly(
                         "found amid, unfinished",
                         "left " + DoomedRecall.CHILDREN + ", finished",
                         "open visits " + DoomedRecall.CHILDREN + ", of as many children, harm worked out of all");
-    }
-
-    private int run(Life life) throws Exception {
-        return DoomedProcess.run(DoomedRecall.class, folder, life);
-    }
-
-    private List<String> said(Life life) throws Exception {
-        return DoomedProcess.said(folder, life);
     }
 }

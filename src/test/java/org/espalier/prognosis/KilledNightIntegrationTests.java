@@ -3,9 +3,7 @@ package org.espalier.prognosis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.List;
-import org.espalier.DoomedProcess;
-import org.espalier.prognosis.DoomedNight.Life;
+import org.espalier.NightCutShort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,20 +15,10 @@ class KilledNightIntegrationTests {
 
     @Test
     void aNightCutShortIsFinishedAtTheNextStart() throws Exception {
-        assertThat(run(Life.KILLED_AMID_THE_NIGHT)).isEqualTo(DoomedProcess.KILLED);
-        assertThat(run(Life.THE_NEXT_START)).isZero();
-        assertThat(said(Life.THE_NEXT_START))
+        assertThat(NightCutShort.of(DoomedNight.class, folder))
                 .containsExactly(
                         "found amid, unfinished",
                         "left " + DoomedNight.CHILDREN + ", finished",
                         "marked " + DoomedNight.CHILDREN + ", forecasts 2");
-    }
-
-    private int run(Life life) throws Exception {
-        return DoomedProcess.run(DoomedNight.class, folder, life);
-    }
-
-    private List<String> said(Life life) throws Exception {
-        return DoomedProcess.said(folder, life);
     }
 }
