@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -124,6 +125,11 @@ public final class Browser {
             return settle();
         }
 
+        /** Signs in as a member of staff who is given a password for it. */
+        public Person signIn(TestNetwork network, UUID staff) {
+            return signIn(network.login(staff), network.password(staff));
+        }
+
         /** Opens a list and takes the option of exactly this name. */
         public Person choose(Locator field, String option) {
             field.first().click();
@@ -200,6 +206,18 @@ public final class Browser {
     /** A person who reads the screens in another language. */
     public static Person reading(int port, Screen screen, String language) {
         return new Person(port, screen, language, List.of());
+    }
+
+    /** The button of exactly this name. */
+    public static Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    /** The button of exactly this name in a part of the page. */
+    public static Locator button(Locator within, String name) {
+        return within.getByRole(
+                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 
     /** Started when the first person sits down; it ends with the tests. */

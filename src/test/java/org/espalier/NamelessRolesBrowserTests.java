@@ -48,7 +48,7 @@ class NamelessRolesBrowserTests {
         stock.empty(hospital.site());
         var staff = network.staff(hospital.site().value(), role);
         try (var person = Browser.person(port, Screen.DESKTOP, CANARIES)) {
-            person.signIn(network.login(staff), network.password(staff));
+            person.signIn(network, staff);
             var seen = walk(person);
             assertThat(seen).hasSizeGreaterThanOrEqualTo(pages).anyMatch(page -> page.startsWith(among));
         }

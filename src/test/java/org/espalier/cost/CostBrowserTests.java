@@ -2,6 +2,7 @@ package org.espalier.cost;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -104,12 +105,7 @@ class CostBrowserTests {
             dialog.getByLabel(Texts.text("cost.adjust.quantity", Texts.of(TariffItem.BED_DAY)))
                     .fill("2");
             dialog.getByLabel(Texts.text("cost.reason")).fill("stayed with a fever");
-            dialog.getByRole(
-                            AriaRole.BUTTON,
-                            new Locator.GetByRoleOptions()
-                                    .setName(Texts.text("cost.adjust"))
-                                    .setExact(true))
-                    .click();
+            button(dialog, Texts.text("cost.adjust")).click();
             person.settle();
             assertThat(person.page().getByText(Texts.text("cost.adjust.done"))).isVisible();
             assertThat(person.page().getByText("EUR 1,024.80").first()).isVisible();
@@ -171,7 +167,7 @@ class CostBrowserTests {
         operate();
         costs.renew(hospital.site(), hospital.child());
         try (var person = Browser.person(port, Screen.DESKTOP)) {
-            person.signIn(network.login(hospital.surgeon()), network.password(hospital.surgeon()));
+            person.signIn(network, hospital.surgeon());
             person.open(Urls.costs(hospital.child().value()));
             var account = costs.account(hospital.surgeon(), hospital.child());
             assertThat(person.page()
@@ -206,7 +202,7 @@ class CostBrowserTests {
     private Person administrator(Screen screen) {
         var person = Browser.person(
                 port, screen, TestWorld.CHILD.familyName(), String.valueOf(TestWorld.CHILD.givenName()), "CANARY-7731");
-        return person.signIn(network.login(administrator), network.password(administrator));
+        return person.signIn(network, administrator);
     }
 
     private static Locator section(Person person, String key, Object... arguments) {
@@ -227,11 +223,7 @@ class CostBrowserTests {
     }
 
     private static void press(Person person, String key) {
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(Texts.text(key)).setExact(true))
-                .click();
+        button(person.page(), Texts.text(key)).click();
         person.settle();
     }
 

@@ -1,6 +1,7 @@
 package org.espalier.course;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -125,10 +126,7 @@ class CourseBrowserTests {
     }
 
     private static void press(Page page, String toggle) {
-        page.getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(toggle).setExact(true))
-                .click();
+        button(page, toggle).click();
     }
 
     /** A plate over a year and a half, its metaphyseal screw out since. */
@@ -143,6 +141,6 @@ class CourseBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        return Browser.person(port, screen).signIn(network, surgeon.staff());
     }
 }

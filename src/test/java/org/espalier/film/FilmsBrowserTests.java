@@ -66,7 +66,7 @@ class FilmsBrowserTests {
     void bringsFilmsAndGivesOneToItsChild(Screen screen) {
         var film = TestFilm.of(300, 700).of("F-5510", "20170203").bytes();
         try (var person = Browser.person(port, screen)) {
-            person.signIn(network.login(radiographer), network.password(radiographer));
+            person.signIn(network, radiographer);
             var page = person.page();
             person.open("films");
             assertThat(page.getByRole(
@@ -116,7 +116,7 @@ class FilmsBrowserTests {
     @Test
     void showsHowFarAnUploadHasCome() {
         try (var person = Browser.person(port, Screen.DESKTOP)) {
-            person.signIn(network.login(radiographer), network.password(radiographer));
+            person.signIn(network, radiographer);
             var page = person.open("films").page();
             throttle(page, 400_000);
             bring(page, payload("legs.dcm", TestFilm.of(700, 1000).bytes()));

@@ -2,6 +2,7 @@ package org.espalier.film;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -44,7 +45,7 @@ class PicturesBrowserTests {
         var child = new ChildId(ids.next());
         var data = new ChildData("Walking", "Wanda", LocalDate.of(2019, 7, 14), null, null);
         network.as(surgeon, () -> patients.register(new SiteId(site), child, data));
-        try (var person = Browser.person(port, screen).signIn(network.login(surgeon), network.password(surgeon))) {
+        try (var person = Browser.person(port, screen).signIn(network, surgeon)) {
             var page = person.page();
             person.open("child/" + child.value() + "/examination");
             var clip = Base64.getDecoder().decode((String) page.evaluate(TestPictures.RECORD));
@@ -85,10 +86,5 @@ class PicturesBrowserTests {
                 .filter(new Locator.FilterOptions()
                         .setHas(page.getByRole(
                                 AriaRole.HEADING, new Page.GetByRoleOptions().setName("Photo and gait clip"))));
-    }
-
-    private static Locator button(Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 }

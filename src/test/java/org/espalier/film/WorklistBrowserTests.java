@@ -1,9 +1,8 @@
 package org.espalier.film;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
-import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.UUID;
@@ -43,7 +42,7 @@ class WorklistBrowserTests {
         var radiographer = network.staff(site, "RADIOGRAPHER");
         var child = register(site, surgeon, "Worklisted");
         var none = register(site, surgeon, "Unfilmed");
-        try (var person = Browser.person(port, screen).signIn(network.login(surgeon), network.password(surgeon))) {
+        try (var person = Browser.person(port, screen).signIn(network, surgeon)) {
             var page = person.page();
             person.open("child/" + child.value() + "/examination");
             button(page, "Ask for a film, or for none").click();
@@ -68,8 +67,7 @@ class WorklistBrowserTests {
             assertThat(page.getByText("No film needed: last film four months ago"))
                     .isVisible();
         }
-        try (var person =
-                Browser.person(port, screen).signIn(network.login(radiographer), network.password(radiographer))) {
+        try (var person = Browser.person(port, screen).signIn(network, radiographer)) {
             var page = person.page();
             person.open("worklist");
             assertThat(page.locator(".worklist-line").first()).containsText("WORKLISTED, Wilma");
@@ -106,15 +104,5 @@ class WorklistBrowserTests {
         var data = new ChildData(family, "Wilma", LocalDate.of(2019, 7, 14), Sex.FEMALE, null);
         network.as(by, () -> patients.register(new SiteId(site), id, data));
         return id;
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Locator button(Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 }

@@ -1,6 +1,7 @@
 package org.espalier.followup;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -232,11 +233,6 @@ class RecallBrowserTests {
     }
 
     private Person signedIn() {
-        return Browser.person(port, Screen.DESKTOP).signIn(network.login(nurse), network.password(nurse));
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+        return Browser.person(port, Screen.DESKTOP).signIn(network, nurse);
     }
 }

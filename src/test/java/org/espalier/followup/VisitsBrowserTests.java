@@ -1,6 +1,7 @@
 package org.espalier.followup;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -79,8 +80,7 @@ class VisitsBrowserTests {
 
     @OnEachScreen
     void showsEveryLimitThatWasSignedWithWhatItChanged(Screen screen) {
-        try (var person = Browser.person(port, screen)
-                .signIn(network.login(surgeon.staff()), network.password(surgeon.staff()))) {
+        try (var person = Browser.person(port, screen).signIn(network, surgeon.staff())) {
             var page = person.page();
             person.open("limits");
             assertThat(page.getByText("What was signed here")).isHidden();
@@ -156,7 +156,7 @@ class VisitsBrowserTests {
         assertThat(section).containsText("holds the visit and the recall until the other one takes the child over");
         assertThat(section.getByRole(AriaRole.LINK)).hasText("INVENTED, Child");
         person.settle().picture("recall-transfer-" + screen).assertAccessible().assertFits();
-        try (var other = Browser.person(port, screen).signIn(network.login(colleague), network.password(colleague))) {
+        try (var other = Browser.person(port, screen).signIn(network, colleague)) {
             other.open("recall");
             other.settle()
                     .picture("recall-transfer-asked-" + screen)
@@ -347,16 +347,6 @@ class VisitsBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(nurse), network.password(nurse));
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Locator button(Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
+        return Browser.person(port, screen).signIn(network, nurse);
     }
 }

@@ -1,8 +1,8 @@
 package org.espalier.interchange;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.FilePayload;
@@ -149,11 +149,6 @@ class BringInBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(nurse), network.password(nurse));
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+        return Browser.person(port, screen).signIn(network, nurse);
     }
 }

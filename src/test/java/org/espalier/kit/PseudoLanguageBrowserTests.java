@@ -68,8 +68,7 @@ class PseudoLanguageBrowserTests {
         var site = new SiteId(network.site());
         var surgeon = network.staff(site.value(), "SURGEON");
         var child = register(site, surgeon);
-        try (var person = Browser.reading(port, screen, PseudoLanguage.CODE)
-                .signIn(network.login(surgeon), network.password(surgeon))) {
+        try (var person = Browser.reading(port, screen, PseudoLanguage.CODE).signIn(network, surgeon)) {
             for (var path : List.of(
                     "",
                     "children",

@@ -1,6 +1,7 @@
 package org.espalier.opinion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -70,7 +71,7 @@ class OpinionStoryBrowserTests {
     Ids ids;
 
     private void signIn(Person person, Sender who) {
-        person.signIn(network.login(who.staff()), network.password(who.staff()));
+        person.signIn(network, who.staff());
     }
 
     private String name(Sender who) {
@@ -82,14 +83,7 @@ class OpinionStoryBrowserTests {
     }
 
     private static void press(Person person, String key, Object... arguments) {
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions()
-                                .setName(Texts.text(key, arguments))
-                                .setExact(true))
-                .first()
-                .click();
+        button(person.page(), Texts.text(key, arguments)).first().click();
         person.settle();
     }
 
@@ -145,7 +139,7 @@ class OpinionStoryBrowserTests {
             pictures.kept(a, child, LocalDate.of(2024, 5, 6), recorded(asker));
             var panel = panel(asker, name(c));
             var thread = ask(asker, child, name(b), panel);
-            answer(first, b, thread);
+            answer(first, b);
             reads(first, b, thread);
             advises(second, c, thread);
             asker.page().getByText("The physis looks open.").first().waitFor();
@@ -267,19 +261,13 @@ class OpinionStoryBrowserTests {
         asker.settle();
     }
 
-    private void answer(Person person, Sender b, ThreadId thread) {
+    private void answer(Person person, Sender b) {
         signIn(person, b);
         person.open(Urls.OPINIONS);
         person.picture("opinion-list-desktop").assertAccessible().assertFits();
         person.page().getByText("Plate the lateral proximal tibia now").first().click();
         person.page().locator("opinion-film[data-tiles=settled]").waitFor();
-        person.page()
-                .locator("opinion-film")
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Locator.GetByRoleOptions()
-                                .setName(Texts.text("opinion.film.line"))
-                                .setExact(true))
+        button(person.page().locator("opinion-film"), Texts.text("opinion.film.line"))
                 .click();
         person.page()
                 .locator("opinion-film")
@@ -307,12 +295,7 @@ class OpinionStoryBrowserTests {
     /** An angle drawn without a mouse: the cross stays in the middle, and the film moves under it. */
     private static void drawByKeys(Person person) {
         var film = person.page().locator("opinion-film");
-        film.getByRole(
-                        AriaRole.BUTTON,
-                        new Locator.GetByRoleOptions()
-                                .setName(Texts.text("opinion.film.angle"))
-                                .setExact(true))
-                .press("Enter");
+        button(film, Texts.text("opinion.film.angle")).press("Enter");
         film.getByLabel(Texts.text("opinion.film.label")).pressSequentially("slope");
         var stage = film.locator(".stage");
         stage.focus();

@@ -1,9 +1,9 @@
 package org.espalier.opinion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -52,7 +52,7 @@ class TwoNodesBrowserTests {
     Ids ids;
 
     private void enter(Person person, Sender who, ThreadId thread) {
-        person.signIn(network.login(who.staff()), network.password(who.staff()));
+        person.signIn(network, who.staff());
         person.open(Urls.opinion(thread.value()));
         person.page().locator("opinion-film[data-tiles=settled]").waitFor();
     }
@@ -62,13 +62,7 @@ class TwoNodesBrowserTests {
                 .getByLabel(Texts.text("opinion.message"), new Page.GetByLabelOptions().setExact(true))
                 .fill(what);
         person.settle();
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions()
-                                .setName(Texts.text("opinion.say"))
-                                .setExact(true))
-                .click();
+        button(person.page(), Texts.text("opinion.say")).click();
         person.settle();
     }
 

@@ -2,6 +2,7 @@ package org.espalier.patient;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.awaitility.Awaitility.await;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -237,7 +238,7 @@ class ChildrenBrowserTests {
         var stranger = network.staff(network.site(), "SURGEON");
         var child = register(site, nurse, "Hidden-5523", "Hanna", "Hidden-5523");
         try (var person = Browser.person(port, Screen.DESKTOP, "Hidden-5523")) {
-            person.signIn(network.login(stranger), network.password(stranger));
+            person.signIn(network, stranger);
             for (var page : new String[] {"edit", "examination"}) {
                 person.open("child/" + child.id().value() + "/" + page);
                 assertThat(person.page().getByLabel("The child this page is about"))
@@ -256,7 +257,7 @@ class ChildrenBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen, CANARY).signIn(network.login(nurse), network.password(nurse));
+        return Browser.person(port, screen, CANARY).signIn(network, nurse);
     }
 
     private Child register(SiteId where, UUID by, String family, String given, String number) {
@@ -271,18 +272,5 @@ class ChildrenBrowserTests {
         page.getByLabel("Date of birth").fill(born);
         page.getByLabel("Female").check();
         page.getByLabel("Local number").fill(number);
-    }
-
-    private static com.microsoft.playwright.Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static com.microsoft.playwright.Locator button(com.microsoft.playwright.Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON,
-                new com.microsoft.playwright.Locator.GetByRoleOptions()
-                        .setName(name)
-                        .setExact(true));
     }
 }

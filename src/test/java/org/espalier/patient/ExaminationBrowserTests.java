@@ -2,6 +2,7 @@ package org.espalier.patient;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.awaitility.Awaitility.await;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -190,9 +191,7 @@ class ExaminationBrowserTests {
     }
 
     private Person examining(Screen screen) {
-        return Browser.person(port, screen)
-                .signIn(network.login(surgeon), network.password(surgeon))
-                .open(address());
+        return Browser.person(port, screen).signIn(network, surgeon).open(address());
     }
 
     private String address() {
@@ -224,10 +223,5 @@ class ExaminationBrowserTests {
     private static Locator labelled(Locator within, String label) {
         return within.getByLabel(label, new Locator.GetByLabelOptions().setExact(true))
                 .first();
-    }
-
-    private static Locator button(Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 }

@@ -304,6 +304,6 @@ class SheetBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        return Browser.person(port, screen).signIn(network, surgeon.staff());
     }
 }

@@ -103,6 +103,6 @@ class PrognosisBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        return Browser.person(port, screen).signIn(network, surgeon.staff());
     }
 }

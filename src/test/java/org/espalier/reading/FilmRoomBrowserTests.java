@@ -3,8 +3,8 @@ package org.espalier.reading;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.espalier.Browser.button;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -108,10 +108,7 @@ class FilmRoomBrowserTests {
             assertThat(dialog).containsText("78.0° varus");
             person.settle().picture("film-room-sign");
             SmallMarks.assertAccessibleBesides(page);
-            dialog.getByRole(
-                            AriaRole.BUTTON,
-                            new Locator.GetByRoleOptions().setName("Sign").setExact(true))
-                    .click();
+            button(dialog, "Sign").click();
             page.waitForURL(url -> url.contains("reading="));
             assertThat(page.getByText("Signed reading", new Page.GetByTextOptions().setExact(true)))
                     .isVisible();
@@ -222,6 +219,6 @@ class FilmRoomBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        return Browser.person(port, screen).signIn(network, surgeon.staff());
     }
 }

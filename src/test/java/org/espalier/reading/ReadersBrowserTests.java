@@ -99,6 +99,6 @@ class ReadersBrowserTests {
     }
 
     private Person signedIn(Sender who, Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(who.staff()), network.password(who.staff()));
+        return Browser.person(port, screen).signIn(network, who.staff());
     }
 }

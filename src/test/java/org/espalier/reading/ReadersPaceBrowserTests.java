@@ -3,8 +3,8 @@ package org.espalier.reading;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.espalier.Browser.button;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -107,11 +107,7 @@ class ReadersPaceBrowserTests {
             hand.assertAnglesOf(LEGS, Side.RIGHT);
             hand.assertAnglesOf(LEGS, Side.LEFT);
             hand.press("Sign this reading");
-            page.getByRole(AriaRole.DIALOG)
-                    .getByRole(
-                            AriaRole.BUTTON,
-                            new Locator.GetByRoleOptions().setName("Sign").setExact(true))
-                    .click();
+            button(page.getByRole(AriaRole.DIALOG), "Sign").click();
             page.waitForURL(url -> url.contains("reading="));
             int actions = ((Number) page.evaluate("window.actions")).intValue();
             assertThat(actions).isPositive().isLessThanOrEqualTo(MOST_ACTIONS);
@@ -167,6 +163,6 @@ class ReadersPaceBrowserTests {
     }
 
     private Person signedIn(Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(surgeon.staff()), network.password(surgeon.staff()));
+        return Browser.person(port, screen).signIn(network, surgeon.staff());
     }
 }

@@ -63,8 +63,7 @@ class RoomSettingsBrowserTests {
 
     @Test
     void takesTheScaleFromTheBallOnTheFilm() {
-        try (var person = Browser.person(port, Screen.DESKTOP)
-                .signIn(network.login(surgeon.staff()), network.password(surgeon.staff()))) {
+        try (var person = Browser.person(port, Screen.DESKTOP).signIn(network, surgeon.staff())) {
             var page = person.page();
             page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
             person.open("film/" + film.value());

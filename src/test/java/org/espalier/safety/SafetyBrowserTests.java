@@ -1,10 +1,9 @@
 package org.espalier.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
@@ -244,15 +243,11 @@ class SafetyBrowserTests {
     }
 
     private void signIn(Person person, UUID staff) {
-        person.signIn(network.login(staff), network.password(staff));
+        person.signIn(network, staff);
     }
 
     private static void press(Person person, String key) {
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(Texts.text(key)).setExact(true))
-                .click();
+        button(person.page(), Texts.text(key)).click();
         person.settle();
     }
 }

@@ -1,6 +1,7 @@
 package org.espalier.shell;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
@@ -74,7 +75,7 @@ class PasskeyBrowserTests {
         assertThat(there).hasCount(1);
         page.getByText("Where you are signed in").scrollIntoViewIfNeeded();
         person.settle().picture("account-sessions-" + screen).assertAccessible().assertFits();
-        button(person, "Sign out everywhere else").click();
+        button(person.page(), "Sign out everywhere else").click();
         assertThat(there).hasCount(0);
         assertThat(page.getByText("last used").first()).isVisible();
         page.locator(".ways-in vaadin-button").first().click();
@@ -86,7 +87,7 @@ class PasskeyBrowserTests {
         try (var person = Browser.person(port, Screen.DESKTOP)) {
             new Authenticator(person.page());
             addPasskey(person);
-            button(person, "Add a passkey for this device").click();
+            button(person.page(), "Add a passkey for this device").click();
             assertThat(person.page().getByRole(AriaRole.ALERT)).containsText("Your device may know one already");
             assertThat(person.page().getByText("Your passkey was added.")).isHidden();
         }
@@ -114,15 +115,15 @@ class PasskeyBrowserTests {
     }
 
     private void addPasskey(Person person) {
-        person.signIn(network.login(nurse), network.password(nurse)).open("account");
-        button(person, "Add a passkey for this device").click();
+        person.signIn(network, nurse).open("account");
+        button(person.page(), "Add a passkey for this device").click();
         assertThat(person.page().getByText("Your passkey was added.")).isVisible();
     }
 
     private com.microsoft.playwright.Locator atTheDoor(Person person) {
         person.page().context().clearCookies();
         person.open("login");
-        return button(person, "Sign in with a passkey");
+        return button(person.page(), "Sign in with a passkey");
     }
 
     private int uses() {
@@ -135,13 +136,6 @@ class PasskeyBrowserTests {
 
     private void change(String sql) {
         network.owner().sql(sql).param(nurse).update();
-    }
-
-    private static com.microsoft.playwright.Locator button(Person person, String name) {
-        return person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 
     /** The lock of the device: holds passkeys, and knows its person by finger or face. */

@@ -1,6 +1,7 @@
 package org.espalier.shell;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -45,7 +46,7 @@ class ProofDialogBrowserTests {
     @OnEachScreen
     void doesNothingUntilThePasswordIsGivenAgain(Screen screen) {
         try (var person = Browser.person(port, screen)) {
-            person.signIn(network.login(nurse), network.password(nurse)).open("account");
+            person.signIn(network, nurse).open("account");
             person.page().waitForTimeout(PAST_THE_PROOF_MS);
             var dialog = ask(person);
             person.settle()
@@ -85,11 +86,6 @@ class ProofDialogBrowserTests {
 
     private static Locator password(Locator dialog) {
         return dialog.getByLabel("Current password", new Locator.GetByLabelOptions().setExact(true));
-    }
-
-    private static Locator button(Locator where, String name) {
-        return where.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 
     private boolean isSignedInElsewhere() {

@@ -2,6 +2,7 @@ package org.espalier.shell;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.NotFoundException;
@@ -10,7 +11,6 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.io.ByteArrayInputStream;
 import java.time.Clock;
 import java.util.Base64;
@@ -160,10 +160,5 @@ class SecondStepBrowserTests {
         } catch (NotFoundException e) {
             throw new AssertionError("no code in the picture", e);
         }
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 }

@@ -2,6 +2,7 @@ package org.espalier.stock;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -93,7 +94,7 @@ class StockBrowserTests {
         var lot = network.as(keeper, () -> catalogue.lots(product.id())).getFirst();
         for (var screen : new Screen[] {Screen.DESKTOP, Screen.PHONE}) {
             try (var person = Browser.person(port, screen, TestWorld.CHILD.familyName(), "CANARY-7731")) {
-                person.signIn(network.login(keeper), network.password(keeper));
+                person.signIn(network, keeper);
                 for (var url : new String[] {
                     Urls.STOCK,
                     Urls.STOCK_MOVE,
@@ -114,15 +115,11 @@ class StockBrowserTests {
 
     private Person keeper(Stocked here, Screen screen) {
         var person = Browser.person(port, screen);
-        return person.signIn(network.login(here.keeper()), network.password(here.keeper()));
+        return person.signIn(network, here.keeper());
     }
 
     private static void press(Person person, String key) {
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(Texts.text(key)).setExact(true))
-                .click();
+        button(person.page(), Texts.text(key)).click();
         person.settle();
     }
 

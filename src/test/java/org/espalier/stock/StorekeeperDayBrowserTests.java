@@ -1,6 +1,7 @@
 package org.espalier.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.MultiFormatWriter;
@@ -266,7 +267,7 @@ class StorekeeperDayBrowserTests {
 
     private Person keeper(Stocked stocked, Screen screen) {
         var person = Browser.person(port, screen);
-        return person.signIn(network.login(stocked.keeper()), network.password(stocked.keeper()));
+        return person.signIn(network, stocked.keeper());
     }
 
     private static Page.GetByLabelOptions exact() {
@@ -290,11 +291,7 @@ class StorekeeperDayBrowserTests {
     }
 
     private static void press(Person person, String key) {
-        person.page()
-                .getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(Texts.text(key)).setExact(true))
-                .click();
+        button(person.page(), Texts.text(key)).click();
         person.settle();
     }
 

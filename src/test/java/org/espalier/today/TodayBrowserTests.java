@@ -79,7 +79,7 @@ class TodayBrowserTests {
     void opensFirstAndLeadsToWhatWaits(Screen screen) {
         try (var person = Browser.person(port, screen)) {
             var page = person.page();
-            person.signIn(network.login(surgeon), network.password(surgeon));
+            person.signIn(network, surgeon);
             assertThat(page.getByText("Nothing waits for you here")).isVisible();
             person.picture("today-empty-" + screen).assertAccessible().assertFits();
 
@@ -122,7 +122,7 @@ class TodayBrowserTests {
         reader.signed(sender, reader.film(sender, child, today.minusMonths(6)), 7.9);
         reader.signed(sender, reader.film(sender, child, today.minusDays(1)), 14);
         try (var person = Browser.person(port, screen)) {
-            person.signIn(network.login(sender.staff()), network.password(sender.staff()));
+            person.signIn(network, sender.staff());
             assertThat(person.page().getByText("Near target, nothing asked for (1)"))
                     .isVisible();
             assertThat(person.page().getByText("Right proximal tibia: ")).isVisible();
@@ -137,7 +137,7 @@ class TodayBrowserTests {
     void hasAPlainWordForThoseWhoTreatNobody() {
         var storekeeper = network.staff(site.value(), "STOREKEEPER");
         try (var person = Browser.person(port, Screen.DESKTOP)) {
-            person.signIn(network.login(storekeeper), network.password(storekeeper));
+            person.signIn(network, storekeeper);
             assertThat(person.page().getByText("Films and children stand here for those who treat them"))
                     .isVisible();
             person.assertAccessible();

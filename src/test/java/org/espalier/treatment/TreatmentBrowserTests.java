@@ -2,6 +2,7 @@ package org.espalier.treatment;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.espalier.Browser.button;
 import static org.espalier.treatment.TestTreatment.FEMUR;
 import static org.espalier.treatment.TestTreatment.TIBIA;
 
@@ -299,7 +300,7 @@ class TreatmentBrowserTests {
     }
 
     private Person signedIn(UUID staff, Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(staff), network.password(staff));
+        return Browser.person(port, screen).signIn(network, staff);
     }
 
     private static Page.GetByLabelOptions exact() {
@@ -308,15 +309,5 @@ class TreatmentBrowserTests {
 
     private static Locator.GetByLabelOptions within() {
         return new Locator.GetByLabelOptions().setExact(true);
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Locator button(Locator within, String name) {
-        return within.getByRole(
-                AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(name).setExact(true));
     }
 }

@@ -1,8 +1,8 @@
 package org.espalier.access.ui;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.espalier.Browser.button;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
@@ -124,11 +124,6 @@ class EmergencyBrowserTests {
     }
 
     private Person signedIn(UUID who, Screen screen) {
-        return Browser.person(port, screen).signIn(network.login(who), network.password(who));
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+        return Browser.person(port, screen).signIn(network, who);
     }
 }

@@ -37,14 +37,14 @@ class WhoSawBrowserTests {
                 network.as(sender.staff(), () -> patients.open(child, "course").orElseThrow());
         var name = record.data().orElseThrow().familyName();
         var nurse = network.staff(site, "NURSE");
-        try (var person = Browser.person(port, screen).signIn(network.login(nurse), network.password(nurse))) {
+        try (var person = Browser.person(port, screen).signIn(network, nurse)) {
             person.open("child/" + child.value() + "/seen");
             assertThat(person.page().getByText("Opened: course").first()).isVisible();
             assertThat(person.page().locator(".identity-banner")).containsText(name.toUpperCase(java.util.Locale.ROOT));
             person.picture("who-saw-" + screen).assertAccessible().assertFits();
         }
         var officer = network.staff(site, "PRIVACY_OFFICER");
-        try (var person = Browser.person(port, screen).signIn(network.login(officer), network.password(officer))) {
+        try (var person = Browser.person(port, screen).signIn(network, officer)) {
             person.open("child/" + child.value() + "/seen");
             assertThat(person.page().getByText("Opened: course").first()).isVisible();
             assertThat(person.page().locator("#content")).not().containsText(name.toUpperCase(java.util.Locale.ROOT));
