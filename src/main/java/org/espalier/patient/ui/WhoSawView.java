@@ -4,7 +4,6 @@ import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
@@ -96,7 +95,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                                     person.times(),
                                     time(person.first()),
                                     time(person.last()))))));
-            return sheet("patient.seen.people", small("patient.seen.people.order"), list);
+            return PageParts.part(Texts.text("patient.seen.people"), small("patient.seen.people.order"), list);
         }
 
         Section looks(WhoSaw seen) {
@@ -106,7 +105,7 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
                     seen.complete() ? "patient.seen.looks.order" : "patient.seen.looks.more",
                     seen.looks().size(),
                     zone.getId());
-            return sheet("patient.seen.looks", order, list);
+            return PageParts.part(Texts.text("patient.seen.looks"), order, list);
         }
 
         private ListItem line(Look look) {
@@ -142,12 +141,6 @@ class WhoSawView extends Composite<Div> implements BeforeEnterObserver, HasDynam
             var list = new UnorderedList();
             list.addClassName("admin-list");
             return list;
-        }
-
-        private static Section sheet(String title, Paragraph order, UnorderedList list) {
-            var sheet = new Section(new H2(Texts.text(title)), order, list);
-            sheet.addClassName("sheet");
-            return sheet;
         }
     }
 }

@@ -7,7 +7,6 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
@@ -107,9 +106,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
                 facts.stops().isEmpty(),
                 Texts.text(facts.stops().isEmpty() ? "treatment.check.direction" : "treatment.check.mismatch")));
         facts.stops().forEach(stop -> list.add(item(false, TreatmentText.of(stop))));
-        var section = new Section(new H2(Texts.text("treatment.check.known")), list);
-        section.addClassName("sheet");
-        return section;
+        return PageParts.part(Texts.text("treatment.check.known"), list);
     }
 
     private static ListItem item(boolean well, String text) {
@@ -122,8 +119,7 @@ class CheckView extends Composite<Div> implements BeforeEnterObserver, HasDynami
         var last = treatment.checks().facts().stream()
                 .filter(check -> check.phase() == phase)
                 .reduce((earlier, later) -> later);
-        var section = new Section(new H2(Texts.of(phase)));
-        section.addClassName("sheet");
+        var section = PageParts.part(Texts.of(phase));
         last.ifPresent(check ->
                 section.add(PageParts.paragraph("small", Texts.text("treatment.check.last", DateText.of(check.on())))));
         Map<Question, RadioButtonGroup<Question.Answer>> answers = new EnumMap<>(Question.class);

@@ -2,7 +2,6 @@ package org.espalier.treatment.ui;
 
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
@@ -49,8 +48,7 @@ final class FactLists extends Composite<Div> {
 
     private <F extends TreatmentFact> Section section(
             String heading, String nothing, FactLog<F> log, String add, Runnable ask) {
-        var section = new Section(new H2(Texts.text(heading)));
-        section.addClassName("sheet");
+        var section = PageParts.part(Texts.text(heading));
         var standing = log.standing();
         if (standing.isEmpty()) {
             section.add(PageParts.paragraph("empty", Texts.text(nothing)));

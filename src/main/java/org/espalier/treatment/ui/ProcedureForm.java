@@ -7,7 +7,6 @@ import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
@@ -83,9 +82,9 @@ final class ProcedureForm extends Composite<Div> {
                         notice,
                         problems,
                         quickPicks(),
-                        section("treatment.what", acts),
+                        PageParts.part(Texts.text("treatment.what"), acts),
                         when(),
-                        section("treatment.next", next),
+                        PageParts.part(Texts.text("treatment.next"), next),
                         further(),
                         summary,
                         stops,
@@ -158,7 +157,7 @@ final class ProcedureForm extends Composite<Div> {
         var fields = new Div(on, surgeon);
         fields.addClassName("form-fields");
         surgeon.setPlaceholder(Texts.text("treatment.not-recorded"));
-        return section("treatment.when", fields, elsewhere);
+        return PageParts.part(Texts.text("treatment.when"), fields, elsewhere);
     }
 
     private Component further() {
@@ -174,13 +173,6 @@ final class ProcedureForm extends Composite<Div> {
         var actions = new Div(reason, save, discard);
         actions.addClassName("actions");
         return actions;
-    }
-
-    private static Section section(String heading, Component... parts) {
-        var section = new Section(new H2(Texts.text(heading)));
-        section.add(parts);
-        section.addClassName("sheet");
-        return section;
     }
 
     private void fill(ProcedureData data) {
