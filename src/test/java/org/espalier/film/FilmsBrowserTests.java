@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.espalier.Browser;
+import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.OnEachScreen;
@@ -90,26 +91,30 @@ class FilmsBrowserTests {
             bring(page, payload("legs.dcm", film));
             assertThat(outcomes.last()).containsText("Already here");
 
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Give to a child"))
-                    .click();
-            var give = page.getByRole(
-                    AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Give the film to QUILLFEATHER, Ottoline"));
-            assertThat(give).isVisible();
-            person.settle().picture("films-assign-" + screen).assertAccessible();
-            give.click();
-            assertThat(page.getByText("Number or birth date differ: the film says"))
-                    .isVisible();
-            person.settle().picture("films-doubted-" + screen).assertAccessible();
-            give.click();
-            assertThat(page.getByText("QUILLFEATHER")).hasCount(0);
-            person.settle().picture("films-given-" + screen).assertAccessible().assertFits();
-
-            var given = network.as(radiographer, () -> films.of(child));
-            assertThat(given).hasSize(1);
-            person.open("film/" + given.getFirst().id().value());
-            page.locator("film-room[data-tiles=settled]").waitFor();
-            assertThat(page.locator(".identity-banner")).containsText("QUILLFEATHER");
+            givesItToItsChild(person, screen);
         }
+    }
+
+    private void givesItToItsChild(Person person, Screen screen) {
+        var page = person.page();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Give to a child"))
+                .click();
+        var give = page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Give the film to QUILLFEATHER, Ottoline"));
+        assertThat(give).isVisible();
+        person.settle().picture("films-assign-" + screen).assertAccessible();
+        give.click();
+        assertThat(page.getByText("Number or birth date differ: the film says")).isVisible();
+        person.settle().picture("films-doubted-" + screen).assertAccessible();
+        give.click();
+        assertThat(page.getByText("QUILLFEATHER")).hasCount(0);
+        person.settle().picture("films-given-" + screen).assertAccessible().assertFits();
+
+        var given = network.as(radiographer, () -> films.of(child));
+        assertThat(given).hasSize(1);
+        person.open("film/" + given.getFirst().id().value());
+        page.locator("film-room[data-tiles=settled]").waitFor();
+        assertThat(page.locator(".identity-banner")).containsText("QUILLFEATHER");
     }
 
     /** The line is throttled, so that the upload lasts long enough to be seen. */

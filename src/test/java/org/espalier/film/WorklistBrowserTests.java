@@ -42,6 +42,11 @@ class WorklistBrowserTests {
         var radiographer = network.staff(site, "RADIOGRAPHER");
         var child = register(site, surgeon, "Worklisted");
         var none = register(site, surgeon, "Unfilmed");
+        asks(surgeon, child, none, screen);
+        carriesOut(radiographer, screen);
+    }
+
+    private void asks(UUID surgeon, ChildId child, ChildId none, Screen screen) {
         try (var person = Browser.person(port, screen).signIn(network, surgeon)) {
             var page = person.page();
             person.open("child/" + child.value() + "/examination");
@@ -67,6 +72,9 @@ class WorklistBrowserTests {
             assertThat(page.getByText("No film needed: last film four months ago"))
                     .isVisible();
         }
+    }
+
+    private void carriesOut(UUID radiographer, Screen screen) {
         try (var person = Browser.person(port, screen).signIn(network, radiographer)) {
             var page = person.page();
             person.open("worklist");

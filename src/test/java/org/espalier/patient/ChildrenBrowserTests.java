@@ -82,30 +82,33 @@ class ChildrenBrowserTests {
             page.waitForURL(url -> url.contains("course/"));
 
             var child = page.url().replaceAll(".*/", "");
-            person.open("children");
-            page.getByLabel("Find a child").fill("featherstonehaug");
-            assertThat(page.getByText("1 child")).isVisible();
-            person.settle()
-                    .picture("children-found-" + screen)
-                    .assertAccessible()
-                    .assertFits();
-            page.getByLabel("Find a child").fill("Zaunkoenig");
-            assertThat(page.getByText("Nobody like that at")).isVisible();
-            person.settle()
-                    .picture("children-nobody-" + screen)
-                    .assertAccessible()
-                    .assertFits();
-
-            person.open("child/" + child + "/edit");
-            assertThat(page.getByLabel("The child this page is about"))
-                    .containsText("FEATHERSTONEHAUGH-QUILLINGWORTH, Maximiliane Theodora");
-            page.getByLabel("Given name").fill("Max");
-            person.settle().picture("child-edit-" + screen).assertAccessible().assertFits();
-            button(page, "Save").click();
-            assertThat(page.getByText("Saved.")).isVisible();
-            assertThat(page.getByLabel("The child this page is about"))
-                    .containsText("FEATHERSTONEHAUGH-QUILLINGWORTH, Max");
+            finds(person, screen);
+            changes(child, person, screen);
         }
+    }
+
+    private static void finds(Person person, Screen screen) {
+        var page = person.page();
+        person.open("children");
+        page.getByLabel("Find a child").fill("featherstonehaug");
+        assertThat(page.getByText("1 child")).isVisible();
+        person.settle().picture("children-found-" + screen).assertAccessible().assertFits();
+        page.getByLabel("Find a child").fill("Zaunkoenig");
+        assertThat(page.getByText("Nobody like that at")).isVisible();
+        person.settle().picture("children-nobody-" + screen).assertAccessible().assertFits();
+    }
+
+    private static void changes(String child, Person person, Screen screen) {
+        var page = person.page();
+        person.open("child/" + child + "/edit");
+        assertThat(page.getByLabel("The child this page is about"))
+                .containsText("FEATHERSTONEHAUGH-QUILLINGWORTH, Maximiliane Theodora");
+        page.getByLabel("Given name").fill("Max");
+        person.settle().picture("child-edit-" + screen).assertAccessible().assertFits();
+        button(page, "Save").click();
+        assertThat(page.getByText("Saved.")).isVisible();
+        assertThat(page.getByLabel("The child this page is about"))
+                .containsText("FEATHERSTONEHAUGH-QUILLINGWORTH, Max");
     }
 
     @OnEachScreen

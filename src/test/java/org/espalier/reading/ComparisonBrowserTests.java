@@ -16,7 +16,6 @@ import org.espalier.IntegrationTest;
 import org.espalier.OnEachScreen;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmId;
-import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor;
 import org.espalier.patient.ChildId;
 import org.espalier.science.alignment.Landmark;
@@ -52,12 +51,6 @@ class ComparisonBrowserTests {
 
     @Autowired
     TestNetwork network;
-
-    @Autowired
-    TestDoor door;
-
-    @Autowired
-    FilmService films;
 
     @Autowired
     DraftService drafts;
@@ -119,11 +112,7 @@ class ComparisonBrowserTests {
 
     private void read(LocalDate takenOn) {
         var bytes = LEGS.file("C" + child.value() + takenOn, BIRTH, takenOn);
-        var sent = TestDoor.taken(door.send(surgeon, bytes, "legs.dcm"));
-        var settled = door.settled(surgeon, sent);
-        FilmId film = surgeon.does(() -> films.assign(sent, settled.version(), child, takenOn, null))
-                .orElseThrow()
-                .id();
+        FilmId film = reader.arrived(surgeon, child, takenOn, bytes);
         surgeon.does(() -> {
             var draft = drafts.begin(film);
             drafts.measure(draft.id(), TestReader.commit(draft.revision(), marks()));

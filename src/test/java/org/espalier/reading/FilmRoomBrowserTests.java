@@ -16,7 +16,6 @@ import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmId;
-import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor;
 import org.espalier.patient.ChildId;
 import org.espalier.science.alignment.Landmark;
@@ -47,12 +46,6 @@ class FilmRoomBrowserTests {
     TestNetwork network;
 
     @Autowired
-    TestDoor door;
-
-    @Autowired
-    FilmService films;
-
-    @Autowired
     DraftService drafts;
 
     @Autowired
@@ -66,11 +59,7 @@ class FilmRoomBrowserTests {
     void film() {
         surgeon = reader.surgeon();
         child = reader.child(surgeon, BIRTH);
-        var sent = TestDoor.taken(door.send(surgeon, LEGS.file("B" + child.value(), BIRTH, TAKEN), "legs.dcm"));
-        var settled = door.settled(surgeon, sent);
-        film = surgeon.does(() -> films.assign(sent, settled.version(), child, TAKEN, null))
-                .orElseThrow()
-                .id();
+        film = reader.arrived(surgeon, child, TAKEN, LEGS.file("B" + child.value(), BIRTH, TAKEN));
     }
 
     @Test
@@ -79,25 +68,7 @@ class FilmRoomBrowserTests {
             var page = open(person);
             var hand = new FilmRoomHand(page);
             person.picture("film-room-empty");
-            for (Side side : Side.values()) {
-                hand.wheelTo(LEGS.centreOfHead(side));
-                LEGS.edgeOfHead(side).forEach(hand::click);
-                hand.awaitSaved();
-                person.picture("film-room-hip-" + side);
-                hand.press("Next");
-                hand.wheelTo(LEGS.place(side, Landmark.PLATEAU_MEDIAL));
-                List.of(
-                                Landmark.CONDYLE_MEDIAL,
-                                Landmark.CONDYLE_LATERAL,
-                                Landmark.PLATEAU_MEDIAL,
-                                Landmark.PLATEAU_LATERAL)
-                        .forEach(landmark -> hand.click(LEGS.place(side, landmark)));
-                person.picture("film-room-knee-" + side);
-                hand.wheelTo(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
-                hand.click(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
-                hand.click(LEGS.place(side, Landmark.PLAFOND_LATERAL));
-                hand.awaitSaved();
-            }
+            List.of(Side.values()).forEach(side -> places(side, hand, person));
             hand.press("Whole film");
             hand.assertAnglesOf(LEGS, Side.RIGHT);
             hand.assertAnglesOf(LEGS, Side.LEFT);
@@ -122,6 +93,22 @@ class FilmRoomBrowserTests {
                     .assertFits()
                     .picture("course-one-film");
         }
+    }
+
+    private static void places(Side side, FilmRoomHand hand, Person person) {
+        hand.wheelTo(LEGS.centreOfHead(side));
+        LEGS.edgeOfHead(side).forEach(hand::click);
+        hand.awaitSaved();
+        person.picture("film-room-hip-" + side);
+        hand.press("Next");
+        hand.wheelTo(LEGS.place(side, Landmark.PLATEAU_MEDIAL));
+        List.of(Landmark.CONDYLE_MEDIAL, Landmark.CONDYLE_LATERAL, Landmark.PLATEAU_MEDIAL, Landmark.PLATEAU_LATERAL)
+                .forEach(landmark -> hand.click(LEGS.place(side, landmark)));
+        person.picture("film-room-knee-" + side);
+        hand.wheelTo(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
+        hand.click(LEGS.place(side, Landmark.PLAFOND_MEDIAL));
+        hand.click(LEGS.place(side, Landmark.PLAFOND_LATERAL));
+        hand.awaitSaved();
     }
 
     @ParameterizedTest

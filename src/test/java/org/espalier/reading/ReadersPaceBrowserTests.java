@@ -16,7 +16,6 @@ import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
 import org.espalier.film.FilmId;
-import org.espalier.film.FilmService;
 import org.espalier.film.TestDoor;
 import org.espalier.science.alignment.Landmark;
 import org.espalier.science.quantity.PixelPoint;
@@ -53,12 +52,6 @@ class ReadersPaceBrowserTests {
     TestNetwork network;
 
     @Autowired
-    TestDoor door;
-
-    @Autowired
-    FilmService films;
-
-    @Autowired
     DraftService drafts;
 
     @Autowired
@@ -71,11 +64,7 @@ class ReadersPaceBrowserTests {
     void film() {
         surgeon = reader.surgeon();
         var child = reader.child(surgeon, BIRTH);
-        var sent = TestDoor.taken(door.send(surgeon, LEGS.file("B" + child.value(), BIRTH, TAKEN), "legs.dcm"));
-        var settled = door.settled(surgeon, sent);
-        film = surgeon.does(() -> films.assign(sent, settled.version(), child, TAKEN, null))
-                .orElseThrow()
-                .id();
+        film = reader.arrived(surgeon, child, TAKEN, LEGS.file("B" + child.value(), BIRTH, TAKEN));
     }
 
     @Test

@@ -39,9 +39,6 @@ class RoomSettingsBrowserTests {
     TestNetwork network;
 
     @Autowired
-    TestDoor door;
-
-    @Autowired
     FilmService films;
 
     @Autowired
@@ -54,11 +51,7 @@ class RoomSettingsBrowserTests {
     void film() {
         surgeon = reader.surgeon();
         var child = reader.child(surgeon, BIRTH);
-        var sent = TestDoor.taken(door.send(surgeon, LEGS.file("S" + child.value(), BIRTH, TAKEN), "legs.dcm"));
-        var settled = door.settled(surgeon, sent);
-        film = surgeon.does(() -> films.assign(sent, settled.version(), child, TAKEN, null))
-                .orElseThrow()
-                .id();
+        film = reader.arrived(surgeon, child, TAKEN, LEGS.file("S" + child.value(), BIRTH, TAKEN));
     }
 
     @Test

@@ -76,16 +76,17 @@ public class TestReader {
     /** A film of the child, 0.2 mm a pixel at the detector, once it can be shown. */
     public FilmId film(TestDoor.Sender surgeon, ChildId child, LocalDate takenOn) {
         var bytes = TestFilm.of(60, 80).text(0x00181164, "DS", "0.2\\0.2").bytes();
-        var id = TestDoor.taken(door.send(surgeon, bytes, "legs.dcm"));
-        var settled = door.settled(surgeon, id);
-        return surgeon.does(() -> films.assign(id, settled.version(), child, takenOn, null))
-                .orElseThrow()
-                .id();
+        return arrived(surgeon, child, takenOn, bytes);
     }
 
     /** The same, large enough to hold both limbs of the reference geometry. */
     public FilmId wholeFilm(TestDoor.Sender surgeon, ChildId child, LocalDate takenOn) {
         var bytes = TestFilm.of(2400, 2300).text(0x00181164, "DS", "0.2\\0.2").bytes();
+        return arrived(surgeon, child, takenOn, bytes);
+    }
+
+    /** A film of the child that comes as a file, once it can be shown. */
+    public FilmId arrived(TestDoor.Sender surgeon, ChildId child, LocalDate takenOn, byte[] bytes) {
         var id = TestDoor.taken(door.send(surgeon, bytes, "legs.dcm"));
         var settled = door.settled(surgeon, id);
         return surgeon.does(() -> films.assign(id, settled.version(), child, takenOn, null))
