@@ -216,6 +216,12 @@ class TestClinic {
                 Act.ofLimb(ProcedureKind.OSTEOTOMY, Side.LEFT, "wires, cast", 2),
                 Act.ofLimb(ProcedureKind.CAST_ON, Side.LEFT, "long cast", 0));
         decidedAgain(child);
+        visited(child);
+        return child;
+    }
+
+    /** Came, was not brought, came, was ill, and is booked. */
+    private void visited(ChildId child) {
         came(child, LocalDate.of(2024, 4, 2), Optional.of(new Visit.Asked(LocalDate.of(2024, 10, 2), "film, wound")));
         var open = open(child);
         visits.record(open, new Happening.NotBrought(LocalDate.of(2024, 10, 9), VisitReason.DISTANCE, "bus, strike"));
@@ -227,8 +233,8 @@ class TestClinic {
         visits.record(
                 open(child),
                 new Happening.Booked(new Appointment(LocalDate.of(2030, 1, 4), LocalTime.of(9, 30), "B-77")));
-        return child;
     }
+
     /** A plate of a known lot from the store, a screw of mixed ones from the tray, and one that lay on no shelf. */
     private static List<Piece> pieces(Shelves shelves) {
         var stocked = shelves.stocked();
