@@ -8,12 +8,12 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
-import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 
 /** Lines under headings; on a phone each line stands by itself with its headings before it. */
 public final class LineTable<T> extends Composite<Div> {
@@ -35,9 +35,12 @@ public final class LineTable<T> extends Composite<Div> {
         return show(heading, one -> new Text(text.apply(one)));
     }
 
+    public LineTable<T> count(String heading, ToIntFunction<T> count) {
+        return number(heading, one -> String.valueOf(count.applyAsInt(one)));
+    }
+
     public LineTable<T> number(String heading, Function<T, String> number) {
-        columns.add(new Column<>(Texts.text(heading), true, one -> new Text(number.apply(one))));
-        return this;
+        return under(Texts.text(heading), number);
     }
 
     public LineTable<T> show(String heading, Function<T, Component> component) {
@@ -66,9 +69,7 @@ public final class LineTable<T> extends Composite<Div> {
     public LineTable<T> with(List<T> lines) {
         getContent().removeAll();
         if (lines.isEmpty()) {
-            var empty = new Paragraph(Texts.text(nothing));
-            empty.addClassName("empty");
-            getContent().add(empty);
+            getContent().add(PageParts.paragraph("empty", Texts.text(nothing)));
             return this;
         }
         var table = new NativeTable();

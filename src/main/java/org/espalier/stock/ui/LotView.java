@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -73,7 +74,7 @@ class LotView extends StockPage {
 
     private Component lines(Site here, Lot lot) {
         var shelves = stock.shelves(here.id());
-        return new StockTable<ShelfLine>("stock.nowhere")
+        return new LineTable<ShelfLine>("stock.nowhere")
                 .ordered("stock.ordered.expiry")
                 .text("stock.shelf", line -> shelves.stream()
                         .filter(shelf -> shelf.id().equals(line.shelf()))
@@ -81,15 +82,15 @@ class LotView extends StockPage {
                         .map(StockText::of)
                         .orElseGet(() -> Texts.text("stock.on-the-way")))
                 .text("stock.lot", StockText::lots)
-                .number("stock.pieces", ShelfLine::quantity)
+                .count("stock.pieces", ShelfLine::quantity)
                 .with(stock.ofLot(here.id(), lot.id()));
     }
 
     private Component wentInto(Lot lot) {
-        return new StockTable<LotUse>("stock.went-into.none")
+        return new LineTable<LotUse>("stock.went-into.none")
                 .ordered("stock.ordered.first")
                 .text("stock.operation", use -> StockText.operation(use.holder()))
-                .number("stock.pieces", LotUse::quantity)
+                .count("stock.pieces", LotUse::quantity)
                 .text("stock.certain", use -> Texts.text(use.certain() ? "stock.certainly" : "stock.possibly"))
                 .with(uses.ofLot(lot.id()));
     }

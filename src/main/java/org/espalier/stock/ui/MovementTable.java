@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.Span;
 import java.util.List;
 import java.util.UUID;
 import org.espalier.access.Site;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Movement;
 import org.espalier.stock.StockService;
@@ -28,12 +29,12 @@ final class MovementTable extends Composite<Div> {
 
     MovementTable with(List<Movement> movements) {
         getContent()
-                .add(new StockTable<Movement>("stock.latest.none")
+                .add(new LineTable<Movement>("stock.latest.none")
                         .ordered("stock.ordered.latest")
                         .text("stock.when", one -> StockText.at(one.at(), here.zone()))
                         .show("stock.product", one -> StockPage.link(here, one.product()))
                         .text("stock.lot", one -> StockText.lots(one.lots()))
-                        .number("stock.pieces", Movement::quantity)
+                        .count("stock.pieces", Movement::quantity)
                         .text("stock.from-to", MovementTable::way)
                         .text("stock.by", one -> one.by().orElseGet(() -> Texts.text("stock.by.house")))
                         .show("stock.note", this::note)

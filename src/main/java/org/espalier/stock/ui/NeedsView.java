@@ -8,6 +8,7 @@ import com.vaadin.flow.router.Route;
 import org.espalier.access.Site;
 import org.espalier.access.SiteService;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -46,14 +47,14 @@ class NeedsView extends StockPage {
     }
 
     private Component planned(Site here) {
-        return new StockTable<Coverage.Met>("stock.planned.none")
+        return new LineTable<Coverage.Met>("stock.planned.none")
                 .ordered("stock.ordered.day")
                 .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
                 .text(
                         "stock.operation",
                         met -> StockText.operation(met.reservation().holder()))
                 .text("stock.needed", met -> StockText.of(met.need()))
-                .number("stock.quantity", met -> met.need().quantity())
+                .count("stock.quantity", met -> met.need().quantity())
                 .text(
                         "stock.state",
                         met -> met.missing() == 0

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.textfield.NumberField;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.espalier.access.Site;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.Texts;
 import org.espalier.stock.OrderProposal;
 import org.espalier.stock.OrderRule;
@@ -53,10 +54,10 @@ final class OrderPanel extends Composite<Div> {
         }
         var rule = new OrderRule(days.getValue(), service.getValue() / PERCENT);
         lines.removeAll();
-        lines.add(new StockTable<OrderProposal>("stock.orders.none")
+        lines.add(new LineTable<OrderProposal>("stock.orders.none")
                 .ordered("stock.ordered.products")
                 .show("stock.product", one -> StockPage.link(here, one.demand().product()))
-                .number("stock.order", OrderProposal::order)
+                .count("stock.order", OrderProposal::order)
                 .text("stock.sizes", OrderPanel::sizes)
                 .text("stock.note", one -> arithmetic(one, rule))
                 .with(orders.proposals(here.id(), rule)));

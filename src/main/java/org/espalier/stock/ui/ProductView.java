@@ -10,6 +10,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -70,7 +71,7 @@ class ProductView extends StockPage {
 
     private Component lines(Site here, Product product) {
         var shelves = stock.shelves(here.id());
-        return new StockTable<ShelfLine>("stock.nowhere")
+        return new LineTable<ShelfLine>("stock.nowhere")
                 .ordered("stock.ordered.expiry")
                 .text("stock.shelf", line -> shelves.stream()
                         .filter(shelf -> shelf.id().equals(line.shelf()))
@@ -79,12 +80,12 @@ class ProductView extends StockPage {
                         .orElseGet(() -> Texts.text("stock.on-the-way")))
                 .text("stock.lot", StockText::lots)
                 .text("stock.expires", StockText::expiry)
-                .number("stock.pieces", ShelfLine::quantity)
+                .count("stock.pieces", ShelfLine::quantity)
                 .with(stock.of(here.id(), product.id()));
     }
 
     private Component lots(Site here, Product product) {
-        return new StockTable<Lot>("stock.no-lots")
+        return new LineTable<Lot>("stock.no-lots")
                 .ordered("stock.ordered.expiry")
                 .show("stock.lot", lot -> link(here, lot))
                 .text("stock.expires", lot -> lot.expires() == null ? "" : DateText.of(lot.expires()))
@@ -93,7 +94,7 @@ class ProductView extends StockPage {
     }
 
     private Component codes(Product product, boolean keeps) {
-        var table = new StockTable<ProductCode>("stock.no-codes")
+        var table = new LineTable<ProductCode>("stock.no-codes")
                 .text("stock.scheme", code -> Texts.of(code.scheme()))
                 .text("stock.code", ProductCode::code)
                 .show("stock.note", code -> {

@@ -10,6 +10,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Map;
 import java.util.Optional;
 import org.espalier.access.Site;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -46,7 +47,7 @@ class ProductsView extends StockPage {
         var products = catalogue.search(text, Optional.empty());
         body.add(PageParts.part(
                 Texts.text("stock.products-found", products.size()),
-                new StockTable<Product>("stock.no-products")
+                new LineTable<Product>("stock.no-products")
                         .ordered("stock.ordered.products")
                         .show("stock.product", one -> link(here, one))
                         .text("stock.kind", one -> Texts.of(one.data().kind()))
@@ -57,7 +58,7 @@ class ProductsView extends StockPage {
         if (!lots.isEmpty()) {
             body.add(PageParts.part(
                     Texts.text("stock.lots"),
-                    new StockTable<Lot>("stock.no-lots")
+                    new LineTable<Lot>("stock.no-lots")
                             .ordered("stock.ordered.lots")
                             .show("stock.lot", one -> link(here, one))
                             .text("stock.product", one -> catalogue

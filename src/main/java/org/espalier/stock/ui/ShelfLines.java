@@ -6,6 +6,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.List;
 import java.util.function.Function;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.stock.ShelfLine;
@@ -17,7 +18,7 @@ final class ShelfLines extends Composite<Div> {
     private static final int AT_A_GLANCE = 15;
 
     private final transient Function<String, List<ShelfLine>> find;
-    private final transient Function<String, StockTable<ShelfLine>> table;
+    private final transient Function<String, LineTable<ShelfLine>> table;
     private final TextField part = new TextField(Texts.text("stock.find-on-shelf"));
     private final Div found = new Div();
 
@@ -25,7 +26,7 @@ final class ShelfLines extends Composite<Div> {
      * @param find lines with the part in name, reference or lot; all for an empty one
      * @param table an empty table that says the given text when it stays so
      */
-    ShelfLines(Function<String, List<ShelfLine>> find, Function<String, StockTable<ShelfLine>> table) {
+    ShelfLines(Function<String, List<ShelfLine>> find, Function<String, LineTable<ShelfLine>> table) {
         this.find = find;
         this.table = table;
         part.setHelperText(Texts.text("stock.find-on-shelf.help"));

@@ -10,6 +10,7 @@ import com.vaadin.flow.router.Route;
 import java.util.Optional;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -73,14 +74,14 @@ class ShelfView extends StockPage {
                 part -> stock.find(shelf.id(), part), nothing -> table(sites().get(shelf.site()), nothing));
     }
 
-    private static StockTable<ShelfLine> table(Site here, String nothing) {
-        return new StockTable<ShelfLine>(nothing)
+    private static LineTable<ShelfLine> table(Site here, String nothing) {
+        return new LineTable<ShelfLine>(nothing)
                 .ordered("stock.ordered.lines")
                 .show("stock.product", line -> link(here, line.product()))
                 .text("stock.size", line -> StockText.size(line.product().data()))
                 .show("stock.lot", line -> lot(here, line))
                 .text("stock.expires", StockText::expiry)
-                .number("stock.pieces", ShelfLine::quantity);
+                .count("stock.pieces", ShelfLine::quantity);
     }
 
     private static Component lot(Site here, ShelfLine line) {
@@ -114,7 +115,7 @@ class ShelfView extends StockPage {
     /** The books are not shown beside what is counted, so that nobody counts what they say. */
     private Component counting(Shelf shelf, CountSheet sheet) {
         var how = new Paragraph(Texts.text("stock.count.how", sheet.openedBy()));
-        var lines = new ShelfLines(part -> stock.find(shelf.id(), part), nothing -> new StockTable<ShelfLine>(nothing)
+        var lines = new ShelfLines(part -> stock.find(shelf.id(), part), nothing -> new LineTable<ShelfLine>(nothing)
                 .ordered("stock.ordered.lines")
                 .text("stock.product", line -> StockText.of(line.product()))
                 .text("stock.size", line -> StockText.size(line.product().data()))
@@ -165,14 +166,14 @@ class ShelfView extends StockPage {
                 sheet.closedAt().orElse(sheet.openedAt()).atZone(zone).toLocalDate());
         return PageParts.part(
                 Texts.text("stock.counted-on", on, sheet.openedBy()),
-                new StockTable<CountSheet.Line>("stock.nothing-counted")
+                new LineTable<CountSheet.Line>("stock.nothing-counted")
                         .text("stock.product", line -> StockText.of(line.product()))
                         .text(
                                 "stock.lot",
                                 line -> StockText.lots(line.lot().stream().toList()))
-                        .number("stock.in-the-books", CountSheet.Line::expected)
-                        .number("stock.counted", CountSheet.Line::counted)
-                        .number("stock.difference", CountSheet.Line::difference)
+                        .count("stock.in-the-books", CountSheet.Line::expected)
+                        .count("stock.counted", CountSheet.Line::counted)
+                        .count("stock.difference", CountSheet.Line::difference)
                         .with(sheet.lines()));
     }
 }

@@ -16,6 +16,7 @@ import org.espalier.access.CurrentStaff;
 import org.espalier.access.Role;
 import org.espalier.access.Site;
 import org.espalier.kit.DateText;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.PageParts;
 import org.espalier.kit.Texts;
 import org.espalier.kit.Urls;
@@ -91,22 +92,22 @@ class StockView extends StockPage {
         var missing = reservations.coverage(here.id()).stream()
                 .filter(met -> met.missing() > 0)
                 .toList();
-        return new StockTable<Coverage.Met>("stock.short.none")
+        return new LineTable<Coverage.Met>("stock.short.none")
                 .ordered("stock.ordered.day")
                 .text("stock.operation-on", met -> DateText.of(met.reservation().neededOn()))
                 .text("stock.needed", met -> StockText.of(met.need()))
-                .number("stock.quantity", met -> met.need().quantity())
-                .number("stock.missing", Coverage.Met::missing)
+                .count("stock.quantity", met -> met.need().quantity())
+                .count("stock.missing", Coverage.Met::missing)
                 .with(missing);
     }
 
     private Component shelves(Site here, boolean keeps) {
-        return new StockTable<ShelfSummary>("stock.no-shelves")
+        return new LineTable<ShelfSummary>("stock.no-shelves")
                 .ordered("stock.ordered.shelves")
                 .show("stock.shelf", one -> link(here, one.shelf().id(), StockText.of(one.shelf())))
                 .text("stock.kind", one -> Texts.of(one.shelf().kind()))
-                .number("stock.products", ShelfSummary::products)
-                .number("stock.pieces", ShelfSummary::pieces)
+                .count("stock.products", ShelfSummary::products)
+                .count("stock.pieces", ShelfSummary::pieces)
                 .show("stock.state", one -> state(one, keeps))
                 .with(overview.shelves(here.id()));
     }
@@ -139,16 +140,16 @@ class StockView extends StockPage {
 
     private Component expiring(Site here) {
         var today = sites().today(here.id());
-        return new StockTable<Expiring>("stock.expiring.none")
+        return new LineTable<Expiring>("stock.expiring.none")
                 .ordered("stock.ordered.expiry")
                 .show("stock.expires", one -> lastDay(one, today))
                 .show("stock.product", one -> link(here, one.product()))
                 .text("stock.lot", one -> one.lot().number())
                 .text("stock.shelf", one -> StockText.of(one.shelf()))
-                .number("stock.pieces", Expiring::quantity)
-                .number("stock.used-in-a-year", Expiring::usedInAYear)
-                .number("stock.left-over", Expiring::leftOver)
-                .figure("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
+                .count("stock.pieces", Expiring::quantity)
+                .count("stock.used-in-a-year", Expiring::usedInAYear)
+                .count("stock.left-over", Expiring::leftOver)
+                .number("stock.cost", one -> one.cost().map(StockText::of).orElse(""))
                 .with(overview.expiring(here.id()));
     }
 
@@ -163,10 +164,10 @@ class StockView extends StockPage {
 
     private Component value(Site here) {
         var lines = overview.value(here.id());
-        return new StockTable<org.espalier.stock.StockValue>("stock.value.none")
+        return new LineTable<org.espalier.stock.StockValue>("stock.value.none")
                 .text("stock.kind", one -> Texts.of(one.kind()))
-                .number("stock.pieces", org.espalier.stock.StockValue::pieces)
-                .figure(
+                .count("stock.pieces", org.espalier.stock.StockValue::pieces)
+                .number(
                         "stock.worth",
                         one -> Texts.text("stock.money", one.currency().getCurrencyCode(), one.amount()))
                 .with(lines);

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import java.util.function.Consumer;
 import org.espalier.access.Site;
+import org.espalier.kit.LineTable;
 import org.espalier.kit.Texts;
 import org.espalier.stock.Shelf;
 import org.espalier.stock.ShelfId;
@@ -36,7 +37,7 @@ final class TransferTable extends Composite<Div> {
         onto.setVisible(lines.stream().anyMatch(one -> one.receivedBy().isEmpty()));
         getContent().add(onto);
         getContent()
-                .add(new StockTable<StockTransfer>("stock.on-the-way.none")
+                .add(new LineTable<StockTransfer>("stock.on-the-way.none")
                         .show(
                                 "stock.goods",
                                 one -> StockPage.link(here, one.shelf(), Texts.text("stock.goods-of", one.pieces())))
