@@ -100,8 +100,9 @@ public final class NumberText {
         return Optional.of(Texts.text("reading.text.angle", signed(value), Texts.text(word)));
     }
 
+    /** Where no range is known it is neither varus nor valgus: which of the two angles it is, is said instead. */
     private static String jointAngle(double value, String which) {
-        return Texts.text("reading.text.angle", signed(value), Texts.text(which));
+        return Texts.text("reading.text.joint-angle", signed(value), Texts.text(which));
     }
 
     private static String deviation(double value, String above, String below, String none) {
