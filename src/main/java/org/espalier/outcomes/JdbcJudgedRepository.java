@@ -34,7 +34,8 @@ class JdbcJudgedRepository {
 
     /** A look that was called off or to which a child was not brought goes on in the next one. */
     private static final String LOOKS = """
-            select child_id, look_by, outcome, outcome_on from visit where site_id = :site order by child_id, opened_at, id
+            select child_id, look_by, outcome, outcome_on from visit where site_id = :site
+            order by child_id, opened_at, id
             """;
 
     private final JdbcClient jdbc;

@@ -13,7 +13,6 @@ import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
-import org.espalier.prognosis.ForecastsRenewed;
 import org.espalier.reading.ReadingSigned;
 import org.espalier.treatment.TreatmentChanged;
 import org.springframework.context.annotation.Bean;
@@ -22,8 +21,9 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * When outcomes are told anew: soon after treatment, a reading or a forecast changes, and every night after costs. A
- * job is asked for in the transaction that tells of the change, once for all that changes of a child in a moment.
+ * When outcomes are told anew: soon after treatment or a reading changes, and every night after costs. New forecasts
+ * are taken up in the night: no film can be held against one before the next is read. A job is asked for in the transaction
+ * that tells of the change, once for all that changes of a child in a moment.
  */
 @Configuration
 class OutcomeJobs {
@@ -74,11 +74,6 @@ class OutcomeJobs {
         @EventListener
         void on(TreatmentChanged changed) {
             ask(changed.site().value() + " " + changed.child().value());
-        }
-
-        @EventListener
-        void on(ForecastsRenewed renewed) {
-            ask(renewed.site().value() + " " + renewed.child().value());
         }
 
         /** All children of a hospital. */

@@ -14,7 +14,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Tells outcomes anew from the record, one child a transaction, so that one of whom no sense can be made is left out. */
+/** Tells outcomes anew from the record, one child a transaction: one of whom no sense can be made is left out. */
 @Component
 class OutcomeRenewal {
 

@@ -170,7 +170,7 @@ class OutcomeIntegrationTests {
         assertThat(plate(straight).months()).isEqualTo(365 / 30.4375, within(1e-9));
     }
 
-    /** One of two filmed after two years went back 6 degrees, the other 1; the third, let go in 2022, was not filmed. */
+    /** Of two filmed after two years one went back 6 degrees, one 1; the third, let go in 2022, was not filmed. */
     @Test
     void saysWhatDriftedBackAndWhoWasNotFilmed() {
         var results = results();

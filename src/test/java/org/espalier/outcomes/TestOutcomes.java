@@ -109,19 +109,21 @@ public class TestOutcomes {
                 .sql("""
                 insert into forecast (id, site_id, recorded_site, child_id, side, bone, bone_end, plate_on, version,
                     input_hash, inputs, outcome, recorded_at)
-                values (uuidv7(), :site, :site, :child, 'RIGHT', 'TIBIA', 'PROXIMAL', :plate, 1, md5(:child) || md5(:child),
-                    cast(:inputs as jsonb), cast(:outcome as jsonb), '2021-09-02')
+                values (uuidv7(), :site, :site, :child, 'RIGHT', 'TIBIA', 'PROXIMAL', :plate, 1,
+                    md5(:child) || md5(:child), cast(:inputs as jsonb), cast(:outcome as jsonb), '2021-09-02')
                 """.replace("md5(:child)", "md5(cast(:child as text))"))
                 .param("site", surgeon.site().value())
                 .param("child", child.value())
                 .param("plate", PLATE)
                 .param("inputs", """
-                        {"site": "PROXIMAL_TIBIA", "deformity": "VARUS", "cause": "IDIOPATHIC_VARUS", "isCauseStudied": true,
+                        {"site": "PROXIMAL_TIBIA", "deformity": "VARUS", "cause": "IDIOPATHIC_VARUS",
+                        "isCauseStudied": true,
                         "sex": "FEMALE", "plateOn": "2021-03-01", "yearsAtPlate": 7.5, "targetDegrees": 87,
                         "films": [{"on": "2021-02-01", "degrees": 72}, {"on": "2021-09-01", "degrees": 80}]}
                         """)
                 .param("outcome", """
-                        {"from": "2021-09-01", "noResponse": 0.05, "hardwareFailed": 0.05, "never": %s, "angles": [], "films": [
+                        {"from": "2021-09-01", "noResponse": 0.05, "hardwareFailed": 0.05, "never": %s,
+                        "angles": [], "films": [
                         {"on": "2021-09-01", "low90": 77, "low50": 79, "middle": 80, "high50": 81, "high90": 83},
                         {"on": "%s", "low90": %s, "low50": %s, "middle": %s, "high50": %s, "high90": %s}]}
                         """.formatted(never, on, angles[0], angles[1], angles[2], angles[3], angles[4]))
@@ -137,10 +139,11 @@ public class TestOutcomes {
                     select uuidv7(), :site, :site, 'X. X.', '2013-09-01', 'FEMALE', now(), false
                     from generate_series(1, :children)
                     returning id)
-                insert into outcome_plate (child_id, recorded_site, site_id, side, bone, bone_end, plate_on, came, to_day,
-                    past_deg, after_release, drift_deg, complication, came_back, diagnosis, age_years, growth_years,
-                    never_foretold, reached_on)
-                select id, :site, :site, 'RIGHT', 'TIBIA', 'PROXIMAL', '2022-01-10', :came, date '2022-10-10' + place * 23,
+                insert into outcome_plate (child_id, recorded_site, site_id, side, bone, bone_end, plate_on, came,
+                    to_day, past_deg, after_release, drift_deg, complication, came_back, diagnosis, age_years,
+                    growth_years, never_foretold, reached_on)
+                select id, :site, :site, 'RIGHT', 'TIBIA', 'PROXIMAL', '2022-01-10', :came,
+                    date '2022-10-10' + place * 23,
                     case :came when 'STRAIGHT' then 0.5 when 'OVERSHOT' then 2.5 + place % 4 when 'SHORT' then -4 end,
                     'FILMED', place % 7, place % 9 = 1, place % 11 = 1, 'IDIOPATHIC', 8, 5, 0.05 + place % 5 * 0.05,
                     case when :came in ('STRAIGHT', 'OVERSHOT') then date '2022-10-01' + place * 23 end
