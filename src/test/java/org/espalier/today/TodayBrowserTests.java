@@ -126,7 +126,7 @@ class TodayBrowserTests {
             assertThat(person.page().getByText("Near target, nothing asked for (1)"))
                     .isVisible();
             assertThat(person.page().getByText("Right proximal tibia: ")).isVisible();
-            assertThat(person.page().getByText("at its target about ")).isVisible();
+            assertThat(person.page().getByText("target about ")).isVisible();
             assertThat(person.page().getByText("missing: a date for the next look"))
                     .isVisible();
             person.picture("today-near-target-" + screen).assertAccessible().assertFits();
