@@ -77,7 +77,7 @@ class FilmsBrowserTests {
             person.settle().picture("films-empty-" + screen).assertAccessible().assertFits();
 
             bring(page, payload("legs.dcm", film), payload("letter.dcm", "no film".getBytes(StandardCharsets.UTF_8)));
-            var outcomes = page.locator(".outcomes li");
+            var outcomes = page.locator(".upload-results li");
             assertThat(outcomes).hasCount(2);
             assertThat(outcomes.filter(new Locator.FilterOptions().setHasText("legs.dcm")))
                     .containsText("waits below");
@@ -136,7 +136,7 @@ class FilmsBrowserTests {
                     }""");
             person.picture("films-progress");
             throttle(page, -1);
-            assertThat(page.locator(".outcomes li")).containsText("waits below");
+            assertThat(page.locator(".upload-results li")).containsText("waits below");
         }
     }
 

@@ -380,7 +380,7 @@ class OpinionStoryBrowserTests {
         assertThat(field(asker, "opinion.outcome.text").inputValue()).isEqualTo("Moves as hoped.");
         press(asker, "opinion.outcome.keep");
         asker.page().getByText("Moves as hoped.").first().waitFor();
-        assertThat(asker.page().locator(".outcomes").innerText())
+        assertThat(asker.page().locator(".opinion-outcomes").innerText())
                 .contains("Plate; the limb better, 12 months after closing", "not known yet");
         asker.picture("opinion-outcome-desktop").assertAccessible().assertFits();
         whole(asker, "opinion-closed-whole-desktop");

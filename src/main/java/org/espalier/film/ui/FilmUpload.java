@@ -37,7 +37,7 @@ final class FilmUpload extends Composite<Div> {
         this.films = films;
         this.site = site;
         this.changed = changed;
-        said.addClassName("outcomes");
+        said.addClassName("upload-results");
         said.getElement().setAttribute("aria-live", "polite");
         var safely = PageParts.paragraph("small", Texts.text("film.upload.safely"));
         getContent().addClassNames("sheet", "film-upload");

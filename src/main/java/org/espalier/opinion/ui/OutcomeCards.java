@@ -21,7 +21,7 @@ import org.espalier.opinion.Sureness;
 class OutcomeCards extends Composite<Div> {
 
     private OutcomeCards() {
-        getContent().addClassName("outcomes");
+        getContent().addClassName("opinion-outcomes");
     }
 
     /** The advice that stands of everybody in a closed thread. */
