@@ -59,13 +59,19 @@ public final class Browser {
     private static final Set<Integer> WITHOUT_BODY = Set.of(204, 301, 302, 303, 304, 307, 308);
     private static final String BUNDLE = "VAADIN/build/";
 
-    /** Nothing asked of the server for two pictures in a row: what a press sets off is asked for in the next one. */
+    /**
+     * For two pictures in a row nothing is asked of the server and all styles and letters are there: what a press sets
+     * off is asked for in the next one.
+     */
     private static final String QUIET = """
             async () => {
-                const busy = client => client.isActive?.();
+                const asks = client => client.isActive?.();
+                const busy = () => Object.values(window.Vaadin?.Flow?.clients ?? {}).some(asks)
+                    || [...document.querySelectorAll('link[rel=stylesheet]')].some(link => !link.sheet)
+                    || document.fonts.status === 'loading';
                 for (let quiet = 0; quiet < 2; quiet++) {
                     await new Promise(requestAnimationFrame);
-                    if (Object.values(window.Vaadin?.Flow?.clients ?? {}).some(busy)) {
+                    if (busy()) {
                         quiet = -1;
                     }
                 }

@@ -93,7 +93,7 @@ class StockServiceIntegrationTests {
                 .isInstanceOfSatisfying(StockRefusal.class, refusal -> {
                     assertThat(refusal.reason()).isEqualTo(Reason.SHORT);
                     assertThat(refusal.available()).isEqualTo(2);
-                    assertThat(refusal.text()).contains("only 2");
+                    assertThat(refusal.text()).contains("Only 2");
                 });
         assertThat(quantity(here.store())).isEqualTo(2);
         assertThat(quantity(shelf(ShelfKind.QUARANTINE))).isEqualTo(3);
