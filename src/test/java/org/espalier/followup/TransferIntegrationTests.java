@@ -43,12 +43,11 @@ class TransferIntegrationTests {
                 var work = connection.createStatement()) {
             connection.setAutoCommit(false);
             work.execute("select from child where id = '" + child.value() + "' for key share");
-            var accepted =
-                    CompletableFuture.supplyAsync(() -> network.as(nurse, () -> transfers.accept(asked.id())));
+            var accepted = CompletableFuture.supplyAsync(() -> network.as(nurse, () -> transfers.accept(asked.id())));
             Awaitility.await("who accepts waits")
                     .until(() -> network.count("select count(*) from pg_locks where not granted") > 0);
-            int moved = work.executeUpdate(
-                    "update visit set look_by = look_by where closed_at is null and child_id = '" + child.value() + "'");
+            int moved = work.executeUpdate("update visit set look_by = look_by where closed_at is null and child_id = '"
+                    + child.value() + "'");
             connection.commit();
             assertThat(moved).as("the open visit").isOne();
             assertThat(accepted.get(30, TimeUnit.SECONDS)).as("taken over").isPresent();

@@ -97,7 +97,10 @@ class StorekeeperDayBrowserTests {
             keeper.picture("stock-photo-phone").assertAccessible().assertFits();
             photo.setInputFiles(
                     new FilePayload("note.png", "image/png", "no picture".getBytes(StandardCharsets.UTF_8)));
-            keeper.page().getByText(Texts.text("stock.photo.no-picture")).first().waitFor();
+            keeper.page()
+                    .getByText(Texts.text("stock.photo.no-picture"))
+                    .first()
+                    .waitFor();
             assertThat(lot.inputValue()).as("nothing of the label before").isEmpty();
             keeper.picture("stock-photo-none-phone").assertFits();
         }
