@@ -1,5 +1,6 @@
--- Whatever is written down of a child holds on to the child first and may change its visit then. Accepting a transfer takes
--- them in the same order: the child, then its visit. In the other order two who meet wait for each other and one is thrown out.
+-- Some hold on to a child first and change its visit or its name then, as what follows from a reading; some the other way
+-- round, as closing a visit. Accepting a transfer wants all three, and waits for one only while it holds none: else two who
+-- meet wait for each other and one is thrown out.
 create or replace function accept_transfer(asked uuid, accepted_at timestamptz) returns uuid
     language plpgsql volatile security definer set search_path = espalier, pg_temp
 as $$
@@ -12,7 +13,16 @@ begin
     if not found then
         return null;
     end if;
-    perform from child where id = wanted.child_id for update;
+    loop
+        begin
+            perform from child where id = wanted.child_id for update;
+            perform from child_identity where child_id = wanted.child_id for update nowait;
+            perform from visit where child_id = wanted.child_id and closed_at is null for update nowait;
+            exit;
+        exception when lock_not_available then
+            perform pg_sleep(0.05);
+        end;
+    end loop;
     update transfer set state = 'ACCEPTED', answered_by = current_staff(), answered_at = accepted_at where id = asked;
     update child_identity set local_number = null where child_id = wanted.child_id;
     update visit set version = version + 1, appointment_on = null, appointment_at = null, booking = null
