@@ -63,9 +63,9 @@ class TransferIntegrationTests {
                 var work = connection.createStatement()) {
             connection.setAutoCommit(false);
             work.execute(first.formatted(child));
-            var accepted =
-                    CompletableFuture.supplyAsync(() -> network.as(nurse, () -> transfers.accept(asked.id())));
-            Awaitility.await("who accepts waits").until(() -> accepted.isDone() || network.as(nurse, this::someoneWaits));
+            var accepted = CompletableFuture.supplyAsync(() -> network.as(nurse, () -> transfers.accept(asked.id())));
+            Awaitility.await("who accepts waits")
+                    .until(() -> accepted.isDone() || network.as(nurse, this::someoneWaits));
             assertThat(accepted).isNotDone();
             work.execute(then.formatted(child));
             connection.commit();
