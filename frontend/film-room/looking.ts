@@ -48,17 +48,20 @@ export class Looking implements ReactiveController {
   }
 
   readonly open = async (): Promise<void> => {
+    const { film } = this.room;
     this.room.dataset.tiles = 'loading';
     this.failed = false;
     try {
-      const response = await fetch(`${filmAddress(this.room.film)}/info`, { headers: { Accept: 'application/json' } });
+      const response = await fetch(`${filmAddress(film)}/info`, { headers: { Accept: 'application/json' } });
       if (!response.ok) throw new Error(String(response.status));
-      this.facts = (await response.json()) as FilmFacts;
-      this.window = this.facts.windows[0];
+      const facts = (await response.json()) as FilmFacts;
+      if (film !== this.room.film) return;
+      this.facts = facts;
+      this.window = facts.windows[0];
       if (this.stage) this.showFilm();
       else await this.raise();
     } catch {
-      this.fail();
+      if (film === this.room.film) this.fail();
     }
     this.room.requestUpdate();
   };

@@ -1,10 +1,8 @@
 /** `<opinion-film>`: properties and events are in `contract.ts`. */
 import { html, LitElement, nothing, svg, type PropertyValues, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { filmAddress } from '../film-room/address.js';
-import type { FilmFacts } from '../film-room/contract.js';
 import { arrow } from '../film-room/keys.js';
-import type { Stage } from '../film-room/stage.js';
+import { Looking } from '../film-room/looking.js';
 import type { Placing, Point } from '../film-room/viewport.js';
 import type { Cover, Drawing, Kind, Layer, Spot, Texts } from './contract.js';
 import { styles } from './opinion-film.css.js';
@@ -29,43 +27,18 @@ export class OpinionFilm extends LitElement {
   @state() private tool: Tool = 'MOVE';
   @state() private label = '';
   @state() private pending: Spot[] = [];
-  @state() private failed = false;
 
-  @query('.film') private filmElement!: HTMLElement;
+  @query('.film') filmElement!: HTMLElement;
 
-  private stage?: Stage;
+  private readonly looking = new Looking(this, {
+    moved: () => this.requestUpdate(),
+    pressed: point => this.place(point),
+  });
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stage?.destroy();
-    this.stage = undefined;
-  }
-
-  protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('film') && this.film) void this.open();
-  }
-
-  private async open(): Promise<void> {
-    this.dataset.tiles = 'loading';
-    this.failed = false;
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('film') || !this.film) return;
     this.pending = [];
-    try {
-      const [{ Stage }, response] = await Promise.all([
-        import('../film-room/stage.js'),
-        fetch(`${filmAddress(this.film)}/info`, { headers: { Accept: 'application/json' } }),
-      ]);
-      if (!response.ok) throw new Error(String(response.status));
-      const facts = (await response.json()) as FilmFacts;
-      if (!this.isConnected) return;
-      this.stage ??= new Stage(this.filmElement, {
-        moved: () => this.requestUpdate(),
-        pressed: point => this.place(point),
-        tiles: shown => (this.dataset.tiles = shown),
-      });
-      this.stage.open(this.film, facts, facts.windows[0]);
-    } catch {
-      this.failed = true;
-    }
+    void this.looking.open();
   }
 
   /** A press on the film, or the cross by a key. */
@@ -114,7 +87,7 @@ export class OpinionFilm extends LitElement {
 
   private readonly key = (event: KeyboardEvent): void => {
     if (event.target !== event.currentTarget) return;
-    const { stage } = this;
+    const { stage } = this.looking;
     const pressed = arrow(event);
     if (pressed) stage?.pan(pressed.way[0] * pressed.far * PAN_PX, pressed.way[1] * pressed.far * PAN_PX);
     else if (event.key === '+' || event.key === '=') stage?.zoom(1);
@@ -127,7 +100,7 @@ export class OpinionFilm extends LitElement {
   };
 
   private readonly placeAtCross = (): void => {
-    const centre = this.stage?.centre;
+    const centre = this.looking.stage?.centre;
     if (centre) this.place(centre);
   };
 
@@ -137,15 +110,15 @@ export class OpinionFilm extends LitElement {
     return html`
       <div class="tools" role="toolbar" aria-label=${texts.film}>
         ${this.tools()}
-        <button @click=${() => this.stage?.zoom(1)}>${texts.closer}</button>
-        <button @click=${() => this.stage?.zoom(-1)}>${texts.farther}</button>
-        <button @click=${() => this.stage?.fit()}>${texts.whole}</button>
+        <button @click=${() => this.looking.stage?.zoom(1)}>${texts.closer}</button>
+        <button @click=${() => this.looking.stage?.zoom(-1)}>${texts.farther}</button>
+        <button @click=${() => this.looking.stage?.fit()}>${texts.whole}</button>
       </div>
       <div class="stage" tabindex="0" role="group" aria-label=${texts.film} @keydown=${this.key}>
         <div class="film"></div>
         ${this.marks()}
         <div class="cross"></div>
-        ${this.failed ? html`<p class="failed" role="alert">${texts.failed}</p>` : nothing}
+        ${this.looking.failed ? html`<p class="failed" role="alert">${texts.failed}</p>` : nothing}
       </div>
       ${this.mode === 'cover' ? this.coverList() : this.layerList()}`;
   }
@@ -177,7 +150,7 @@ export class OpinionFilm extends LitElement {
   }
 
   private marks(): SVGTemplateResult | TemplateResult {
-    const placing = this.stage?.placing;
+    const placing = this.looking.stage?.placing;
     if (!placing) return html`${nothing}`;
     return html`<svg class="marks" aria-hidden="true">
       ${this.covers.map(cover => coverShape(cover, placing))}

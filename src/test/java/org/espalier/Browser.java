@@ -60,22 +60,35 @@ public final class Browser {
     private static final String BUNDLE = "VAADIN/build/";
 
     /**
-     * For two pictures in a row nothing is asked of the server and all styles and letters are there: what a press sets
-     * off is asked for in the next one.
+     * For three pictures in a row the page has begun, nothing is asked of the server, and all styles and letters are
+     * there: what a press sets off is asked for in the next ones.
      */
     private static final String QUIET = """
             async () => {
                 const asks = client => client.isActive?.();
-                const busy = () => Object.values(window.Vaadin?.Flow?.clients ?? {}).some(asks)
+                const clients = () => Object.values(window.Vaadin?.Flow?.clients ?? {});
+                const begun = () => document.querySelector('#outlet') === null
+                    || (document.querySelector('#outlet > *') !== null && clients().length > 0);
+                const busy = () => !begun() || clients().some(asks)
                     || [...document.querySelectorAll('link[rel=stylesheet]')].some(link => !link.sheet)
                     || document.fonts.status === 'loading';
-                for (let quiet = 0; quiet < 2; quiet++) {
+                for (let quiet = 0; quiet < 3; quiet++) {
                     await new Promise(requestAnimationFrame);
                     if (busy()) {
                         quiet = -1;
                     }
                 }
                 return true;
+            }""";
+
+    /** A screen may be wider while it takes its shape. */
+    private static final String FITS = """
+            async () => {
+                const wide = () => document.documentElement.scrollWidth > window.innerWidth;
+                for (const until = performance.now() + 3000; wide() && performance.now() < until; ) {
+                    await new Promise(requestAnimationFrame);
+                }
+                return !wide();
             }""";
 
     private static final double PATIENCE_MS = 30_000;
@@ -122,6 +135,12 @@ public final class Browser {
             return this;
         }
 
+        /** Waits until the page of such an address stands. */
+        public Person at(String part) {
+            page.waitForURL(url -> url.contains(part));
+            return settle();
+        }
+
         public Person signIn(String login, String password) {
             open("login");
             page.locator("input[name=username]").fill(login);
@@ -161,9 +180,7 @@ public final class Browser {
 
         /** Fails when the screen is wider than the glass. */
         public Person assertFits() {
-            assertThat(page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
-                    .as("the page scrolls sideways")
-                    .isEqualTo(true);
+            assertThat(page.evaluate(FITS)).as("the page scrolls sideways").isEqualTo(true);
             return this;
         }
 

@@ -147,8 +147,10 @@ class CostBrowserTests {
         try (var person = administrator(Screen.PHONE)) {
             person.open(Urls.COSTS_BUDGET);
             pick(person, person.page().locator(".screen-head"), "kit.hospital", name);
-            assertThat(person.page().url()).contains(Urls.COSTS_BUDGET, "site=");
-            person.assertFits().assertAccessible().picture("costs-hospital-phone");
+            person.at(Urls.COSTS_BUDGET + "?site=")
+                    .assertFits()
+                    .assertAccessible()
+                    .picture("costs-hospital-phone");
             person.page()
                     .getByRole(
                             AriaRole.LINK,

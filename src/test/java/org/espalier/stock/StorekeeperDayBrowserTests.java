@@ -240,8 +240,7 @@ class StorekeeperDayBrowserTests {
                 var missing = keeper.page().getByText("2 of 10 missing");
                 keeper.picture("today-short-" + name).assertFits().assertAccessible();
                 missing.click();
-                keeper.settle();
-                assertThat(keeper.page().url()).contains(Urls.STOCK_NEEDS);
+                keeper.at(Urls.STOCK_NEEDS);
                 keeper.open(Urls.STOCK);
                 assertThat(section(keeper, "stock.short").locator("td.number").allInnerTexts())
                         .containsExactly("10", "2");
