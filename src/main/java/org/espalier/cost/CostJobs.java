@@ -1,19 +1,16 @@
 package org.espalier.cost;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
-import org.espalier.platform.Ids;
+import org.espalier.platform.Jobs;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.stereotype.Component;
@@ -55,19 +52,15 @@ class CostJobs {
     @Component
     static class Asking {
 
-        private final SchedulerClient jobs;
-        private final Ids ids;
-        private final Clock clock;
+        private final Jobs jobs;
 
-        Asking(SchedulerClient jobs, Ids ids, Clock clock) {
+        Asking(Jobs jobs) {
             this.jobs = jobs;
-            this.ids = ids;
-            this.clock = clock;
         }
 
         /** All accounts of a hospital. */
         void renew(SiteId site) {
-            ask(ids.next().toString(), site.value().toString(), clock.instant());
+            jobs.ask(RENEW, site.value().toString());
         }
 
         /**
@@ -75,17 +68,11 @@ class CostJobs {
          * it.
          */
         void renewSoon(SiteId site) {
-            long moment = clock.millis() / MOMENT.toMillis() + 1;
-            var then = Instant.ofEpochMilli(moment * MOMENT.toMillis());
-            ask(site.value() + " " + moment, site.value().toString(), then);
+            jobs.askOnce(RENEW, site.value().toString(), MOMENT);
         }
 
         void renew(SiteId site, ChildId child) {
-            ask(ids.next().toString(), site.value() + " " + child.value(), clock.instant());
-        }
-
-        private void ask(String name, String data, Instant when) {
-            jobs.scheduleIfNotExists(RENEW.instance(name).data(data).scheduledTo(when));
+            jobs.ask(RENEW, site.value() + " " + child.value());
         }
     }
 }

@@ -1,8 +1,6 @@
 package org.espalier.followup;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
-import java.time.Clock;
 import java.util.UUID;
 import org.espalier.access.EmergencyTaken;
 import org.espalier.access.SiteId;
@@ -10,7 +8,7 @@ import org.espalier.access.SiteService;
 import org.espalier.kit.Texts;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
-import org.espalier.platform.Ids;
+import org.espalier.platform.Jobs;
 import org.springframework.context.event.EventListener;
 import org.springframework.mail.SimpleMailMessage;
 import org.springframework.mail.javamail.JavaMailSender;
@@ -26,9 +24,7 @@ class EmergencyMail {
     private final JdbcLetterheadRepository letterheads;
     private final SiteService sites;
     private final TransactionTemplate transactions;
-    private final SchedulerClient jobs;
-    private final Ids ids;
-    private final Clock clock;
+    private final Jobs jobs;
 
     EmergencyMail(
             JavaMailSender sender,
@@ -36,27 +32,19 @@ class EmergencyMail {
             JdbcLetterheadRepository letterheads,
             SiteService sites,
             TransactionTemplate transactions,
-            SchedulerClient jobs,
-            Ids ids,
-            Clock clock) {
+            Jobs jobs) {
         this.sender = sender;
         this.from = from;
         this.letterheads = letterheads;
         this.sites = sites;
         this.transactions = transactions;
         this.jobs = jobs;
-        this.ids = ids;
-        this.clock = clock;
     }
 
     /** The job stands exactly when the access does; the mail goes when both are committed. */
     @EventListener
     void on(EmergencyTaken taken) {
-        jobs.scheduleIfNotExists(
-                TASK.instance(ids.next().toString())
-                        .data(taken.site().value().toString())
-                        .build(),
-                clock.instant());
+        jobs.ask(TASK, taken.site().value().toString());
     }
 
     void send(String siteOfChild) {

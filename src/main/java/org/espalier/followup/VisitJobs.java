@@ -1,14 +1,11 @@
 package org.espalier.followup;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteService;
@@ -16,7 +13,7 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.FindingRecorded;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
-import org.espalier.platform.Ids;
+import org.espalier.platform.Jobs;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.annotation.Bean;
@@ -60,20 +57,15 @@ class VisitJobs {
     @Component
     static class Asking {
 
-        private final SchedulerClient jobs;
-        private final Clock clock;
+        private final Jobs jobs;
 
-        Asking(SchedulerClient jobs, Clock clock) {
+        Asking(Jobs jobs) {
             this.jobs = jobs;
-            this.clock = clock;
         }
 
         @EventListener
         void on(FindingRecorded found) {
-            long moment = clock.millis() / MOMENT.toMillis() + 1;
-            var instance = RENEW.instance(found.child().value() + " " + moment)
-                    .data(found.site().value() + " " + found.child().value());
-            jobs.scheduleIfNotExists(instance.scheduledTo(Instant.ofEpochMilli(moment * MOMENT.toMillis())));
+            jobs.askOnce(RENEW, found.site().value() + " " + found.child().value(), MOMENT);
         }
     }
 
@@ -109,10 +101,8 @@ class VisitJobs {
             JdbcLetterheadRepository letterheads,
             SiteService sites,
             TransactionTemplate transactions,
-            SchedulerClient jobs,
-            Ids ids,
-            Clock clock) {
-        return new EmergencyMail(sender, from, letterheads, sites, transactions, jobs, ids, clock);
+            Jobs jobs) {
+        return new EmergencyMail(sender, from, letterheads, sites, transactions, jobs);
     }
 
     @Bean

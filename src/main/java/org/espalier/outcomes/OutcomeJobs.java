@@ -1,18 +1,16 @@
 package org.espalier.outcomes;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteId;
 import org.espalier.patient.ChildId;
+import org.espalier.platform.Jobs;
 import org.espalier.reading.ReadingSigned;
 import org.espalier.treatment.TreatmentChanged;
 import org.springframework.context.annotation.Bean;
@@ -22,8 +20,8 @@ import org.springframework.stereotype.Component;
 
 /**
  * When outcomes are told anew: soon after treatment or a reading changes, and every night after costs. New forecasts
- * are taken up in the night: no film can be held against one before the next is read. A job is asked for in the transaction
- * that tells of the change, once for all that changes of a child in a moment.
+ * are taken up in the night: no film can be held against one before the next is read. A job is asked for in the
+ * transaction that tells of the change, once for all that changes of a child in a moment.
  */
 @Configuration
 class OutcomeJobs {
@@ -58,12 +56,10 @@ class OutcomeJobs {
     @Component
     static class Asking {
 
-        private final SchedulerClient jobs;
-        private final Clock clock;
+        private final Jobs jobs;
 
-        Asking(SchedulerClient jobs, Clock clock) {
+        Asking(Jobs jobs) {
             this.jobs = jobs;
-            this.clock = clock;
         }
 
         @EventListener
@@ -82,10 +78,7 @@ class OutcomeJobs {
         }
 
         private void ask(String data) {
-            long moment = clock.millis() / MOMENT.toMillis() + 1;
-            var then = Instant.ofEpochMilli(moment * MOMENT.toMillis());
-            jobs.scheduleIfNotExists(
-                    RENEW.instance(data + " " + moment).data(data).scheduledTo(then));
+            jobs.askOnce(RENEW, data, MOMENT);
         }
     }
 }

@@ -16,8 +16,8 @@ import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 
 /**
- * Jobs that outlive a restart. A module contributes {@link Task} beans; a service asks for one through the {@link
- * SchedulerClient} in its own transaction, so that a job exists exactly when what it belongs to was committed.
+ * Jobs that outlive a restart. A module contributes {@link Task} beans; a service asks for one through {@link Jobs}
+ * in its own transaction.
  */
 @Configuration
 class JobsConfiguration {

@@ -1,12 +1,10 @@
 package org.espalier.prognosis;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import com.github.kagkarlsson.scheduler.task.schedule.Schedules;
-import java.time.Clock;
 import java.time.LocalTime;
 import java.util.UUID;
 import org.espalier.access.SiteId;
@@ -15,7 +13,7 @@ import org.espalier.patient.ChildId;
 import org.espalier.patient.FindingRecorded;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
-import org.espalier.platform.Ids;
+import org.espalier.platform.Jobs;
 import org.espalier.reading.ReadingSigned;
 import org.espalier.treatment.TreatmentChanged;
 import org.springframework.context.annotation.Bean;
@@ -57,14 +55,10 @@ class RenewalJobs {
     @Component
     static class Asking {
 
-        private final SchedulerClient jobs;
-        private final Ids ids;
-        private final Clock clock;
+        private final Jobs jobs;
 
-        Asking(SchedulerClient jobs, Ids ids, Clock clock) {
+        Asking(Jobs jobs) {
             this.jobs = jobs;
-            this.ids = ids;
-            this.clock = clock;
         }
 
         @EventListener
@@ -90,8 +84,7 @@ class RenewalJobs {
         }
 
         private void ask(UUID child, UUID site) {
-            var instance = RENEW.instance(ids.next().toString()).data(child + " " + site);
-            jobs.scheduleIfNotExists(instance.scheduledTo(clock.instant()));
+            jobs.ask(RENEW, child + " " + site);
         }
     }
 }

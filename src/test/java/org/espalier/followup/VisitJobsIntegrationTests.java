@@ -2,12 +2,10 @@ package org.espalier.followup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.icegreen.greenmail.configuration.GreenMailConfiguration;
 import com.icegreen.greenmail.junit5.GreenMailExtension;
 import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetupTest;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +24,7 @@ import org.espalier.patient.PatientService;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
 import org.espalier.platform.Ids;
+import org.espalier.platform.Jobs;
 import org.espalier.platform.Night;
 import org.espalier.science.quantity.Sex;
 import org.espalier.treatment.Deformity;
@@ -100,10 +99,7 @@ class VisitJobsIntegrationTests {
     EmergencyService emergencies;
 
     @Autowired
-    SchedulerClient jobs;
-
-    @Autowired
-    Clock clock;
+    Jobs jobs;
 
     @Autowired
     Ids ids;
@@ -197,8 +193,7 @@ class VisitJobsIntegrationTests {
         var sender = new JavaMailSenderImpl();
         sender.setHost("localhost");
         sender.setPort(SERVER.getSmtp().getPort());
-        var word = new EmergencyMail(
-                sender, "espalier@harbour.invalid", letterheads, sites, transactions, jobs, ids, clock);
+        var word = new EmergencyMail(sender, "espalier@harbour.invalid", letterheads, sites, transactions, jobs);
 
         word.on(taken.getFirst());
         var waits = network.owner()

@@ -102,16 +102,8 @@ class OutcomeBrowserTests {
     void asksThatItBeToldAnew() {
         try (var person = auditor(network.site(), Screen.DESKTOP)) {
             person.open(Urls.OUTCOMES);
-            person.page()
-                    .getByRole(
-                            AriaRole.BUTTON,
-                            new com.microsoft.playwright.Page.GetByRoleOptions().setName(Texts.text("outcomes.anew")))
-                    .click();
-            person.settle();
-            assertThat(person.page()
-                            .getByText(Texts.text("outcomes.anew.asked"))
-                            .isVisible())
-                    .isTrue();
+            Browser.button(person.page(), Texts.text("outcomes.anew")).click();
+            person.page().getByText(Texts.text("outcomes.anew.asked")).waitFor();
         }
     }
 
