@@ -336,7 +336,10 @@ class OpinionStoryBrowserTests {
     private void advises(Person person, Sender c, ThreadId thread) {
         signIn(person, c);
         person.open(Urls.opinion(thread.value()));
-        person.page().locator("opinion-film[data-tiles=settled]").waitFor();
+        var film = person.page().locator("opinion-film[data-tiles=settled]");
+        film.waitFor();
+        film.evaluate("film => { const around = film.parentNode; film.remove(); around.append(film); }");
+        film.locator("canvas").first().waitFor();
         select(person, "opinion.advice", Texts.of(Advice.PLATE));
         select(person, "opinion.sure", Texts.of(Sureness.FAIRLY_SURE));
         field(person, "opinion.where").fill("lateral, proximal tibia");
