@@ -22,6 +22,7 @@ import org.espalier.Browser.Person;
 import org.espalier.Browser.Screen;
 import org.espalier.IntegrationTest;
 import org.espalier.TestNetwork;
+import org.espalier.access.StaffId;
 import org.espalier.film.TestDoor.Sender;
 import org.espalier.film.TestPictures;
 import org.espalier.kit.DateText;
@@ -74,11 +75,11 @@ class OpinionStoryBrowserTests {
         person.signIn(network, who.staff());
     }
 
-    private String name(Sender who) {
+    private Colleague colleague(Sender who) {
         return network.owner()
-                .sql("select name from staff where id = ?")
-                .param(who.staff())
-                .query(String.class)
+                .sql("select s.name, h.name from staff s, site h where s.id = ? and h.id = ?")
+                .params(who.staff(), who.site().value())
+                .query((row, number) -> new Colleague(new StaffId(who.staff()), row.getString(1), row.getString(2)))
                 .single();
     }
 
@@ -98,16 +99,22 @@ class OpinionStoryBrowserTests {
         return child;
     }
 
-    private void choose(Person person, String key, String option) {
-        var box = field(person, key).first();
+    /** Types a colleague into a list of many, and takes the one that is left. */
+    private static void choose(Person person, Colleague colleague) {
+        var named = Texts.text("opinion.colleague", colleague.name(), colleague.hospital());
+        var box = field(person, "opinion.colleagues").first();
         box.click();
-        box.pressSequentially(option);
-        person.settle();
+        box.fill(named);
         person.page()
-                .getByRole(AriaRole.OPTION)
-                .filter(new Locator.FilterOptions().setHasText(option))
-                .first()
+                .getByRole(
+                        AriaRole.OPTION,
+                        new Page.GetByRoleOptions().setName(named).setExact(true))
                 .click();
+        person.page()
+                .locator("vaadin-multi-select-combo-box-chip")
+                .filter(new Locator.FilterOptions().setHasText(named))
+                .first()
+                .waitFor();
         person.page().keyboard().press("Escape");
         person.settle();
     }
@@ -137,8 +144,8 @@ class OpinionStoryBrowserTests {
                 var second = Browser.person(port, Screen.PHONE, whoTheChildIs())) {
             signIn(asker, a);
             pictures.kept(a, child, LocalDate.of(2024, 5, 6), recorded(asker));
-            var panel = panel(asker, name(c));
-            var thread = ask(asker, child, name(b), panel);
+            var panel = panel(asker, colleague(c));
+            var thread = ask(asker, child, colleague(b), panel);
             answer(first, b);
             reads(first, b, thread);
             advises(second, c, thread);
@@ -176,21 +183,21 @@ class OpinionStoryBrowserTests {
         return bytes.toByteArray();
     }
 
-    /** A named group of one, made on its page. */
-    private String panel(Person asker, String member) {
+    /** A named group of one, made on its page; how it is named where it is chosen. */
+    private String panel(Person asker, Colleague member) {
         var name = "Bowed legs " + ids.next();
         asker.open(Urls.OPINION_PANELS);
         field(asker, "opinion.panel.name").fill(name);
-        choose(asker, "opinion.colleagues", member);
+        choose(asker, member);
         press(asker, "opinion.panel.make");
         asker.page()
                 .getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName(name))
                 .waitFor();
         asker.picture("opinion-panels-desktop").assertAccessible().assertFits();
-        return name;
+        return Texts.text("opinion.panel.of", name, member.name());
     }
 
-    private ThreadId ask(Person asker, ChildId child, String colleague, String panel) {
+    private ThreadId ask(Person asker, ChildId child, Colleague colleague, String panel) {
         asker.open(Urls.childOpinions(child.value()));
         asker.picture("opinion-child-desktop").assertAccessible();
         asker.page().getByText(Texts.text("opinion.ask")).click();
@@ -198,8 +205,8 @@ class OpinionStoryBrowserTests {
         field(asker, "opinion.question").fill("Plate the lateral proximal tibia now, or watch half a year?");
         asker.page().getByText(Texts.of(Advice.PLATE)).first().click();
         field(asker, "opinion.consent").fill("mother, in clinic");
-        choose(asker, "opinion.colleagues", colleague);
-        choose(asker, "opinion.panel", panel);
+        choose(asker, colleague);
+        select(asker, "opinion.panel", panel);
         asker.page().locator(".film-pick vaadin-checkbox").first().click();
         asker.settle();
         press(asker, "opinion.cover");
@@ -224,6 +231,7 @@ class OpinionStoryBrowserTests {
         asker.page().reload();
         asker.settle();
         assertThat(field(asker, "opinion.question").inputValue()).startsWith("Plate the lateral");
+        assertThat(field(asker, "opinion.panel").inputValue()).isEqualTo(panel);
         press(asker, "opinion.send");
         asker.page().waitForURL(url -> url.contains("/opinion/"));
         asker.page().locator("opinion-film[data-tiles=settled]").waitFor();
