@@ -27,6 +27,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 class OutcomeBrowserTests {
 
     private static final String YEARS = "?from=2021&to=2023";
+    private static final int MANY = 30;
 
     @LocalServerPort
     int port;
@@ -87,7 +88,10 @@ class OutcomeBrowserTests {
     @EnumSource(
             value = Screen.class,
             names = {"DESKTOP", "PHONE"})
-    void saysWhyThereIsNothingYet(Screen screen) {
+    void saysWhyThereIsNothingYetHoweverManyHospitalsThereAre(Screen screen) {
+        for (int i = 0; i < MANY; i++) {
+            network.site();
+        }
         try (var person = auditor(network.site(), screen)) {
             person.open(Urls.OUTCOMES);
             assertThat(text(person)).contains(Texts.text("outcomes.results.none"));

@@ -2,18 +2,16 @@ package org.espalier.outcomes.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.QueryParameters;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.espalier.access.Site;
 import org.espalier.access.SiteId;
 import org.espalier.cost.DiagnosisGroup;
@@ -32,9 +30,6 @@ import org.espalier.science.statistics.Funnel;
 
 /** Hospitals side by side: no order but that of their names, no colour, and what makes their children differ. */
 final class ComparisonPart {
-
-    /** Children of one kind. */
-    private record Group(String name, Function<HospitalCounts.Mix, Integer> count) {}
 
     private final Comparison comparison;
     private final Map<SiteId, Site> sites;
@@ -123,33 +118,27 @@ final class ComparisonPart {
                 .orElseGet(() -> Texts.text("outcomes.hidden"));
     }
 
-    /** A line for each group of children, a column for each hospital. */
+    /** Of each way to group children a table: lines for hospitals, however many there are, columns for groups. */
     private Component mix() {
-        var lines = Stream.of(
-                        groups(DiagnosisGroup.values(), HospitalCounts.Mix::diagnoses),
-                        groups(AgeBand.values(), HospitalCounts.Mix::ages),
-                        groups(GrowthBand.values(), HospitalCounts.Mix::growth))
-                .flatMap(groups -> groups)
-                .toList();
-        var table = new LineTable<Group>("outcomes.compared.none").text("outcomes.group", Group::name);
-        comparison
-                .hospitals()
-                .forEach(hospital -> table.under(name(hospital.site()), group -> hospital.mix()
-                        .map(group.count())
-                        .map(String::valueOf)
-                        .orElseGet(() -> Texts.text("outcomes.hidden"))));
-        var wide = new Div(table.ordered("outcomes.ordered.groups").with(lines));
-        wide.addClassName("wide");
-        wide.getElement().setAttribute("tabindex", "0");
-        wide.getElement().setAttribute("role", "group");
-        wide.getElement().setAttribute("aria-label", Texts.text("outcomes.mix"));
-        return PageParts.part(Texts.text("outcomes.mix"), PageParts.said(Texts.text("outcomes.mix.how")), wide);
+        return PageParts.part(
+                Texts.text("outcomes.mix"),
+                PageParts.said(Texts.text("outcomes.mix.how")),
+                new H3(Texts.text("outcomes.mix.cause")),
+                grouped(DiagnosisGroup.values(), HospitalCounts.Mix::diagnoses),
+                new H3(Texts.text("outcomes.mix.age")),
+                grouped(AgeBand.values(), HospitalCounts.Mix::ages),
+                new H3(Texts.text("outcomes.mix.growth")),
+                grouped(GrowthBand.values(), HospitalCounts.Mix::growth));
     }
 
-    private static <C extends Enum<C>> Stream<Group> groups(
-            C[] all, Function<HospitalCounts.Mix, Map<C, Integer>> counts) {
-        return Arrays.stream(all)
-                .map(one -> new Group(Texts.of(one), mix -> counts.apply(mix).getOrDefault(one, 0)));
+    private <C extends Enum<C>> Component grouped(C[] groups, Function<HospitalCounts.Mix, Map<C, Integer>> counts) {
+        var table = named();
+        for (var group : groups) {
+            table.under(Texts.of(group), hospital -> hospital.mix()
+                    .map(mix -> String.valueOf(counts.apply(mix).getOrDefault(group, 0)))
+                    .orElseGet(() -> Texts.text("outcomes.hidden")));
+        }
+        return table.ordered("outcomes.ordered.names").with(comparison.hospitals());
     }
 
     private LineTable<HospitalCounts> named() {
