@@ -54,7 +54,7 @@ class OutcomeBrowserTests {
         courses.foretellCrowd(site);
         try (var person = auditor(site, screen)) {
             person.open(Urls.OUTCOMES + YEARS);
-            assertThat(text(person)).contains("34 of 43: 79 %").contains(Texts.text("outcomes.over.few"));
+            assertThat(text(person)).contains("34 of 43: 79\u00a0%").contains(Texts.text("outcomes.over.few"));
             assertThat(text(person)).contains(Texts.text("outcomes.hidden")).doesNotContain(Texts.text("outcomes.few"));
             look(person, "outcomes-full", screen);
             person.open(Urls.OUTCOMES_FORECASTS);
