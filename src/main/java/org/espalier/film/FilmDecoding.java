@@ -1,6 +1,5 @@
 package org.espalier.film;
 
-import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.CompletionHandler;
 import com.github.kagkarlsson.scheduler.task.ExecutionComplete;
 import com.github.kagkarlsson.scheduler.task.ExecutionContext;
@@ -19,6 +18,7 @@ import org.espalier.film.Pyramids.Failed;
 import org.espalier.film.Pyramids.Prepared;
 import org.espalier.platform.Caller;
 import org.espalier.platform.Callers;
+import org.espalier.platform.Jobs;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.ApplicationEventPublisher;
@@ -41,7 +41,7 @@ class FilmDecoding {
 
     private final FilmRepository films;
     private final Pyramids pyramids;
-    private final SchedulerClient jobs;
+    private final Jobs jobs;
     private final Clock clock;
     private final ApplicationEventPublisher events;
     private final TransactionTemplate transactions;
@@ -49,7 +49,7 @@ class FilmDecoding {
     FilmDecoding(
             FilmRepository films,
             Pyramids pyramids,
-            SchedulerClient jobs,
+            Jobs jobs,
             Clock clock,
             ApplicationEventPublisher events,
             TransactionTemplate transactions) {
@@ -63,8 +63,7 @@ class FilmDecoding {
 
     /** Asks for the picture of a film, in the running transaction. */
     void request(FilmId film, SiteId site) {
-        var instance = TASK.instance(film.value().toString()).data(site.value().toString());
-        jobs.scheduleIfNotExists(instance.scheduledTo(clock.instant()));
+        jobs.askNamed(TASK, film.value().toString(), site.value().toString());
     }
 
     /** Does one job; when another picture is being decoded it steps aside, so that films never hold up other jobs. */

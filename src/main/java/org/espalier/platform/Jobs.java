@@ -23,7 +23,12 @@ public class Jobs {
 
     /** Does it as soon as possible, once for each time it is asked for. */
     public void ask(TaskDescriptor<String> task, String data) {
-        ask(task, ids.next().toString(), data, clock.instant());
+        askNamed(task, ids.next().toString(), data);
+    }
+
+    /** Does it as soon as possible, unless one of this name is still to be done. */
+    public void askNamed(TaskDescriptor<String> task, String name, String data) {
+        ask(task, name, data, clock.instant());
     }
 
     /**
